@@ -71,14 +71,12 @@ public sealed interface Outcome<T> {
             Function<? super T, ? extends R> alreadyDone,
             Function<? super List<Reason>, ? extends R> refused);
 
-    default <R> R fold(
-            Function<? super T, ? extends R> done, Function<? super List<Reason>, ? extends R> refused) {
+    default <R> R fold(Function<? super T, ? extends R> done, Function<? super List<Reason>, ? extends R> refused) {
         return fold(done, done, refused);
     }
 
     default <R> Outcome<R> map(Function<? super T, ? extends R> change) {
-        return fold(
-                value -> done(change.apply(value)), value -> alreadyDone(change.apply(value)), Outcome::refused);
+        return fold(value -> done(change.apply(value)), value -> alreadyDone(change.apply(value)), Outcome::refused);
     }
 
     default List<Reason> reasons() {

@@ -29,8 +29,7 @@ public record Reason(String key, List<String> arguments, String source, Optional
     }
 
     public static Reason of(String key, String source, Object... arguments) {
-        return new Reason(
-                key, Arrays.stream(arguments).map(String::valueOf).toList(), source, Optional.empty());
+        return new Reason(key, Arrays.stream(arguments).map(String::valueOf).toList(), source, Optional.empty());
     }
 
     public Reason liftedAt(String path) {
