@@ -1,0 +1,17 @@
+package wainbook.ledger;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.stream.StreamSupport;
+
+/** Finds the files that an entry's body points to, wherever they stand in it. */
+final class Evidence {
+
+    private Evidence() {}
+
+    static List<EvidenceFile> in(JsonNode body) {
+        return StreamSupport.stream(body.findParents("sha256").spliterator(), false)
+                .map(file -> CanonicalJson.read(file, EvidenceFile.class))
+                .toList();
+    }
+}

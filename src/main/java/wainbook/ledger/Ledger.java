@@ -1,0 +1,94 @@
+package wainbook.ledger;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
+import jakarta.persistence.EntityManager;
+import java.util.Locale;
+import java.util.Optional;
+import org.hibernate.exception.ConstraintViolationException;
+import wainbook.act.Actor;
+import wainbook.act.Outcome;
+import wainbook.act.Reason;
+
+/** The only way to write: lock, take the time, look for the id, read, decide, append, project, commit. */
+@ApplicationScoped
+public class Ledger {
+
+    private final Histories histories;
+    private final Writing writing;
+    private final Instance<Projection> projections;
+    private final EntityManager tables;
+
+    Ledger(Histories histories, Writing writing, Instance<Projection> projections, EntityManager tables) {
+        this.histories = histories;
+        this.writing = writing;
+        this.projections = projections;
+        this.tables = tables;
+    }
+
+    /** A stream as it stands now, for drawing a page. An act must not decide by this, but by its {@link Reading}. */
+    public History history(Subject subject) {
+        return histories.of(subject);
+    }
+
+    /**
+     * Writes what was asked, if the rule lets it.
+     *
+     * @param decide called under the lock of the streams that {@code asked} names, at most once a try
+     * @return the entry with the request's id; or the reasons against it, and then nothing was written
+     */
+    public Outcome<Entry> write(Asked asked, Actor actor, Decide decide) {
+        Optional<Reason> clash = Optional.empty();
+        for (int tries = 0; tries < 2; tries++) {
+            try {
+                return QuarkusTransaction.requiringNew().call(() -> once(asked, actor, decide));
+            } catch (RuntimeException failed) {
+                clash = Optional.of(clash(failed, asked).orElseThrow(() -> failed));
+            }
+        }
+        return Outcome.refused(clash.orElseThrow());
+    }
+
+    private Outcome<Entry> once(Asked asked, Actor actor, Decide decide) {
+        Writing.Locked locked = writing.lock(asked, actor);
+        if (locked.refusal().isPresent()) {
+            return Outcome.refused(locked.refusal().get());
+        }
+        Optional<Entry> before = locked.reading().of(asked.writes().get(0)).entry(asked.id());
+        if (before.isPresent()) {
+            return Retried.difference(asked, locked.reading().moment(), before.get())
+                    .map(Outcome::<Entry>refused)
+                    .orElseGet(() -> Outcome.alreadyDone(before.get()));
+        }
+        Optional<Reason> stale = Stale.since(asked, locked.reading());
+        if (stale.isPresent()) {
+            return Outcome.refused(stale.get());
+        }
+        Decision decision = decide.on(locked.reading());
+        if (!decision.reasons().isEmpty()) {
+            return Outcome.refused(decision.reasons());
+        }
+        var entries = writing.append(asked, locked, decision);
+        entries.forEach(entry -> projections.forEach(projection -> projection.take(entry)));
+        tables.flush();
+        return Outcome.done(entries.get(0));
+    }
+
+    /** A unique key that said no is a reason and no fault: two people did at once what only one can do. */
+    private Optional<Reason> clash(Throwable failed, Asked asked) {
+        for (Throwable cause = failed; cause != null; cause = cause.getCause()) {
+            if (cause instanceof ConstraintViolationException violation) {
+                String name = String.valueOf(violation.getConstraintName()).toLowerCase(Locale.ROOT);
+                return projections.stream()
+                        .flatMap(projection -> projection.clash(name).stream())
+                        .findFirst()
+                        .or(() -> Optional.of(Reason.of(
+                                "ledger.writtenMeanwhile",
+                                Reason.WORKS_RULE,
+                                asked.writes().get(0))));
+            }
+        }
+        return Optional.empty();
+    }
+}

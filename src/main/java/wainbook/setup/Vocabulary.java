@@ -1,0 +1,17 @@
+package wainbook.setup;
+
+import jakarta.enterprise.inject.Produces;
+import jakarta.inject.Singleton;
+import java.util.List;
+import wainbook.ledger.Kinds;
+import wainbook.works.WorksSaying;
+
+/** Every kind of entry that this program writes and reads. */
+class Vocabulary {
+
+    @Produces
+    @Singleton
+    Kinds kinds() {
+        return Kinds.of(List.of(WorksSaying.class));
+    }
+}

@@ -1,0 +1,70 @@
+package wainbook.works;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import wainbook.ledger.Kind;
+import wainbook.ledger.Saying;
+
+/** What is said of the works, its people and its instruments. */
+public sealed interface WorksSaying extends Saying {
+
+    /** The works as a whole. */
+    @Kind("works.named/1")
+    record Named(String title, String zone) implements WorksSaying {}
+
+    /** A person works here. The name itself lies outside the ledger and can be deleted there. */
+    @Kind("works.engaged/1")
+    record Engaged(String nameHash, List<Role> roles) implements WorksSaying {
+        public Engaged {
+            roles = List.copyOf(roles);
+        }
+    }
+
+    @Kind("works.rolesGiven/1")
+    record RolesGiven(List<Role> roles) implements WorksSaying {
+        public RolesGiven {
+            roles = List.copyOf(roles);
+        }
+    }
+
+    /** The person no longer works here; may not sign in. */
+    @Kind("works.left/1")
+    record Left(String reason) implements WorksSaying {}
+
+    /**
+     * A competence with its validity, both days included.
+     *
+     * @param level 0 where the competence has no levels
+     */
+    @Kind("works.competenceGiven/1")
+    record CompetenceGiven(String competence, int level, LocalDate validFrom, LocalDate validTo, String evidence)
+            implements WorksSaying {}
+
+    @Kind("works.competenceWithdrawn/1")
+    record CompetenceWithdrawn(String competence, String reason) implements WorksSaying {}
+
+    /**
+     * An instrument is on the register.
+     *
+     * @param lower smallest value it may be used for, in {@code unit}
+     * @param upper largest value it may be used for, in {@code unit}
+     */
+    @Kind("works.instrumentRegistered/1")
+    record InstrumentRegistered(
+            String kind,
+            String title,
+            String unit,
+            BigDecimal lower,
+            BigDecimal upper,
+            Optional<BigDecimal> accuracyPercent)
+            implements WorksSaying {}
+
+    /** Calibrated and found fit; may be used up to and including the due day. */
+    @Kind("works.calibrated/1")
+    record Calibrated(LocalDate on, LocalDate due, String certificate) implements WorksSaying {}
+
+    @Kind("works.instrumentWithdrawn/1")
+    record InstrumentWithdrawn(String reason) implements WorksSaying {}
+}
