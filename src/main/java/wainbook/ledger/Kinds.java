@@ -82,7 +82,7 @@ public final class Kinds {
             } else {
                 checkRecord(member);
                 Class<?> other = byName.put(name(member), member.asSubclass(Saying.class));
-                if (other != null) {
+                if (other != null && other != member) {
                     throw new IllegalArgumentException(name(member) + " stands for both " + other + " and " + member);
                 }
             }

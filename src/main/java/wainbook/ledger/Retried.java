@@ -3,7 +3,6 @@ package wainbook.ledger;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
 
@@ -23,16 +22,26 @@ final class Retried {
         if (!moment.who().equals(recorded.moment().who())) {
             return Optional.of(other(asked, "who"));
         }
-        JsonNode body = CanonicalJson.tree(recorded.saying());
-        return fields(CanonicalJson.tree(asked))
-                .filter(field ->
-                        body.has(field.getKey()) && !body.get(field.getKey()).equals(field.getValue()))
-                .findFirst()
-                .map(field -> other(asked, field.getKey()));
+        return difference(CanonicalJson.tree(asked), CanonicalJson.tree(recorded.saying()))
+                .map(field -> other(asked, field));
     }
 
-    private static Stream<Map.Entry<String, JsonNode>> fields(JsonNode tree) {
-        return tree.properties().stream();
+    /** Compares each field of the request with the first of the same name in the body, however deep either lies. */
+    private static Optional<String> difference(JsonNode request, JsonNode body) {
+        for (Map.Entry<String, JsonNode> field : request.properties()) {
+            if (field.getValue().isObject()) {
+                Optional<String> deeper = difference(field.getValue(), body);
+                if (deeper.isPresent()) {
+                    return deeper;
+                }
+            } else {
+                JsonNode recorded = body.findValue(field.getKey());
+                if (recorded != null && !recorded.equals(field.getValue())) {
+                    return Optional.of(field.getKey());
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private static Reason other(Asked asked, String field) {

@@ -4,6 +4,7 @@ import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.util.List;
 import wainbook.ledger.Kinds;
+import wainbook.order.OrderSaying;
 import wainbook.works.WorksSaying;
 
 /** Every kind of entry that this program writes and reads. */
@@ -12,6 +13,6 @@ class Vocabulary {
     @Produces
     @Singleton
     Kinds kinds() {
-        return Kinds.of(List.of(WorksSaying.class));
+        return Kinds.of(List.of(WorksSaying.class, OrderSaying.class));
     }
 }

@@ -1,0 +1,80 @@
+package wainbook.order;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
+import wainbook.act.Reason;
+import wainbook.ledger.Entry;
+import wainbook.ledger.Projection;
+import wainbook.order.OrderSaying.Place;
+import wainbook.order.WorkOrder.Phase;
+
+/** Work orders as lists read them. */
+@ApplicationScoped
+class OrderTables implements Projection {
+
+    @Override
+    public void take(Entry entry) {
+        if (!(entry.saying() instanceof OrderSaying saying)) {
+            return;
+        }
+        if (saying instanceof OrderSaying.Ordered ordered) {
+            var row = new WorkOrderRow();
+            row.number = entry.subject().code();
+            row.operator = ordered.operator();
+            row.vehicleKind = ordered.vehicleKind();
+            row.variant = ordered.variant();
+            row.promisedOn = ordered.promisedOn();
+            row.phase = Phase.ORDERED;
+            row.since = entry.moment().at();
+            row.persist();
+        } else {
+            change(WorkOrderRow.findById(entry.subject().code()), saying, entry);
+        }
+    }
+
+    private static void change(WorkOrderRow row, OrderSaying saying, Entry entry) {
+        if (saying instanceof OrderSaying.DonorReceived received) {
+            row.vin = received.vin();
+            row.registration = received.registration();
+            place(row, Phase.DONOR_RECEIVED, Optional.of(received.at()), entry);
+        } else if (saying instanceof OrderSaying.DonorAccepted accepted) {
+            place(row, Phase.DONOR_ACCEPTED, Optional.of(accepted.to()), entry);
+        } else if (saying instanceof OrderSaying.DonorRejected) {
+            place(row, Phase.DONOR_REJECTED, Optional.empty(), entry);
+        } else if (saying instanceof OrderSaying.Moved moved) {
+            place(row, moved.direction().leadsTo(), Optional.of(moved.to()), entry);
+            row.occupies =
+                    moved.direction().leadsTo() == Phase.ON_LINE ? moved.to().place() : null;
+        } else if (saying instanceof OrderSaying.HandedOver) {
+            place(row, Phase.HANDED_OVER, Optional.empty(), entry);
+        } else if (saying instanceof OrderSaying.Held) {
+            row.holds++;
+        } else if (saying instanceof OrderSaying.HoldReleased) {
+            row.holds--;
+        }
+    }
+
+    private static void place(WorkOrderRow row, Phase phase, Optional<Place> at, Entry entry) {
+        row.phase = phase;
+        row.stage = at.flatMap(Place::stage).orElse(null);
+        row.place = at.map(Place::place).orElse(null);
+        row.occupies = null;
+        row.since = entry.moment().at();
+    }
+
+    @Override
+    public void forget() {
+        WorkOrderRow.deleteAll();
+    }
+
+    @Override
+    public Optional<Reason> clash(String constraint) {
+        if (constraint.contains("one_vehicle_a_station")) {
+            return Optional.of(Reason.of("order.stationTaken", Reason.WORKS_RULE));
+        }
+        if (constraint.contains("one_order_a_vehicle")) {
+            return Optional.of(Reason.of("order.vehicleHasOrder", Reason.WORKS_RULE));
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,152 @@
+package wainbook.order;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.order.OrderSaying.Binding;
+import wainbook.order.OrderSaying.DonorReceived;
+import wainbook.order.OrderSaying.Held;
+import wainbook.order.OrderSaying.Ordered;
+import wainbook.order.OrderSaying.Place;
+import wainbook.order.OrderSaying.Stops;
+
+/** A work order as it stands: a fold of its stream. */
+public record WorkOrder(
+        String number,
+        Ordered ordered,
+        Phase phase,
+        Optional<DonorReceived> donor,
+        Optional<Place> at,
+        Optional<Instant> since,
+        Map<String, Binding> bindings,
+        Map<String, String> facts,
+        List<Held> holds) {
+
+    /** How far the order has come. */
+    public enum Phase {
+        ORDERED,
+        DONOR_RECEIVED,
+        DONOR_ACCEPTED,
+        DONOR_REJECTED,
+        ON_LINE,
+        OFF_LINE,
+        FINISHED,
+        HANDED_OVER
+    }
+
+    public WorkOrder {
+        bindings = Map.copyOf(bindings);
+        facts = Map.copyOf(facts);
+        holds = List.copyOf(holds);
+    }
+
+    /** Empty when nothing was ordered under this number. */
+    public static Optional<WorkOrder> of(History history) {
+        WorkOrder order = null;
+        for (Entry entry : history.entries()) {
+            if (entry.saying() instanceof Ordered ordered) {
+                order = new WorkOrder(
+                        history.subject().code(),
+                        ordered,
+                        Phase.ORDERED,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Map.of(),
+                        Map.of(),
+                        List.of());
+            } else if (order != null && entry.saying() instanceof OrderSaying saying) {
+                order = order.after(saying, entry.moment().at());
+            }
+        }
+        return Optional.ofNullable(order);
+    }
+
+    /** The stage it is at, when it is at one: on the line, or being surveyed. */
+    public Optional<String> stage() {
+        return at.flatMap(Place::stage);
+    }
+
+    /** The sheet of the stage it is at. */
+    public Optional<Binding> binding() {
+        return stage().map(bindings::get);
+    }
+
+    /** The stage after the given one on this order's route; empty after the last. */
+    public Optional<String> stageAfter(String stage) {
+        int index = ordered.stages().indexOf(stage);
+        return index >= 0 && index + 1 < ordered.stages().size()
+                ? Optional.of(ordered.stages().get(index + 1))
+                : Optional.empty();
+    }
+
+    public List<Held> holdsThatStop(Stops what) {
+        return holds.stream().filter(hold -> hold.stops().contains(what)).toList();
+    }
+
+    private WorkOrder after(OrderSaying saying, Instant when) {
+        if (saying instanceof OrderSaying.FactStated stated) {
+            var more = new LinkedHashMap<>(facts);
+            more.put(stated.fact(), stated.stated());
+            return new WorkOrder(number, ordered, phase, donor, at, since, bindings, more, holds);
+        }
+        if (saying instanceof DonorReceived received) {
+            return new WorkOrder(
+                    number,
+                    ordered,
+                    Phase.DONOR_RECEIVED,
+                    Optional.of(received),
+                    Optional.of(received.at()),
+                    Optional.of(when),
+                    bound(received.binding()),
+                    facts,
+                    holds);
+        }
+        if (saying instanceof OrderSaying.DonorAccepted accepted) {
+            return placed(Phase.DONOR_ACCEPTED, Optional.of(accepted.to()), when, bindings);
+        }
+        if (saying instanceof OrderSaying.DonorRejected) {
+            return placed(Phase.DONOR_REJECTED, Optional.empty(), when, bindings);
+        }
+        if (saying instanceof OrderSaying.Moved moved) {
+            return placed(
+                    moved.direction().leadsTo(),
+                    Optional.of(moved.to()),
+                    when,
+                    moved.binding().map(this::bound).orElse(bindings));
+        }
+        if (saying instanceof OrderSaying.Rebound rebound) {
+            return new WorkOrder(number, ordered, phase, donor, at, since, bound(rebound.to()), facts, holds);
+        }
+        if (saying instanceof Held held) {
+            var more = new ArrayList<>(holds);
+            more.add(held);
+            return new WorkOrder(number, ordered, phase, donor, at, since, bindings, facts, more);
+        }
+        if (saying instanceof OrderSaying.HoldReleased released) {
+            var fewer = holds.stream()
+                    .filter(hold -> hold.hold() != released.hold())
+                    .toList();
+            return new WorkOrder(number, ordered, phase, donor, at, since, bindings, facts, fewer);
+        }
+        if (saying instanceof OrderSaying.HandedOver) {
+            return placed(Phase.HANDED_OVER, Optional.empty(), when, bindings);
+        }
+        throw new IllegalArgumentException("an order cannot be ordered twice: " + number);
+    }
+
+    private WorkOrder placed(Phase next, Optional<Place> place, Instant when, Map<String, Binding> bound) {
+        return new WorkOrder(number, ordered, next, donor, place, Optional.of(when), bound, facts, holds);
+    }
+
+    private Map<String, Binding> bound(Binding binding) {
+        var more = new LinkedHashMap<>(bindings);
+        more.put(binding.stage(), binding);
+        return more;
+    }
+}
