@@ -4,6 +4,7 @@ import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.util.List;
 import wainbook.ledger.Kinds;
+import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
 import wainbook.works.WorksSaying;
 
@@ -13,6 +14,6 @@ class Vocabulary {
     @Produces
     @Singleton
     Kinds kinds() {
-        return Kinds.of(List.of(WorksSaying.class, OrderSaying.class));
+        return Kinds.of(List.of(WorksSaying.class, OrderSaying.class, MatterSaying.class));
     }
 }
