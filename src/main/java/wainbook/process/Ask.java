@@ -1,0 +1,173 @@
+package wainbook.process;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+
+/** What a check item asks of the person at the vehicle: what an entry for it must hold to count. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+@JsonSubTypes({
+    @JsonSubTypes.Type(value = Ask.Confirm.class, name = "confirm"),
+    @JsonSubTypes.Type(value = Ask.Measure.class, name = "measure"),
+    @JsonSubTypes.Type(value = Ask.Table.class, name = "table"),
+    @JsonSubTypes.Type(value = Ask.Tighten.class, name = "tighten"),
+    @JsonSubTypes.Type(value = Ask.Serial.class, name = "serial"),
+    @JsonSubTypes.Type(value = Ask.Lot.class, name = "lot"),
+    @JsonSubTypes.Type(value = Ask.Quantity.class, name = "quantity"),
+    @JsonSubTypes.Type(value = Ask.Choice.class, name = "choice"),
+    @JsonSubTypes.Type(value = Ask.Text.class, name = "text"),
+    @JsonSubTypes.Type(value = Ask.Wait.class, name = "wait"),
+    @JsonSubTypes.Type(value = Ask.Software.class, name = "software"),
+    @JsonSubTypes.Type(value = Ask.File.class, name = "file"),
+    @JsonSubTypes.Type(value = Ask.Photograph.class, name = "photograph")
+})
+public sealed interface Ask {
+
+    /** That it is done. For a joint that may be ticked, the joint's code. */
+    record Confirm(Optional<String> joint) implements Ask {
+        public Confirm {
+            joint.ifPresent(code -> Code.checked("a joint", code));
+        }
+    }
+
+    /**
+     * One reading.
+     *
+     * @param quantity what is measured
+     * @param unit as printed beside the reading
+     * @param works what the works asks
+     * @param legal what the law asks, never laxer than the works
+     * @param instrumentKind the kind of instrument; absent where none is needed, a count for example
+     * @param calculation the calculation that judges the readings, where one number alone does not
+     */
+    record Measure(
+            String quantity,
+            String unit,
+            Optional<Limits> works,
+            Optional<Limits> legal,
+            Optional<String> instrumentKind,
+            Optional<String> calculation)
+            implements Ask {
+        public Measure {
+            Code.titled("a quantity", quantity);
+            if (unit.isBlank()) {
+                throw new IllegalArgumentException("a measurement has a unit; write 1 for a plain number");
+            }
+        }
+    }
+
+    /** A reading for every row in every column. */
+    record Table(List<Column> columns, List<String> rows) implements Ask {
+        public Table {
+            columns = distinct("columns", columns);
+            rows = distinct("rows", rows);
+        }
+
+        /** What is read in one column, with its limits. */
+        public record Column(String title, String unit, Optional<Limits> works, Optional<Limits> legal) {
+            public Column {
+                Code.titled("a column", title);
+            }
+        }
+    }
+
+    /** Every fastener of a joint, as its class asks. */
+    record Tighten(String joint) implements Ask {
+        public Tighten {
+            Code.checked("a joint", joint);
+        }
+    }
+
+    /** The serial number of a part. The pattern is a regular expression without look-around, for the whole text. */
+    record Serial(String part, Optional<String> pattern) implements Ask {
+        public Serial {
+            Code.checked("a part", part);
+        }
+    }
+
+    /** The lot that a part comes from. */
+    record Lot(String part) implements Ask {
+        public Lot {
+            Code.checked("a part", part);
+        }
+    }
+
+    /** How much went in or came out. */
+    record Quantity(String unit, Optional<BigDecimal> expected) implements Ask {
+        public Quantity {
+            if (unit.isBlank()) {
+                throw new IllegalArgumentException("a quantity has a unit");
+            }
+        }
+    }
+
+    /** One of several findings, some of which pass. */
+    record Choice(List<Option> options) implements Ask {
+        public Choice {
+            options = distinct("options", options);
+            if (options.size() < 2 || options.stream().noneMatch(Option::passes)) {
+                throw new IllegalArgumentException("a choice has two options or more, and one that passes");
+            }
+        }
+
+        /** A finding in words, and whether the item passes with it. */
+        public record Option(String text, boolean passes) {
+            public Option {
+                Code.titled("an option", text);
+            }
+        }
+    }
+
+    /** Words. */
+    record Text(Optional<String> prompt, int maxLength) implements Ask {
+        public Text {
+            if (maxLength < 1 || maxLength > 4000) {
+                throw new IllegalArgumentException("a text is 1 to 4000 characters long, not " + maxLength);
+            }
+        }
+    }
+
+    /** That clock time has passed: curing, settling, a leak test. */
+    record Wait(int minutes) implements Ask {
+        public Wait {
+            if (minutes < 1) {
+                throw new IllegalArgumentException("a wait is a minute or more, not " + minutes);
+            }
+        }
+    }
+
+    /** The version that a control unit reports. */
+    record Software(String module, String version) implements Ask {
+        public Software {
+            Code.checked("a module", module);
+            if (version.isBlank()) {
+                throw new IllegalArgumentException("a software item names the version it expects");
+            }
+        }
+    }
+
+    /** A file, of one of the media types of RFC 6838. */
+    record File(List<String> mediaTypes) implements Ask {
+        public File {
+            mediaTypes = distinct("media types", mediaTypes);
+            for (String type : mediaTypes) {
+                if (!type.matches("[a-z]+/[a-z0-9.+-]+")) {
+                    throw new IllegalArgumentException("a media type looks like application/pdf, not: " + type);
+                }
+            }
+        }
+    }
+
+    /** A picture, taken then and there. */
+    record Photograph() implements Ask {}
+
+    private static <T> List<T> distinct(String what, List<T> list) {
+        if (list.isEmpty() || new HashSet<>(list).size() < list.size()) {
+            throw new IllegalArgumentException(what + " are at least one, and no two alike");
+        }
+        return List.copyOf(list);
+    }
+}

@@ -1,0 +1,38 @@
+package wainbook.process;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import wainbook.act.Outcome;
+import wainbook.act.Reason;
+
+/** A check sheet that is not in force yet. It can be released once nothing is wrong with it. */
+public record Draft(CheckSheet sheet) {
+
+    /** The next revision in force, or all that stands in its way. */
+    public Outcome<ProcessSaying.Released> release(Known known, Optional<ProcessSaying.Released> former) {
+        List<Reason> faults = check(known);
+        return faults.isEmpty()
+                ? Outcome.done(new ProcessSaying.Released(
+                        sheet, former.map(last -> last.revision() + 1).orElse(1)))
+                : Outcome.refused(faults);
+    }
+
+    /** All faults, in the order of the items; the first argument of each is the key of the item it is about. */
+    public List<Reason> check(Known known) {
+        var faults = new ArrayList<Reason>();
+        if (!known.stages().contains(sheet.stage())) {
+            faults.add(Reason.of("process.unknownStage", Reason.WORKS_RULE, sheet.code(), sheet.stage()));
+        }
+        var keys = new HashSet<String>();
+        for (CheckItem item : sheet.items()) {
+            if (!keys.add(item.key())) {
+                faults.add(Reason.of("process.duplicateItem", Reason.WORKS_RULE, item.key()));
+            }
+            faults.addAll(new ItemRules(item, known).faults());
+        }
+        faults.addAll(new Precedence(sheet.items()).faults());
+        return List.copyOf(faults);
+    }
+}

@@ -1,0 +1,100 @@
+package wainbook.process;
+
+import com.google.re2j.Pattern;
+import com.google.re2j.PatternSyntaxException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wainbook.act.Reason;
+import wainbook.predicate.Compiled;
+
+/** What a single item must keep to before its sheet is released. */
+record ItemRules(CheckItem item, Known known) {
+
+    List<Reason> faults() {
+        var faults = new ArrayList<Reason>();
+        item.joint()
+                .ifPresent(code -> known.joint(code)
+                        .ifPresentOrElse(
+                                joint -> faults.addAll(jointFaults(joint)),
+                                () -> faults.add(fault("process.unknownJoint", code))));
+        item.appliesWhen()
+                .ifPresent(text -> known.predicates().compile(text).faults().stream()
+                        .map(this::conditionFault)
+                        .forEach(faults::add));
+        if (item.condition() == Condition.LIVE && item.competence().isEmpty()) {
+            faults.add(fault("process.liveCompetenceMissing"));
+        }
+        faults.addAll(askFaults());
+        return faults;
+    }
+
+    private List<Reason> jointFaults(Joint joint) {
+        var faults = new ArrayList<Reason>();
+        if (item.asks() instanceof Ask.Confirm && !joint.jointClass().mayBeTicked()) {
+            faults.add(Reason.of(
+                    joint.jointClass() == JointClass.A ? "process.classAByTick" : "process.classBByTick",
+                    "in the spirit of VDI/VDE 2862, from memory",
+                    item.key(),
+                    joint.code()));
+        }
+        if (joint.highVoltage() && !item.condition().handsOnConductors()) {
+            faults.add(fault("process.highVoltageCondition", joint.code()));
+        }
+        return faults;
+    }
+
+    private List<Reason> askFaults() {
+        var faults = new ArrayList<Reason>();
+        if (item.asks() instanceof Ask.Measure measure) {
+            faults.addAll(limitFaults(measure.quantity(), measure.works(), measure.legal()));
+            measure.instrumentKind()
+                    .filter(kind -> !known.instrumentKinds().contains(kind))
+                    .ifPresent(kind -> faults.add(fault("process.unknownInstrumentKind", kind)));
+        }
+        if (item.asks() instanceof Ask.Table table) {
+            table.columns()
+                    .forEach(column -> faults.addAll(limitFaults(column.title(), column.works(), column.legal())));
+        }
+        if (item.asks() instanceof Ask.Serial serial) {
+            serial.pattern().flatMap(this::patternFault).ifPresent(faults::add);
+        }
+        return faults;
+    }
+
+    private List<Reason> limitFaults(String quantity, Optional<Limits> works, Optional<Limits> legal) {
+        var faults = new ArrayList<Reason>();
+        works.filter(Limits::crossed)
+                .ifPresent(limits -> faults.add(fault("process.limitsCrossed", quantity, ends(limits))));
+        legal.filter(Limits::crossed)
+                .ifPresent(limits -> faults.add(fault("process.limitsCrossed", quantity, ends(limits))));
+        if (works.isPresent() && legal.isPresent() && !works.get().within(legal.get())) {
+            faults.add(fault("process.worksLimitLaxer", quantity, ends(works.get()), ends(legal.get())));
+        }
+        return faults;
+    }
+
+    private static String ends(Limits limits) {
+        return limits.lower().map(lower -> lower.toPlainString()).orElse("…") + " – "
+                + limits.upper().map(upper -> upper.toPlainString()).orElse("…");
+    }
+
+    private Optional<Reason> patternFault(String pattern) {
+        try {
+            Pattern.compile(pattern);
+            return Optional.empty();
+        } catch (PatternSyntaxException wrong) {
+            return Optional.of(fault("process.patternFault", pattern, wrong.getMessage()));
+        }
+    }
+
+    private Reason conditionFault(Compiled.Fault fault) {
+        return fault("process.conditionFault", fault.line(), fault.column(), fault.message());
+    }
+
+    private Reason fault(String key, Object... more) {
+        var arguments = new ArrayList<Object>(List.of(item.key()));
+        arguments.addAll(List.of(more));
+        return Reason.of(key, Reason.WORKS_RULE, arguments.toArray());
+    }
+}

@@ -1,0 +1,45 @@
+package wainbook.process;
+
+import java.util.List;
+import wainbook.ledger.Kind;
+import wainbook.ledger.Saying;
+
+/**
+ * What the ledger hears about the process. Each entry holds the whole of what it releases, so that any old revision can be
+ * shown as it was. Who released it, and when, is the entry's moment.
+ */
+public sealed interface ProcessSaying extends Saying {
+
+    /** A revision of a check sheet came into force: in the sheet's own stream. */
+    @Kind("process.released/1")
+    record Released(CheckSheet sheet, int revision) implements ProcessSaying {
+        public Released {
+            Revision.checked(revision);
+        }
+    }
+
+    /** A revision of a route came into force. */
+    @Kind("process.routeReleased/1")
+    record RouteReleased(Route route, int revision) implements ProcessSaying {
+        public RouteReleased {
+            Revision.checked(revision);
+        }
+    }
+
+    /** The works' joints, all of them, in a new revision. */
+    @Kind("process.jointsReleased/1")
+    record JointsReleased(List<Joint> joints, int revision) implements ProcessSaying {
+        public JointsReleased {
+            joints = List.copyOf(joints);
+            Revision.checked(revision);
+        }
+    }
+
+    /** A stage was defined, or defined anew. */
+    @Kind("process.stageDefined/1")
+    record StageDefined(Stage stage) implements ProcessSaying {}
+
+    /** A station was defined, or defined anew. */
+    @Kind("process.stationDefined/1")
+    record StationDefined(Station station) implements ProcessSaying {}
+}
