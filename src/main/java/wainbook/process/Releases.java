@@ -1,0 +1,109 @@
+package wainbook.process;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wainbook.ledger.History;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
+import wainbook.process.ProcessSaying.JointsReleased;
+import wainbook.process.ProcessSaying.Released;
+import wainbook.process.ProcessSaying.RouteReleased;
+import wainbook.process.ProcessSaying.StageDefined;
+import wainbook.process.ProcessSaying.StationDefined;
+
+/** What the works has released: sheets, routes, joints, stages, stations, as they stand and as they stood. */
+@ApplicationScoped
+public class Releases {
+
+    private record SheetRevision(String sheet, int revision) {}
+
+    private final Ledger ledger;
+
+    /** A released revision never changes. */
+    private final Cache<SheetRevision, CheckSheet> sheets =
+            Caffeine.newBuilder().maximumSize(500).build();
+
+    Releases(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    /** A sheet in a revision that a vehicle is bound to. */
+    public CheckSheet sheet(String code, int revision) {
+        return sheets.get(
+                new SheetRevision(code, revision),
+                key -> said(ledger.history(Subject.checkSheet(code)), Released.class)
+                        .filter(released -> released.revision() == revision)
+                        .findFirst()
+                        .map(Released::sheet)
+                        .orElseThrow(() ->
+                                new IllegalArgumentException("check sheet " + code + " has no revision " + revision)));
+    }
+
+    /** The revision of a sheet that is in force now. */
+    public Optional<Released> sheetInForce(String code) {
+        return ledger.history(Subject.checkSheet(code)).last(Released.class);
+    }
+
+    public Optional<Route> route(String code) {
+        return works(RouteReleased.class)
+                .map(RouteReleased::route)
+                .filter(route -> route.code().equals(code))
+                .reduce((former, latter) -> latter);
+    }
+
+    public List<Route> routes() {
+        return works(RouteReleased.class).map(RouteReleased::route).toList();
+    }
+
+    public List<Joint> joints() {
+        return works(JointsReleased.class)
+                .reduce((former, latter) -> latter)
+                .map(JointsReleased::joints)
+                .orElse(List.of());
+    }
+
+    public Optional<Joint> joint(String code) {
+        return joints().stream().filter(joint -> joint.code().equals(code)).findFirst();
+    }
+
+    /** By their number. */
+    public List<Stage> stages() {
+        return works(StageDefined.class)
+                .map(StageDefined::stage)
+                .sorted(Comparator.comparingInt(Stage::number))
+                .toList();
+    }
+
+    public Optional<Stage> stage(String code) {
+        return stages().stream().filter(stage -> stage.code().equals(code)).findFirst();
+    }
+
+    public List<Station> stations() {
+        return works(StationDefined.class).map(StationDefined::station).toList();
+    }
+
+    public Optional<Station> station(String code) {
+        return stations().stream()
+                .filter(station -> station.code().equals(code))
+                .findFirst();
+    }
+
+    public List<Station> stationsOf(String stage) {
+        return stations().stream()
+                .filter(station -> station.stage().equals(Optional.of(stage)))
+                .toList();
+    }
+
+    private <S extends ProcessSaying> Stream<S> works(Class<S> kind) {
+        return said(ledger.history(Subject.works()), kind);
+    }
+
+    private static <S extends ProcessSaying> Stream<S> said(History history, Class<S> kind) {
+        return history.saying(kind).map(entry -> kind.cast(entry.saying()));
+    }
+}

@@ -1,0 +1,184 @@
+package wainbook.station;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.matter.MatterSaying.Disposed;
+import wainbook.matter.MatterSaying.Disposition;
+import wainbook.matter.MatterSaying.NonconformityOpened;
+import wainbook.order.OrderSaying.Rebound;
+import wainbook.order.WorkOrder;
+import wainbook.predicate.Answer;
+import wainbook.process.Applicability;
+import wainbook.process.CheckItem;
+import wainbook.process.CheckItem.Dependence;
+import wainbook.station.ItemState.Status;
+import wainbook.station.ItemState.Taken;
+import wainbook.station.StationSaying.About;
+import wainbook.station.StationSaying.CarriedOver;
+import wainbook.station.StationSaying.Observed;
+import wainbook.station.StationSaying.ReSequenced;
+import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.Verdict;
+import wainbook.station.StationSaying.Voided;
+import wainbook.station.StationSaying.WaitBegun;
+
+/** Follows one item through a vehicle's stream, entry by entry. */
+final class ItemFold {
+
+    /** After this time a name on an item no longer keeps others from it. */
+    static final Duration NAME_STANDS = Duration.ofMinutes(30);
+
+    private final String stage;
+    private final String line;
+    private final CheckItem item;
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<Integer> openNonconformities = new ArrayList<>();
+    private Optional<Entry> passing = Optional.empty();
+    private Optional<Taken> taken = Optional.empty();
+    private int failures;
+    private boolean lastFailed;
+    private boolean waiting;
+    private boolean stale;
+    private boolean conceded;
+    private boolean gone;
+    private boolean deferred;
+
+    private ItemFold(String stage, String line, CheckItem item) {
+        this.stage = stage;
+        this.line = line;
+        this.item = item;
+    }
+
+    static ItemState of(History history, WorkOrder order, String stage, String line, CheckItem item) {
+        var fold = new ItemFold(stage, line, item);
+        history.entries().forEach(fold::take);
+        Answer applies = Applicability.of(item, order.facts());
+        List<String> missing = applies.fold(List::<String>of, List::<String>of, Answer.Ask::missing);
+        return new ItemState(
+                item, fold.status(applies), fold.entries, fold.failures, fold.passing, fold.taken, missing);
+    }
+
+    private Status status(Answer applies) {
+        if (applies.isNo()) {
+            return Status.NOT_APPLICABLE;
+        }
+        if (!applies.isYes()) {
+            return Status.FACTS_MISSING;
+        }
+        if (conceded) {
+            return Status.CONCEDED;
+        }
+        if (!openNonconformities.isEmpty()) {
+            return Status.NONCONFORMING;
+        }
+        if (passing.isPresent()) {
+            return stale ? Status.STALE : Status.PASSED;
+        }
+        if (gone) {
+            return deferred ? Status.RE_SEQUENCED : Status.CARRIED_OVER;
+        }
+        if (waiting) {
+            return Status.WAITING;
+        }
+        return lastFailed ? Status.FAILED : Status.OPEN;
+    }
+
+    private void take(Entry entry) {
+        if (entry.saying() instanceof Result result) {
+            result(entry, result);
+        } else if (entry.saying() instanceof WaitBegun begun && isThis(begun.about())) {
+            entries.add(entry);
+            waiting = true;
+            taken = Optional.empty();
+        } else if (entry.saying() instanceof Observed observed && isThis(observed.about())) {
+            entries.add(entry);
+        } else if (entry.saying() instanceof Voided voided && voided.item().equals(line)) {
+            voided(entry, voided);
+        } else if (entry.saying() instanceof StationSaying.Taken name
+                && name.stage().equals(stage)
+                && name.item().equals(item.key())) {
+            taken = Optional.of(new Taken(entry.moment().who(), entry.moment().at()));
+        } else if (entry.saying() instanceof ReSequenced said && isThis(said.about())) {
+            gone(entry, said.toStage(), true);
+        } else if (entry.saying() instanceof CarriedOver said && isThis(said.about())) {
+            gone(entry, said.toStage(), false);
+        } else if (entry.saying() instanceof NonconformityOpened opened
+                && opened.item().equals(Optional.of(line))) {
+            entries.add(entry);
+            openNonconformities.add(opened.nonconformity());
+        } else if (entry.saying() instanceof Disposed disposed
+                && openNonconformities.remove(Integer.valueOf(disposed.nonconformity()))) {
+            disposed(entry, disposed);
+        } else if (entry.saying() instanceof Rebound rebound) {
+            rebound(rebound);
+        }
+    }
+
+    private void result(Entry entry, Result result) {
+        if (isThis(result.about())) {
+            entries.add(entry);
+            taken = Optional.empty();
+            waiting = false;
+            stale = false;
+            lastFailed = result.verdict() == Verdict.FAIL;
+            failures += lastFailed ? 1 : 0;
+            passing = lastFailed ? Optional.empty() : Optional.of(entry);
+        } else if (disturbs(result.about())) {
+            stale = true;
+        }
+    }
+
+    private void voided(Entry entry, Voided voided) {
+        entries.add(entry);
+        if (passing.filter(standing -> standing.id().equals(voided.entry())).isPresent()) {
+            passing = Optional.empty();
+        }
+        if (entries.stream()
+                .anyMatch(known -> known.id().equals(voided.entry()) && known.saying() instanceof WaitBegun)) {
+            waiting = false;
+        }
+    }
+
+    private void gone(Entry entry, String toStage, boolean reSequenced) {
+        entries.add(entry);
+        gone = !toStage.equals(stage);
+        deferred = reSequenced;
+    }
+
+    private void disposed(Entry entry, Disposed disposed) {
+        entries.add(entry);
+        conceded = disposed.disposition() == Disposition.CONCESSION;
+        if (!conceded) {
+            failures = 0;
+            passing = Optional.empty();
+        }
+    }
+
+    private void rebound(Rebound rebound) {
+        boolean ofThisSheet = line.startsWith(rebound.to().sheet() + "/");
+        if (ofThisSheet
+                && rebound.to().stage().equals(stage)
+                && !rebound.keptItems().contains(item.key())) {
+            passing = Optional.empty();
+            failures = 0;
+            lastFailed = false;
+            waiting = false;
+            conceded = false;
+        }
+    }
+
+    private boolean isThis(About about) {
+        return about.line().equals(line);
+    }
+
+    private boolean disturbs(About other) {
+        return item.dependsOn().stream()
+                .anyMatch(on -> on.sort() == Dependence.Sort.PART
+                        ? other.fits().contains(on.code())
+                        : other.item().equals(on.code()));
+    }
+}

@@ -1,0 +1,65 @@
+package wainbook.station;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import wainbook.ledger.Entry;
+import wainbook.process.CheckItem;
+
+/**
+ * How one check item of a vehicle stands.
+ *
+ * @param entries everything on record about it, oldest first
+ * @param failures failed results since it was last opened anew; those before count for first-pass yield only
+ * @param passing the entry it stands by
+ * @param takenBy who has it in hand, and until when the name stands
+ * @param missingFacts what must be known to say whether it applies
+ */
+public record ItemState(
+        CheckItem item,
+        Status status,
+        List<Entry> entries,
+        int failures,
+        Optional<Entry> passing,
+        Optional<Taken> takenBy,
+        List<String> missingFacts) {
+
+    /** Somebody's name on an item. */
+    public record Taken(String who, Instant since) {}
+
+    /** Where an item is. */
+    public enum Status {
+        NOT_APPLICABLE,
+        FACTS_MISSING,
+        OPEN,
+        WAITING,
+        FAILED,
+        NONCONFORMING,
+        STALE,
+        PASSED,
+        CONCEDED,
+        CARRIED_OVER,
+        RE_SEQUENCED;
+
+        /** Whether a gate may open over it. */
+        public boolean settled() {
+            return switch (this) {
+                case NOT_APPLICABLE, PASSED, CONCEDED, CARRIED_OVER, RE_SEQUENCED -> true;
+                case FACTS_MISSING, OPEN, WAITING, FAILED, NONCONFORMING, STALE -> false;
+            };
+        }
+    }
+
+    public ItemState {
+        entries = List.copyOf(entries);
+        missingFacts = List.copyOf(missingFacts);
+    }
+
+    public String key() {
+        return item.key();
+    }
+
+    public int triesLeft() {
+        return Math.max(0, item.tries() - failures);
+    }
+}

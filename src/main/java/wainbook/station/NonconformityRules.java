@@ -1,0 +1,57 @@
+package wainbook.station;
+
+import java.util.Optional;
+import wainbook.matter.MatterSaying.Cause;
+import wainbook.matter.MatterSaying.NoConcession;
+import wainbook.process.Ask;
+import wainbook.process.JointClass;
+import wainbook.station.StationSaying.Measured;
+import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.Tabled;
+import wainbook.station.StationSaying.Tightened;
+import wainbook.station.StationSaying.Verdict;
+
+/** When a failed result opens a nonconformity of its own accord, and when no concession can be given for it. */
+final class NonconformityRules {
+
+    private NonconformityRules() {}
+
+    static Optional<Cause> cause(ItemState before, Result result) {
+        if (result.verdict() == Verdict.PASS) {
+            return Optional.empty();
+        }
+        if (result instanceof Tightened joint && joint.jointClass() == JointClass.A && overTightened(joint)) {
+            return Optional.of(Cause.OVER_TIGHTENED);
+        }
+        if (before.item().asks() instanceof Ask.Measure measure) {
+            String calculation = measure.calculation().orElse("");
+            if (calculation.startsWith("isolation")) {
+                return Optional.of(Cause.INSULATION);
+            }
+            if (calculation.equals("bonding")) {
+                return Optional.of(Cause.BONDING);
+            }
+        }
+        return before.failures() + 1 >= before.item().tries() ? Optional.of(Cause.TRIES_USED_UP) : Optional.empty();
+    }
+
+    static Optional<NoConcession> noConcession(Result result) {
+        boolean legal = result instanceof Measured measured
+                && measured.legal()
+                        .filter(limits -> !limits.admits(measured.reading()))
+                        .isPresent();
+        boolean table =
+                result instanceof Tabled tabled && tabled.outside().stream().anyMatch(StationSaying.CellOutside::legal);
+        return legal || table ? Optional.of(NoConcession.LEGAL_LIMIT) : Optional.empty();
+    }
+
+    private static boolean overTightened(Tightened joint) {
+        return joint.boltsNm().stream()
+                        .anyMatch(torque ->
+                                torque.compareTo(joint.torque().limitsNm().upper()) > 0)
+                || joint.angle().stream()
+                        .anyMatch(angle -> joint.anglesDeg().stream()
+                                .anyMatch(degrees ->
+                                        degrees.compareTo(angle.degrees().upper()) > 0));
+    }
+}

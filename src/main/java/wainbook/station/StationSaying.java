@@ -1,0 +1,185 @@
+package wainbook.station;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import wainbook.ledger.EvidenceFile;
+import wainbook.ledger.Kind;
+import wainbook.ledger.Saying;
+import wainbook.process.Condition;
+import wainbook.process.Joint;
+import wainbook.process.JointClass;
+import wainbook.process.Limits;
+
+/** What is said at the vehicle, item by item. What a verdict was made from is in the entry itself. */
+public sealed interface StationSaying extends Saying {
+
+    /** Which line of which sheet an entry answers, and what was fitted with it. */
+    record About(String stage, String sheet, int revision, String item, List<String> fits) {
+        public About {
+            fits = List.copyOf(fits);
+        }
+
+        /** The item's name across all sheets. */
+        public String line() {
+            return sheet + "/" + item;
+        }
+    }
+
+    /** A competence as it was at the time. */
+    record Held(String competence, int level, LocalDate validTo) {}
+
+    /** An instrument as it was at the time. */
+    record Used(String instrument, LocalDate due) {}
+
+    /** What the entry was allowed on: the electrical condition, the competence, the instrument. */
+    record Basis(Condition condition, Optional<Held> held, Optional<Used> used) {}
+
+    /** Whether what was recorded is what the item asks for. */
+    enum Verdict {
+        PASS,
+        FAIL
+    }
+
+    /** An entry that answers an item and is judged. */
+    sealed interface Result extends StationSaying {
+        About about();
+
+        Basis basis();
+
+        Verdict verdict();
+    }
+
+    /** A result that passes by being there. */
+    sealed interface Given extends Result {
+        @Override
+        default Verdict verdict() {
+            return Verdict.PASS;
+        }
+    }
+
+    @Kind("station.confirmed/1")
+    record Confirmed(About about, Basis basis) implements Given {}
+
+    /** One reading, with the limits of the works and of the law that it was judged by, kept apart. */
+    @Kind("station.measured/1")
+    record Measured(
+            About about,
+            Basis basis,
+            BigDecimal reading,
+            String unit,
+            Optional<Limits> works,
+            Optional<Limits> legal,
+            Verdict verdict)
+            implements Result {}
+
+    /** A table of readings: {@code cells} row by row, as many as rows times columns. */
+    @Kind("station.tabled/1")
+    record Tabled(About about, Basis basis, List<BigDecimal> cells, List<CellOutside> outside, Verdict verdict)
+            implements Result {
+        public Tabled {
+            cells = List.copyOf(cells);
+            outside = List.copyOf(outside);
+        }
+    }
+
+    /** A cell of a table outside its limits. */
+    record CellOutside(String row, String column, Limits limits, boolean legal) {}
+
+    /**
+     * A joint tightened.
+     *
+     * @param boltsNm torque of each fastener in the order of tightening
+     * @param anglesDeg angle of each, where the joint asks for it
+     * @param boltsOutside numbers, in that order from 1, of those outside the limits
+     */
+    @Kind("station.tightened/1")
+    record Tightened(
+            About about,
+            Basis basis,
+            String joint,
+            JointClass jointClass,
+            Joint.Torque torque,
+            Optional<Joint.Angle> angle,
+            List<BigDecimal> boltsNm,
+            List<BigDecimal> anglesDeg,
+            List<Integer> boltsOutside,
+            Verdict verdict)
+            implements Result {
+        public Tightened {
+            boltsNm = List.copyOf(boltsNm);
+            anglesDeg = List.copyOf(anglesDeg);
+            boltsOutside = List.copyOf(boltsOutside);
+        }
+    }
+
+    @Kind("station.serialRead/1")
+    record SerialRead(About about, Basis basis, String part, String serial) implements Given {}
+
+    @Kind("station.lotUsed/1")
+    record LotUsed(About about, Basis basis, String part, String lot) implements Given {}
+
+    @Kind("station.counted/1")
+    record Counted(
+            About about, Basis basis, BigDecimal quantity, String unit, Optional<BigDecimal> expected, Verdict verdict)
+            implements Result {}
+
+    @Kind("station.chosen/1")
+    record Chosen(About about, Basis basis, String choice, Verdict verdict) implements Result {}
+
+    @Kind("station.noted/1")
+    record Noted(About about, Basis basis, String words) implements Given {}
+
+    @Kind("station.softwareRead/1")
+    record SoftwareRead(About about, Basis basis, String module, String version, String expected, Verdict verdict)
+            implements Result {}
+
+    @Kind("station.attached/1")
+    record Attached(About about, Basis basis, EvidenceFile file) implements Given {}
+
+    /** A wait has begun; what it waits for goes on by the clock. */
+    @Kind("station.waitBegun/1")
+    record WaitBegun(About about, Basis basis, int minutes) implements StationSaying {}
+
+    @Kind("station.waited/1")
+    record Waited(About about, Basis basis, Instant begunAt, int minutes) implements Given {}
+
+    /** A reading that can pass nothing: by the wrong person, with the wrong instrument, or out of order. */
+    @Kind("station.observed/1")
+    record Observed(About about, List<BigDecimal> readings, List<String> notCountedFor) implements StationSaying {
+        public Observed {
+            readings = List.copyOf(readings);
+            notCountedFor = List.copyOf(notCountedFor);
+        }
+    }
+
+    /** An entry does not count, for a reason. It stays on the record, and the item is open again. */
+    @Kind("station.voided/1")
+    record Voided(UUID entry, String item, String reason) implements StationSaying {}
+
+    /** The item's name is on somebody's list. */
+    @Kind("station.taken/1")
+    record Taken(String stage, String item) implements StationSaying {}
+
+    /** What a re-sequenced item bars until it is done. */
+    enum Bar {
+        DRIVING,
+        ENERGISING,
+        LOADING
+    }
+
+    /** An item not begun goes to a named later stage. */
+    @Kind("station.reSequenced/1")
+    record ReSequenced(About about, String toStage, List<Bar> bars, String reason) implements StationSaying {
+        public ReSequenced {
+            bars = List.copyOf(bars);
+        }
+    }
+
+    /** An item is finished at a named later stage, by a named person, once. */
+    @Kind("station.carriedOver/1")
+    record CarriedOver(About about, String toStage, String owner, String reason) implements StationSaying {}
+}
