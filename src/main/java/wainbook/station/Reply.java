@@ -1,0 +1,121 @@
+package wainbook.station;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a person answers to a check item: what it asks is there, the rest is empty. Numbers are kept as typed.
+ *
+ * @param boltsNm in the order of tightening
+ * @param cells row by row
+ * @param sha256 the fingerprint of a file that was handed in before
+ */
+public record Reply(
+        Optional<BigDecimal> reading,
+        List<BigDecimal> cells,
+        List<BigDecimal> boltsNm,
+        List<BigDecimal> anglesDeg,
+        Optional<String> serial,
+        Optional<String> lot,
+        Optional<BigDecimal> quantity,
+        Optional<String> choice,
+        Optional<String> words,
+        Optional<String> version,
+        Optional<String> sha256) {
+
+    public Reply {
+        cells = List.copyOf(cells);
+        boltsNm = List.copyOf(boltsNm);
+        anglesDeg = List.copyOf(anglesDeg);
+    }
+
+    public static Reply done() {
+        return new Builder().build();
+    }
+
+    public static Builder with() {
+        return new Builder();
+    }
+
+    /** The figures in it: what is kept when it can pass nothing. */
+    List<BigDecimal> figures() {
+        return java.util.stream.Stream.of(reading.stream(), cells.stream(), boltsNm.stream(), anglesDeg.stream())
+                .flatMap(figures -> figures)
+                .toList();
+    }
+
+    /** Puts a reply together from what a form or a script sends. */
+    public static final class Builder {
+        private Optional<BigDecimal> reading = Optional.empty();
+        private List<BigDecimal> cells = List.of();
+        private List<BigDecimal> boltsNm = List.of();
+        private List<BigDecimal> anglesDeg = List.of();
+        private Optional<String> serial = Optional.empty();
+        private Optional<String> lot = Optional.empty();
+        private Optional<BigDecimal> quantity = Optional.empty();
+        private Optional<String> choice = Optional.empty();
+        private Optional<String> words = Optional.empty();
+        private Optional<String> version = Optional.empty();
+        private Optional<String> sha256 = Optional.empty();
+
+        public Builder reading(BigDecimal typed) {
+            reading = Optional.of(typed);
+            return this;
+        }
+
+        public Builder cells(List<BigDecimal> typed) {
+            cells = typed;
+            return this;
+        }
+
+        public Builder boltsNm(List<BigDecimal> typed) {
+            boltsNm = typed;
+            return this;
+        }
+
+        public Builder anglesDeg(List<BigDecimal> typed) {
+            anglesDeg = typed;
+            return this;
+        }
+
+        public Builder serial(String typed) {
+            serial = Optional.of(typed);
+            return this;
+        }
+
+        public Builder lot(String typed) {
+            lot = Optional.of(typed);
+            return this;
+        }
+
+        public Builder quantity(BigDecimal typed) {
+            quantity = Optional.of(typed);
+            return this;
+        }
+
+        public Builder choice(String typed) {
+            choice = Optional.of(typed);
+            return this;
+        }
+
+        public Builder words(String typed) {
+            words = Optional.of(typed);
+            return this;
+        }
+
+        public Builder version(String typed) {
+            version = Optional.of(typed);
+            return this;
+        }
+
+        public Builder file(String fingerprint) {
+            sha256 = Optional.of(fingerprint);
+            return this;
+        }
+
+        public Reply build() {
+            return new Reply(reading, cells, boltsNm, anglesDeg, serial, lot, quantity, choice, words, version, sha256);
+        }
+    }
+}

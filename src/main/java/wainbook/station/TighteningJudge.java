@@ -1,0 +1,63 @@
+package wainbook.station;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import wainbook.process.Joint;
+import wainbook.process.JointClass;
+import wainbook.station.StationSaying.About;
+import wainbook.station.StationSaying.Basis;
+
+/**
+ * Judges a joint bolt by bolt. The limits are drawn in by the tool's uncertainty as far as the joint class asks.
+ *
+ * @param toolPercent expanded uncertainty of the tool, in percent of its reading
+ */
+record TighteningJudge(About about, Basis basis, Joint joint, BigDecimal toolPercent) {
+
+    Judged of(Reply reply) {
+        if (reply.boltsNm().isEmpty() && joint.jointClass() == JointClass.A) {
+            return Judged.faulty("boltsNm", "station.classAByTick", joint.code());
+        }
+        if (reply.boltsNm().size() != joint.bolts()) {
+            return Judged.faulty(
+                    "boltsNm",
+                    "station.boltsMissing",
+                    joint.bolts(),
+                    reply.boltsNm().size());
+        }
+        int anglesWanted = joint.angle().isPresent() ? joint.bolts() : 0;
+        if (reply.anglesDeg().size() != anglesWanted) {
+            return Judged.faulty(
+                    "anglesDeg",
+                    "station.anglesMissing",
+                    anglesWanted,
+                    reply.anglesDeg().size());
+        }
+        List<Integer> outside = outside(reply);
+        return Judged.answered(new StationSaying.Tightened(
+                about,
+                basis,
+                joint.code(),
+                joint.jointClass(),
+                joint.torque(),
+                joint.angle(),
+                reply.boltsNm(),
+                reply.anglesDeg(),
+                outside,
+                Judge.verdict(outside.isEmpty())));
+    }
+
+    private List<Integer> outside(Reply reply) {
+        var outside = new ArrayList<Integer>();
+        for (int bolt = 1; bolt <= joint.bolts(); bolt++) {
+            BigDecimal torque = reply.boltsNm().get(bolt - 1);
+            boolean angleOutside = joint.angle().isPresent()
+                    && !joint.angle().get().degrees().holds(reply.anglesDeg().get(bolt - 1));
+            if (!TorqueLimits.of(joint, toolPercent).holds(torque) || angleOutside) {
+                outside.add(bolt);
+            }
+        }
+        return outside;
+    }
+}
