@@ -6,6 +6,8 @@ import java.util.List;
 import wainbook.ledger.Kinds;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.process.ProcessSaying;
+import wainbook.station.StationSaying;
 import wainbook.works.WorksSaying;
 
 /** Every kind of entry that this program writes and reads. */
@@ -14,6 +16,7 @@ class Vocabulary {
     @Produces
     @Singleton
     Kinds kinds() {
-        return Kinds.of(List.of(WorksSaying.class, OrderSaying.class, MatterSaying.class));
+        return Kinds.of(List.of(
+                WorksSaying.class, OrderSaying.class, MatterSaying.class, ProcessSaying.class, StationSaying.class));
     }
 }

@@ -1,0 +1,92 @@
+package wainbook.station;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import wainbook.act.Actor;
+import wainbook.act.Outcome;
+import wainbook.act.Reason;
+import wainbook.ledger.Asked;
+import wainbook.ledger.Decision;
+import wainbook.ledger.Entry;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Saying;
+import wainbook.ledger.Subject;
+import wainbook.matter.MatterSaying.NonconformityOpened;
+import wainbook.matter.Nonconformities;
+import wainbook.station.StationSaying.Observed;
+import wainbook.station.StationSaying.Result;
+
+/** Records what a person did or read for one check item. */
+@ApplicationScoped
+public class Recording {
+
+    /** What is asked: the item by its key on the sheet in hand, and the answer to it. */
+    public record ToRecord(UUID id, String order, String item, Optional<String> instrument, Reply reply)
+            implements Asked {
+        @Override
+        public List<Subject> writes() {
+            return List.of(Subject.workOrder(order));
+        }
+
+        @Override
+        public Class<? extends Saying> says() {
+            return StationSaying.class;
+        }
+    }
+
+    private final Ledger ledger;
+    private final Workplace workplace;
+
+    Recording(Ledger ledger, Workplace workplace) {
+        this.ledger = ledger;
+        this.workplace = workplace;
+    }
+
+    public Outcome<Entry> record(ToRecord asked, Actor actor) {
+        Subject order = Subject.workOrder(asked.order());
+        return ledger.write(asked, actor, reading -> {
+            Outcome<Work> work = workplace.at(reading.of(order), reading.moment(), asked.item(), asked.instrument());
+            return work.fold(known -> decide(known, asked), Decision::refuse);
+        });
+    }
+
+    private Decision decide(Work work, ToRecord asked) {
+        List<Reason> vehicle = work.guards().vehicle();
+        if (!vehicle.isEmpty()) {
+            return Decision.refuse(vehicle);
+        }
+        Subject order = Subject.workOrder(asked.order());
+        List<Reason> counting = work.guards().counting();
+        if (!counting.isEmpty()) {
+            return asked.reply().figures().isEmpty()
+                    ? Decision.refuse(counting)
+                    : Decision.say(
+                            order,
+                            new Observed(
+                                    work.about(),
+                                    asked.reply().figures(),
+                                    counting.stream().map(Reason::key).toList()));
+        }
+        return work.judge(asked.reply()).fold(saying -> say(order, work, saying), Decision::refuse);
+    }
+
+    private static Decision say(Subject order, Work work, StationSaying saying) {
+        Decision decision = Decision.say(order, saying);
+        if (!(saying instanceof Result result)) {
+            return decision;
+        }
+        return NonconformityRules.cause(work.state(), result)
+                .map(cause -> decision.andSay(
+                        order,
+                        new NonconformityOpened(
+                                Nonconformities.of(work.history()).next(),
+                                work.stage(),
+                                Optional.of(work.about().line()),
+                                cause,
+                                work.state().item().title(),
+                                NonconformityRules.noConcession(result))))
+                .orElse(decision);
+    }
+}

@@ -1,0 +1,76 @@
+package wainbook.station;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import wainbook.act.Moment;
+import wainbook.act.Reason;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.process.Ask;
+import wainbook.process.CheckItem;
+import wainbook.station.StationSaying.About;
+import wainbook.station.StationSaying.Basis;
+import wainbook.station.StationSaying.WaitBegun;
+import wainbook.works.Instrument;
+
+/** One item in one person's hands at one moment: all that an entry is decided from. */
+record Work(History history, String stage, ItemState state, Guards guards, Moment moment, Judge.Files files) {
+
+    About about() {
+        var fitted = state.item().parts().stream().map(CheckItem.PartUse::part).toList();
+        return new About(stage, sheet(), revision(), state.key(), fitted.isEmpty() ? partAsked() : fitted);
+    }
+
+    Judged judge(Reply reply) {
+        if (state.item().asks() instanceof Ask.Wait && state.status() == ItemState.Status.WAITING) {
+            return waited();
+        }
+        var judge = new Judge(about(), basis(), guards.joint(), toolPercent(), files);
+        return judge.of(state.item().asks(), reply);
+    }
+
+    private Basis basis() {
+        Optional<StationSaying.Held> held = state.item()
+                .competence()
+                .flatMap(guards.person()::competence)
+                .map(known -> new StationSaying.Held(known.code(), known.level(), known.validTo()));
+        Optional<StationSaying.Used> used =
+                guards.instrument().flatMap(known -> known.due().map(due -> new StationSaying.Used(known.code(), due)));
+        return new Basis(state.item().condition(), held, used);
+    }
+
+    private Judged waited() {
+        Entry begun = state.entries().stream()
+                .filter(entry -> entry.saying() instanceof WaitBegun)
+                .reduce((former, latter) -> latter)
+                .orElseThrow();
+        int minutes = ((WaitBegun) begun.saying()).minutes();
+        Instant over = begun.moment().at().plus(Duration.ofMinutes(minutes));
+        return moment.at().isBefore(over)
+                ? new Judged.Faulty(List.of(Reason.of("station.stillWaiting", Reason.WORKS_RULE, minutes, over)))
+                : Judged.answered(new StationSaying.Waited(
+                        about(), basis(), begun.moment().at(), minutes));
+    }
+
+    private BigDecimal toolPercent() {
+        return guards.instrument().flatMap(Instrument::accuracyPercent).orElse(BigDecimal.ZERO);
+    }
+
+    private String sheet() {
+        return guards.record().binding().sheet();
+    }
+
+    private int revision() {
+        return guards.record().binding().revision();
+    }
+
+    private List<String> partAsked() {
+        if (state.item().asks() instanceof Ask.Serial serial) {
+            return List.of(serial.part());
+        }
+        return state.item().asks() instanceof Ask.Lot lot ? List.of(lot.part()) : List.of();
+    }
+}

@@ -1,0 +1,83 @@
+package wainbook.station;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+import wainbook.act.Moment;
+import wainbook.act.Outcome;
+import wainbook.act.Reason;
+import wainbook.ledger.EvidenceFiles;
+import wainbook.ledger.History;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
+import wainbook.order.WorkOrder;
+import wainbook.process.Joint;
+import wainbook.process.Releases;
+import wainbook.works.Instrument;
+import wainbook.works.Person;
+import wainbook.works.WorksDay;
+
+/** Brings together what an entry is decided from: the vehicle's record, the sheet, the person, the instrument, the day. */
+@ApplicationScoped
+public class Workplace {
+
+    private final Ledger ledger;
+    private final Releases releases;
+    private final WorksDay day;
+    private final Electrical electrical;
+    private final EvidenceFiles files;
+
+    Workplace(Ledger ledger, Releases releases, WorksDay day, Electrical electrical, EvidenceFiles files) {
+        this.ledger = ledger;
+        this.releases = releases;
+        this.day = day;
+        this.electrical = electrical;
+        this.files = files;
+    }
+
+    /** The item in hand, or why there is none: no such order, vehicle at no stage, no such item. */
+    Outcome<Work> at(History history, Moment moment, String item, Optional<String> instrumentCode) {
+        Optional<WorkOrder> known = WorkOrder.of(history);
+        if (known.isEmpty()) {
+            return Outcome.refused(Reason.of(
+                    "order.notFound", Reason.WORKS_RULE, history.subject().code()));
+        }
+        WorkOrder order = known.get();
+        Optional<StageRecord> record = order.stage().flatMap(stage -> record(history, order, stage));
+        if (record.isEmpty()) {
+            return Outcome.refused(Reason.of("station.atNoStage", Reason.WORKS_RULE, order.number()));
+        }
+        Optional<ItemState> state = record.get().item(item);
+        if (state.isEmpty()) {
+            return Outcome.refused(Reason.of(
+                    "station.itemNotFound",
+                    Reason.WORKS_RULE,
+                    item,
+                    record.get().binding().sheet()));
+        }
+        Person person = Person.of(ledger.history(Subject.person(moment.who())));
+        Optional<Instrument> instrument = instrumentCode
+                .filter(code -> code.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}"))
+                .flatMap(code -> Instrument.of(ledger.history(Subject.instrument(code))));
+        Optional<Joint> joint = state.get().item().joint().flatMap(releases::joint);
+        List<Reason> power = electrical.against(state.get().item().condition(), history, moment);
+        var guards = new Guards(
+                order, record.get(), state.get(), person, instrument, joint, power, moment.at(), day.of(moment.at()));
+        return Outcome.done(new Work(history, record.get().stage(), state.get(), guards, moment, files::file));
+    }
+
+    /** How a stage stands on a vehicle. */
+    public Optional<StageRecord> record(History history, WorkOrder order, String stage) {
+        return StageRecord.of(history, order, stage, releases::sheet);
+    }
+
+    /** Everything that stands against recording the item now; empty when it may be recorded. Asked before a page is drawn. */
+    public List<Reason> against(History history, Moment moment, String item, Optional<String> instrument) {
+        return at(history, moment, item, instrument)
+                .fold(
+                        work -> java.util.stream.Stream.concat(
+                                        work.guards().vehicle().stream(), work.guards().counting().stream())
+                                .toList(),
+                        reasons -> reasons);
+    }
+}

@@ -1,0 +1,48 @@
+package wainbook.works;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
+import wainbook.ledger.Entry;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Projection;
+import wainbook.ledger.Subject;
+
+/** Which day it is at the works: competences and calibrations end with a day of the works' zone. */
+@ApplicationScoped
+public class WorksDay implements Projection {
+
+    private final Ledger ledger;
+
+    /** Kept, since every entry asks for it; taken anew when the works is named again. */
+    private volatile Optional<ZoneId> zone = Optional.empty();
+
+    WorksDay(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    public ZoneId zone() {
+        if (zone.isEmpty()) {
+            zone = ledger.history(Subject.works()).last(WorksSaying.Named.class).map(named -> ZoneId.of(named.zone()));
+        }
+        return zone.orElse(ZoneId.of("UTC"));
+    }
+
+    public LocalDate of(Instant time) {
+        return LocalDate.ofInstant(time, zone());
+    }
+
+    @Override
+    public void take(Entry entry) {
+        if (entry.saying() instanceof WorksSaying.Named named) {
+            zone = Optional.of(ZoneId.of(named.zone()));
+        }
+    }
+
+    @Override
+    public void forget() {
+        zone = Optional.empty();
+    }
+}
