@@ -3,6 +3,7 @@ package wainbook.setup;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.util.List;
+import wainbook.gate.GateSaying;
 import wainbook.ledger.Kinds;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
@@ -17,6 +18,11 @@ class Vocabulary {
     @Singleton
     Kinds kinds() {
         return Kinds.of(List.of(
-                WorksSaying.class, OrderSaying.class, MatterSaying.class, ProcessSaying.class, StationSaying.class));
+                WorksSaying.class,
+                OrderSaying.class,
+                MatterSaying.class,
+                ProcessSaying.class,
+                StationSaying.class,
+                GateSaying.class));
     }
 }

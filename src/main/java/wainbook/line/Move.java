@@ -1,0 +1,119 @@
+package wainbook.line;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import wainbook.act.Actor;
+import wainbook.act.Outcome;
+import wainbook.act.Reason;
+import wainbook.ledger.Asked;
+import wainbook.ledger.Decision;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Saying;
+import wainbook.ledger.Subject;
+import wainbook.order.OrderSaying.Binding;
+import wainbook.order.OrderSaying.Direction;
+import wainbook.order.OrderSaying.Moved;
+import wainbook.order.OrderSaying.Place;
+import wainbook.order.WorkOrder;
+import wainbook.order.WorkOrderRow;
+import wainbook.process.ProcessSaying.Released;
+import wainbook.process.Releases;
+import wainbook.process.Route;
+import wainbook.station.Workplace;
+
+/** Moves a vehicle. */
+@ApplicationScoped
+public class Move {
+
+    /**
+     * What is asked; {@code to} is the station, bay or yard, {@code stage} the stage to go back to where it is one.
+     *
+     * @param seen the number of the stream when the mover looked
+     */
+    public record ToMove(
+            UUID id,
+            String order,
+            Direction direction,
+            String to,
+            Optional<String> stage,
+            List<String> confirmed,
+            Optional<String> reason,
+            Optional<Long> seen)
+            implements Asked {
+        @Override
+        public List<Subject> writes() {
+            return List.of(Subject.workOrder(order));
+        }
+
+        @Override
+        public Class<? extends Saying> says() {
+            return Moved.class;
+        }
+    }
+
+    private final Ledger ledger;
+    private final Releases releases;
+    private final Workplace workplace;
+
+    Move(Ledger ledger, Releases releases, Workplace workplace) {
+        this.ledger = ledger;
+        this.releases = releases;
+        this.workplace = workplace;
+    }
+
+    public Outcome<Entry> move(ToMove asked, Actor actor) {
+        Subject subject = Subject.workOrder(asked.order());
+        return ledger.write(asked, actor, reading -> {
+            History history = reading.of(subject);
+            Optional<WorkOrder> order = WorkOrder.of(history);
+            if (order.isEmpty()) {
+                return Decision.refuse(Reason.of("order.notFound", Reason.WORKS_RULE, asked.order()));
+            }
+            MoveRules rules = rules(history, order.get(), asked);
+            List<Reason> against = rules.against();
+            return against.isEmpty() ? Decision.say(subject, moved(rules)) : Decision.refuse(against);
+        });
+    }
+
+    /** Everything that stands against a move; empty when it can be made. Asked before a page is drawn. */
+    public List<Reason> against(History history, WorkOrder order, ToMove asked) {
+        return rules(history, order, asked).against();
+    }
+
+    private MoveRules rules(History history, WorkOrder order, ToMove asked) {
+        Optional<String> stage = Destination.stage(order, asked);
+        Optional<Released> sheet = stage.flatMap(
+                        code -> releases.route(order.ordered().route()).flatMap(route -> route.leg(code)))
+                .map(Route.Leg::checkSheet)
+                .flatMap(releases::sheetInForce);
+        return new MoveRules(
+                history,
+                order,
+                asked,
+                stage,
+                sheet,
+                releases.station(asked.to()),
+                WorkOrderRow.occupant(asked.to())
+                        .map(row -> row.number)
+                        .filter(number -> !number.equals(order.number())),
+                order.stage().flatMap(current -> workplace.record(history, order, current)));
+    }
+
+    private static Moved moved(MoveRules rules) {
+        Optional<Binding> binding = rules.stage()
+                .filter(code -> !rules.order().bindings().containsKey(code))
+                .flatMap(code -> rules.sheet()
+                        .map(released -> new Binding(code, released.sheet().code(), released.revision())));
+        return new Moved(
+                rules.asked().direction(),
+                rules.order().at().orElse(new Place(Optional.empty(), "yard")),
+                new Place(rules.stage(), rules.asked().to()),
+                binding,
+                rules.asked().confirmed(),
+                rules.asked().reason());
+    }
+}

@@ -1,0 +1,127 @@
+package wainbook.order;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import wainbook.act.Actor;
+import wainbook.act.Outcome;
+import wainbook.act.Reason;
+import wainbook.ledger.Asked;
+import wainbook.ledger.Decision;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Saying;
+import wainbook.ledger.Subject;
+import wainbook.order.OrderSaying.Held;
+import wainbook.order.OrderSaying.HoldKind;
+import wainbook.order.OrderSaying.HoldReleased;
+import wainbook.order.OrderSaying.Stops;
+import wainbook.works.Person;
+import wainbook.works.Role;
+
+/** Holds a vehicle, and releases it. Anybody may hold; who may release depends on the kind of hold. */
+@ApplicationScoped
+public class Holding {
+
+    /** What is asked to hold. */
+    public record ToHold(UUID id, String order, HoldKind kindOfHold, List<Stops> stops, String reason)
+            implements Asked {
+        @Override
+        public List<Subject> writes() {
+            return List.of(Subject.workOrder(order));
+        }
+
+        @Override
+        public Class<? extends Saying> says() {
+            return Held.class;
+        }
+    }
+
+    /** What is asked to release. */
+    public record ToRelease(UUID id, String order, int hold, String reason) implements Asked {
+        @Override
+        public List<Subject> writes() {
+            return List.of(Subject.workOrder(order));
+        }
+
+        @Override
+        public Class<? extends Saying> says() {
+            return HoldReleased.class;
+        }
+    }
+
+    private final Ledger ledger;
+
+    Holding(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    public Outcome<Entry> hold(ToHold asked, Actor actor) {
+        Subject order = Subject.workOrder(asked.order());
+        return ledger.write(asked, actor, reading -> {
+            var against = new ArrayList<Reason>();
+            if (WorkOrder.of(reading.of(order)).isEmpty()) {
+                against.add(Reason.of("order.notFound", Reason.WORKS_RULE, asked.order()));
+            }
+            if (asked.stops().isEmpty()) {
+                against.add(
+                        Reason.of("order.holdStopsNothing", Reason.WORKS_RULE).liftedAt("#stops"));
+            }
+            if (asked.reason().isBlank()) {
+                against.add(Reason.of("order.reasonMissing", Reason.WORKS_RULE).liftedAt("#reason"));
+            }
+            int next = 1 + (int) reading.of(order).saying(Held.class).count();
+            return against.isEmpty()
+                    ? Decision.say(order, new Held(next, asked.kindOfHold(), asked.stops(), asked.reason()))
+                    : Decision.refuse(against);
+        });
+    }
+
+    public Outcome<Entry> release(ToRelease asked, Actor actor) {
+        Subject order = Subject.workOrder(asked.order());
+        return ledger.write(asked, actor, reading -> {
+            Person person = Person.of(ledger.history(Subject.person(actor.who())));
+            List<Reason> against = against(reading.of(order), asked, person);
+            return against.isEmpty()
+                    ? Decision.say(order, new HoldReleased(asked.hold(), asked.reason()))
+                    : Decision.refuse(against);
+        });
+    }
+
+    /** Who may release a hold of a kind. */
+    public static Set<Role> mayRelease(HoldKind kind) {
+        return switch (kind) {
+            case SAFETY -> Set.of(Role.WORKS_ENGINEER, Role.QUALITY_ENGINEER);
+            case QUALITY -> Set.of(Role.QUALITY_ENGINEER);
+            case PARTS, OPERATOR_WISH -> Set.of(Role.LINE_MANAGER, Role.WORKS_ENGINEER);
+        };
+    }
+
+    private static List<Reason> against(History history, ToRelease asked, Person person) {
+        Optional<Held> held = WorkOrder.of(history)
+                .flatMap(order -> order.holds().stream()
+                        .filter(known -> known.hold() == asked.hold())
+                        .findFirst());
+        if (held.isEmpty()) {
+            return List.of(Reason.of("order.holdNotFound", Reason.WORKS_RULE, asked.hold(), asked.order()));
+        }
+        var against = new ArrayList<Reason>();
+        Set<Role> may = mayRelease(held.get().kindOfHold());
+        if (person.roles().stream().noneMatch(may::contains)) {
+            String who = may.stream()
+                    .map(Role::word)
+                    .sorted()
+                    .reduce((one, other) -> one + ", " + other)
+                    .orElse("");
+            against.add(Reason.of("order.mayNotRelease", Reason.WORKS_RULE, asked.hold(), who));
+        }
+        if (asked.reason().isBlank()) {
+            against.add(Reason.of("order.reasonMissing", Reason.WORKS_RULE).liftedAt("#reason"));
+        }
+        return against;
+    }
+}
