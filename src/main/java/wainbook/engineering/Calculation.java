@@ -1,0 +1,34 @@
+package wainbook.engineering;
+
+import java.util.List;
+
+/**
+ * One thing the works decides by figures. Inputs and results are records whose components carry their units in their names;
+ * {@link Domain}, {@link Preset} and {@link ExactlyOne} on the inputs say what a field may hold, so that a page, the API and
+ * a room that calls {@link #of} are all told the same.
+ *
+ * @param <I> the inputs
+ * @param <R> the results
+ */
+public interface Calculation<I extends Record, R extends Record> {
+
+    /** The stable name, as it stands in addresses and message keys: {@code isolation-voltmeter}. */
+    String name();
+
+    /** The key of its title. */
+    default String title() {
+        return "engineering." + name() + ".title";
+    }
+
+    /** Where formula, limit and decision rule come from. */
+    List<Source> sources();
+
+    /** The calculation itself, for inputs that are known to be in their domain. Callers use {@link #of}. */
+    Answer<R> work(I inputs);
+
+    /** Faults of fields come before impossible readings, and a result that is no finite number is never handed out. */
+    default Answer<R> of(I inputs) {
+        List<Fault> faults = Faults.of(inputs);
+        return faults.isEmpty() ? work(inputs).finite() : Answer.faulty(faults);
+    }
+}

@@ -1,0 +1,75 @@
+package wainbook.engineering.electrical;
+
+import java.util.List;
+import java.util.Optional;
+import wainbook.engineering.Answer;
+import wainbook.engineering.Calculation;
+import wainbook.engineering.Decision;
+import wainbook.engineering.Domain;
+import wainbook.engineering.Limit;
+import wainbook.engineering.Plain;
+import wainbook.engineering.Size;
+import wainbook.engineering.Source;
+import wainbook.engineering.Step;
+import wainbook.engineering.Working;
+
+/**
+ * Insulation resistance of parts that are joined: R∥ = 1 / Σ(1/Ri). Parts that are each well can fail together, which is
+ * what the shares of the leakage are for. UN R100 5.1.3.2 lets a circuit be shown by calculation.
+ */
+public final class IsolationCombined implements Calculation<IsolationCombined.Inputs, IsolationCombined.Results> {
+
+    public record Inputs(
+            @Size(from = 1) List<@Domain(above = 0) Double> partsOhm,
+            @Domain(above = 0) double workingV,
+            @Domain(above = 0) double limitOhmPerVolt) {
+        public Inputs {
+            partsOhm = List.copyOf(partsOhm);
+        }
+    }
+
+    /** @param shares each part's share of the leakage current, in the order of the parts; together 1 */
+    public record Results(double parallelOhm, double ohmPerVolt, double limitOhm, List<Double> shares) {}
+
+    @Override
+    public String name() {
+        return "isolation-combined";
+    }
+
+    @Override
+    public List<Source> sources() {
+        return List.of(Origins.CONDUCTANCES, Origins.ISOLATION_LIMITS, Origins.WORKING_VOLTAGE);
+    }
+
+    @Override
+    public Answer<Results> work(Inputs in) {
+        double conductanceS = in.partsOhm().stream().mapToDouble(ohm -> 1 / ohm).sum();
+        double parallelOhm = 1 / conductanceS;
+        List<Double> shares =
+                in.partsOhm().stream().map(ohm -> parallelOhm / ohm).toList();
+        double limitOhm = in.limitOhmPerVolt() * in.workingV();
+        double ohmPerVolt = parallelOhm / in.workingV();
+        Decision decision = Limit.atLeast(limitOhm).judge(parallelOhm, 0, "ohm");
+        return Answer.worked(new Working<>(
+                new Results(parallelOhm, ohmPerVolt, limitOhm, shares),
+                Optional.of(decision),
+                decision.because(
+                        name(),
+                        Plain.beside(limitOhm, parallelOhm),
+                        limitOhm,
+                        in.partsOhm().size()),
+                List.of(
+                        Step.of("parallel", "R∥ = 1 / Σ(1/Ri)", parallelOhm, "ohm", "1 / %s", conductanceS),
+                        Step.of("perVolt", "R∥ / Uw", ohmPerVolt, "ohm/V", "%s / %s", parallelOhm, in.workingV()),
+                        Step.of(
+                                "limit",
+                                "limit · Uw",
+                                limitOhm,
+                                "ohm",
+                                "%s · %s",
+                                in.limitOhmPerVolt(),
+                                in.workingV())),
+                sources(),
+                List.of(Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES)));
+    }
+}

@@ -1,0 +1,2 @@
+/** Insulation resistance, bonding, discharge, stored energy, insulation monitors, precharging. */
+package wainbook.engineering.electrical;

@@ -1,0 +1,2 @@
+/** How work flows along the line. */
+package wainbook.engineering.flow;

@@ -1,0 +1,2 @@
+/** What is read from things: identification numbers and their check characters. */
+package wainbook.engineering.measurement;
