@@ -15,6 +15,8 @@ import java.util.Optional;
 public record Form(Map<String, String> typed, List<Fault> faults) {
 
     /**
+     * What is wrong at one field.
+     *
      * @param field the field's name
      * @param text what is wrong and what to do, in words
      */

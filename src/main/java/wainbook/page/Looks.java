@@ -14,11 +14,11 @@ public record Looks(
 
     static Looks invented() {
         return new Looks(
-                List.of(late(), held(), finished()),
-                refused(),
-                wrong(),
-                options(),
-                crumbs(),
+                List.of(behindPlan(), onHold(), allSigned()),
+                refusal(),
+                returned(),
+                kinds(),
+                above(),
                 new Leaf(2, 25, 312, "/looks"));
     }
 
@@ -34,7 +34,7 @@ public record Looks(
         return List.of(Words.of("looks.signs").split(" "));
     }
 
-    private static RouteBar late() {
+    private static RouteBar behindPlan() {
         List<RouteBar.Cell> cells = new ArrayList<>();
         int[] minutes = {60, 94, 94, 120, 94, 80, 94, 94, 70, 94, 60, 45};
         for (int i = 0; i < minutes.length; i++) {
@@ -51,27 +51,27 @@ public record Looks(
         return new RouteBar(cells, TAKT_MIN, Optional.of(680.0));
     }
 
-    private static RouteBar held() {
-        List<RouteBar.Cell> cells = new ArrayList<>(late().cells());
+    private static RouteBar onHold() {
+        List<RouteBar.Cell> cells = new ArrayList<>(behindPlan().cells());
         cells.set(6, cells.get(6).onHold());
         return new RouteBar(cells, TAKT_MIN, Optional.of(602.16));
     }
 
-    private static RouteBar finished() {
-        List<RouteBar.Cell> cells = late().cells().stream()
+    private static RouteBar allSigned() {
+        List<RouteBar.Cell> cells = behindPlan().cells().stream()
                 .map(cell -> RouteBar.Cell.signed(cell.mark(), cell.name(), cell.plannedMin()))
                 .toList();
         return new RouteBar(cells, TAKT_MIN, Optional.empty());
     }
 
-    private static List<Reason> refused() {
+    private static List<Reason> refusal() {
         return List.of(
                 Reason.of("looks.ownWork", "ISO 9001:2015 8.6", 3, Words.of("looks.inspectors"))
                         .liftedAt("/looks"),
                 Reason.of("looks.itemsOpen", Reason.WORKS_RULE, 2).liftedAt("/looks"));
     }
 
-    private static Form wrong() {
+    private static Form returned() {
         return Form.EMPTY
                 .with("torqueNm", "27,4.1")
                 .with("serial", "BJ-0O1lI")
@@ -80,14 +80,14 @@ public record Looks(
                 .wrong("reason", "looks.reasonFault");
     }
 
-    private static List<Option> options() {
+    private static List<Option> kinds() {
         return List.of(
                 new Option("hook", Words.of("looks.hook")),
                 new Option("bus", Words.of("looks.bus")),
                 new Option("curtain", Words.of("looks.curtain")));
     }
 
-    private static List<Crumb> crumbs() {
+    private static List<Crumb> above() {
         return List.of(new Crumb("/", Words.of("page.name")), new Crumb("/looks", Words.of("looks.title")));
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import wainbook.act.Reason;
 
 /**
- * A reason in words. Its text has three parts, {@code |} or the end of a sentence between them.
+ * A reason in words. Its text has three parts, the end of a sentence, or a bar between blanks, between them.
  *
  * @param what what is not possible
  * @param why the rule as it applies here
@@ -33,8 +33,8 @@ public record Refusal(String what, String why, String next, String source, Optio
 
     /** Split before the arguments go in, so that a full stop in a name never ends a sentence. */
     static List<String> parts(String pattern) {
-        String[] cut = pattern.contains("|")
-                ? pattern.split("\\s*\\|\\s*", 3)
+        String[] cut = pattern.contains(" | ")
+                ? pattern.split(" \\| ", 3)
                 : pattern.split("(?<=\\.)\\s+(?=\\p{Lu}|\\{)", 3);
         List<String> parts = new ArrayList<>(Arrays.asList(cut));
         while (parts.size() < 3) {

@@ -24,6 +24,8 @@ public record RouteBar(List<Cell> cells, double taktMin, Optional<Double> planne
     }
 
     /**
+     * One stage of the route.
+     *
      * @param mark what stands in the cell, such as the stage's number
      * @param name the stage's name
      * @param plannedMin planned work in minutes, above 0

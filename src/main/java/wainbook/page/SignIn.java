@@ -21,6 +21,8 @@ public record SignIn(After after, Optional<Demo> demo) {
     }
 
     /**
+     * One of the demo works' persons.
+     *
      * @param user the name to sign in with
      * @param does what this person does in the works
      */

@@ -25,6 +25,8 @@ public final class Words {
     private Words() {}
 
     /**
+     * The text of a key.
+     *
      * @param key {@code room.name}
      * @param arguments what {0}, {1} … stand for; a number may come as its text
      * @throws IllegalArgumentException naming key and file, if there is no such text
