@@ -33,9 +33,8 @@ public record Refusal(String what, String why, String next, String source, Optio
 
     /** Split before the arguments go in, so that a full stop in a name never ends a sentence. */
     static List<String> parts(String pattern) {
-        String[] cut = pattern.contains(" | ")
-                ? pattern.split(" \\| ", 3)
-                : pattern.split("(?<=\\.)\\s+(?=\\p{Lu}|\\{)", 3);
+        String[] cut =
+                pattern.contains(" | ") ? pattern.split(" \\| ", 3) : pattern.split("(?<=\\.)\\s+(?=\\p{Lu}|\\{)", 3);
         List<String> parts = new ArrayList<>(Arrays.asList(cut));
         while (parts.size() < 3) {
             parts.add("");

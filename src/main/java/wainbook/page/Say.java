@@ -4,13 +4,20 @@ import static io.quarkus.qute.TemplateExtension.ANY;
 
 import io.quarkus.qute.TemplateExtension;
 import java.util.List;
+import wainbook.act.Reason;
 
 /** Lets a template write {@code {say:gate.title(number)}}, or {@code {say:key(key)}} where the key is data. */
 @TemplateExtension
 final class Say {
 
-    /** A room's texts, by name. */
-    record Room(String name) {}
+    /** A room's texts. Shows no property of its own, since every name asked of it is a key. */
+    static final class Room {
+        private final String name;
+
+        private Room(String name) {
+            this.name = name;
+        }
+    }
 
     private Say() {}
 
@@ -25,17 +32,17 @@ final class Say {
     }
 
     @TemplateExtension(namespace = "say", priority = 10)
-    static List<Refusal> refusals(List<wainbook.act.Reason> reasons) {
+    static List<Refusal> refusals(List<Reason> reasons) {
         return Refusal.of(reasons);
     }
 
     @TemplateExtension(matchName = ANY)
     static String plain(Room room, String name) {
-        return Words.of(room.name() + "." + name);
+        return Words.of(room.name + "." + name);
     }
 
     @TemplateExtension(matchName = ANY)
     static String with(Room room, String name, Object... arguments) {
-        return Words.of(room.name() + "." + name, arguments);
+        return Words.of(room.name + "." + name, arguments);
     }
 }
