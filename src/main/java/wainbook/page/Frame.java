@@ -61,8 +61,11 @@ public class Frame {
         return csrf.getHeaderName();
     }
 
-    /** Absent where no form can be sent from: a page that answers a request which no resource took. */
+    /** Absent where no form can be sent from: outside a request, or where no resource took it. */
     public Optional<String> token() {
+        if (request.getCurrent() == null) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(csrf.getToken());
         } catch (IllegalStateException e) {
