@@ -1,0 +1,48 @@
+package wainbook.page;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+
+/** How times are written: the works' local time, with the full instant for whoever asks. */
+public record Formats(ZoneId zone) {
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Words.LOCALE);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Words.LOCALE);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Words.LOCALE);
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Words.LOCALE);
+    private static final DateTimeFormatter FULL =
+            DateTimeFormatter.ofPattern("EEEE d MMMM yyyy HH:mm:ss", Words.LOCALE);
+
+    public String clock(Instant at) {
+        return CLOCK.format(at.atZone(zone));
+    }
+
+    public String day(Instant at) {
+        return DAY.format(at.atZone(zone));
+    }
+
+    public String moment(Instant at) {
+        return MOMENT.format(at.atZone(zone));
+    }
+
+    public String full(Instant at) {
+        var local = at.atZone(zone);
+        return FULL.format(local) + " " + zone.getId() + " (UTC"
+                + local.getOffset().getId().replace("Z", "") + ")";
+    }
+
+    public static String date(LocalDate date) {
+        return DATE.format(date);
+    }
+
+    /** Whole minutes, rounded down: {@code 1 h 12 min}. */
+    public static String duration(Duration duration) {
+        long minutes = Math.abs(duration.toMinutes());
+        return minutes < 60
+                ? Words.of("page.minutes", minutes)
+                : Words.of("page.hoursAndMinutes", minutes / 60, minutes % 60);
+    }
+}

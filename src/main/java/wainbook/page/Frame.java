@@ -1,0 +1,75 @@
+package wainbook.page;
+
+import io.quarkus.arc.All;
+import io.quarkus.csrf.reactive.runtime.CsrfTokenParameterProvider;
+import io.quarkus.security.identity.SecurityIdentity;
+import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Named;
+import java.util.List;
+import java.util.Optional;
+
+/** What stands round every page: who is signed in, where they may go, and the token that their forms carry. */
+@Named("frame")
+@RequestScoped
+public class Frame {
+
+    /** The attribute of the signed-in identity that holds the person's name as pages show it. */
+    public static final String NAME = "name";
+
+    private final SecurityIdentity identity;
+    private final List<Navigation> navigations;
+    private final CsrfTokenParameterProvider csrf;
+    private final CurrentVertxRequest request;
+
+    Frame(
+            SecurityIdentity identity,
+            @All List<Navigation> navigations,
+            CsrfTokenParameterProvider csrf,
+            CurrentVertxRequest request) {
+        this.identity = identity;
+        this.navigations = navigations;
+        this.csrf = csrf;
+        this.request = request;
+    }
+
+    public Optional<String> person() {
+        if (identity.isAnonymous()) {
+            return Optional.empty();
+        }
+        String name = identity.getAttribute(NAME);
+        return Optional.of(name == null ? identity.getPrincipal().getName() : name);
+    }
+
+    public List<Place> places() {
+        return navigations.stream()
+                .flatMap(navigation -> navigation.places().stream())
+                .filter(place ->
+                        place.roles().isEmpty() || place.roles().stream().anyMatch(identity::hasRole))
+                .toList();
+    }
+
+    public String path() {
+        return request.getCurrent() == null ? "" : request.getCurrent().normalizedPath();
+    }
+
+    public String field() {
+        return csrf.getParameterName();
+    }
+
+    public String header() {
+        return csrf.getHeaderName();
+    }
+
+    /** Absent where no form can be sent from: outside a request, or where no resource took it. */
+    public Optional<String> token() {
+        if (request.getCurrent() == null) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(csrf.getToken());
+        } catch (IllegalStateException e) {
+            return Optional.empty();
+        }
+    }
+}

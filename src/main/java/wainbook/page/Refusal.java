@@ -1,0 +1,44 @@
+package wainbook.page;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import wainbook.act.Reason;
+
+/**
+ * A reason in words. Its text has three parts, the end of a sentence, or a bar between blanks, between them.
+ *
+ * @param what what is not possible
+ * @param why the rule as it applies here
+ * @param next what to do now; empty if the text names nothing
+ * @param source where the rule comes from
+ * @param lift the page to do it on
+ */
+public record Refusal(String what, String why, String next, String source, Optional<String> lift) {
+
+    public static List<Refusal> of(List<Reason> reasons) {
+        return reasons.stream().map(Refusal::of).toList();
+    }
+
+    public static Refusal of(Reason reason) {
+        List<String> parts = parts(Words.pattern(reason.key()));
+        Object[] arguments = reason.arguments().toArray();
+        List<String> said = new ArrayList<>();
+        for (String part : parts) {
+            said.add(part.isEmpty() ? "" : Words.format(part, arguments));
+        }
+        return new Refusal(said.get(0), said.get(1), said.get(2), reason.source(), reason.lift());
+    }
+
+    /** Split before the arguments go in, so that a full stop in a name never ends a sentence. */
+    static List<String> parts(String pattern) {
+        String[] cut =
+                pattern.contains(" | ") ? pattern.split(" \\| ", 3) : pattern.split("(?<=\\.)\\s+(?=\\p{Lu}|\\{)", 3);
+        List<String> parts = new ArrayList<>(Arrays.asList(cut));
+        while (parts.size() < 3) {
+            parts.add("");
+        }
+        return parts;
+    }
+}
