@@ -1,60 +1,43 @@
 package wainbook.process;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import wainbook.predicate.FactType;
 import wainbook.predicate.Predicates;
 import wainbook.predicate.Vocabulary;
 
-/** The facts of a vehicle that a check item's condition may speak of, and how they are read from what was stated. */
+/**
+ * What may be known about a vehicle and asked in a condition: of a check item, and of a rule about documents. One list, so
+ * that a fact is entered once and means the same everywhere. Masses are in kilograms, ages in years.
+ */
 public final class VehicleFacts {
 
-    public static final Vocabulary VOCABULARY = new Vocabulary(types());
-
-    /** Shared: made once, since the first one is slow. */
-    public static final Predicates PREDICATES = new Predicates(VOCABULARY);
+    private static final Map<FactType, String> NAMES = Map.of(
+            FactType.TEXT, "category keeper body_kind refrigerant market engine_fate insured_by grant vehicle_kind",
+            FactType.TRUTH,
+                    "kept_identity bus_articulated axle_plates_changed propulsion_changed "
+                            + "other_engine_on_board brakes_changed steering_changed chassis_cut_or_drilled tyres_changed "
+                            + "final_ratio_or_sensor_changed tacho_fitted limiter_required tail_lift crane_or_hook_loader "
+                            + "lift_removed_and_refitted lift_new cold_unit refrigerant_handled pressure_vessel_other charge_ac "
+                            + "charge_dc roof_packs seats_or_standing_changed wheelchair_place adr_vehicle sold_by_works "
+                            + "emission_claim first_responder_data used_as_psv floor_or_ramp_changed packs_first_placed_by_works "
+                            + "packs_shipped international_use",
+            FactType.WHOLE, "axles pack_count",
+            FactType.NUMBER, "gross_design gross_plated_old gross_plated_new tyre_age charge_kg",
+            FactType.DATE, "first_registered tacho_calibrated",
+            FactType.TEXTS, "packs waste_streams");
 
     private VehicleFacts() {}
 
-    private static Map<String, FactType> types() {
+    public static Vocabulary vocabulary() {
         var types = new LinkedHashMap<String, FactType>();
-        types.put("vehicle_kind", FactType.TEXT);
-        types.put("variant", FactType.TEXT);
-        types.put("packs", FactType.WHOLE);
-        types.put("power_take_off", FactType.TRUTH);
-        types.put("tail_lift", FactType.TRUTH);
-        types.put("heat_pump", FactType.TRUTH);
-        types.put("wheelchair_ramp", FactType.TRUTH);
-        types.put("roof_packs", FactType.TRUTH);
-        types.put("air_conditioning", FactType.TRUTH);
-        return types;
+        NAMES.forEach((type, names) -> Arrays.stream(names.split(" ")).forEach(name -> types.put(name, type)));
+        return new Vocabulary(types);
     }
 
-    /** Whether the text states the fact in its type. */
-    public static boolean states(String fact, String stated) {
-        return read(fact, stated).isPresent();
-    }
-
-    /** What was stated, each in its type; what does not read is left out and so stays unknown. */
-    public static Map<String, Object> typed(Map<String, String> stated) {
-        var typed = new LinkedHashMap<String, Object>();
-        stated.forEach((fact, text) -> read(fact, text).ifPresent(value -> typed.put(fact, value)));
-        return typed;
-    }
-
-    private static Optional<Object> read(String fact, String text) {
-        FactType type = VOCABULARY.types().get(fact);
-        if (type == null) {
-            return Optional.empty();
-        }
-        return switch (type) {
-            case TRUTH -> text.matches("true|false") ? Optional.of(Boolean.valueOf(text)) : Optional.empty();
-            case WHOLE -> text.matches("-?\\d{1,9}") ? Optional.of(Integer.valueOf(text)) : Optional.empty();
-            case NUMBER ->
-                text.matches("-?\\d{1,12}(\\.\\d{1,6})?") ? Optional.of(Double.valueOf(text)) : Optional.empty();
-            case TEXT, DATE -> text.isBlank() ? Optional.empty() : Optional.of(text);
-            case TEXTS -> Optional.empty();
-        };
+    /** Costs some tenths of a second: make it once and keep it. */
+    public static Predicates predicates() {
+        return new Predicates(vocabulary());
     }
 }
