@@ -1,0 +1,433 @@
+package wainbook.isolation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wainbook.act.Moment;
+import wainbook.isolation.IsolationSaying.AtPoint;
+import wainbook.isolation.IsolationSaying.Confirmed;
+import wainbook.isolation.IsolationSaying.PaperRead;
+import wainbook.isolation.IsolationSaying.Proving;
+import wainbook.isolation.IsolationSaying.Reading;
+import wainbook.isolation.IsolationSaying.Used;
+import wainbook.process.plan.Plan;
+import wainbook.process.plan.Point;
+
+/** A step somebody asks to take, with all it is judged by. Its questions are the words of the {@link Guards} table. */
+record Ask(Isolation isolation, IsolationSaying said, Moment moment, Facts facts) {
+
+    /** The papers that are read before anybody acts on them. */
+    enum Paper {
+        PERMIT,
+        SANCTION,
+        LIVE_PERMIT;
+
+        Optional<Integer> number(Isolation isolation) {
+            return switch (this) {
+                case PERMIT ->
+                    isolation.permit().filter(permit -> !permit.ended()).map(Permit::number);
+                case SANCTION -> isolation.sanction().map(Sanction::number);
+                case LIVE_PERMIT -> isolation.live().map(LivePermit::number);
+            };
+        }
+
+        static boolean known(Ask ask) {
+            return Arrays.stream(values()).anyMatch(ask::reads);
+        }
+    }
+
+    String who() {
+        return moment.who();
+    }
+
+    Instant now() {
+        return moment.at();
+    }
+
+    Step step() {
+        return Step.of(said);
+    }
+
+    State state() {
+        return isolation.state();
+    }
+
+    boolean is(String person) {
+        return who().equals(person);
+    }
+
+    Person person() {
+        return facts.person(who());
+    }
+
+    int level() {
+        return levelOf(who());
+    }
+
+    int levelOf(String person) {
+        return facts.person(person).levelAt(now());
+    }
+
+    static String words(List<?> list) {
+        return list.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
+    /** What the request is about, for the text of a refusal. */
+    String subject() {
+        if (said instanceof IsolationSaying.SourceOpened opened) {
+            return opened.source();
+        } else if (said instanceof IsolationSaying.LockedOn on) {
+            return on.lock();
+        } else if (said instanceof IsolationSaying.LockedOff off) {
+            return off.lock();
+        } else if (said instanceof AtPoint at) {
+            return at.point();
+        }
+        return "";
+    }
+
+    boolean isolates() {
+        return is(isolation.isolator());
+    }
+
+    boolean ownLockOn() {
+        return isolation.lockOn(who());
+    }
+
+    boolean isolatorLockOn() {
+        return isolation.lockOn(isolation.isolator());
+    }
+
+    List<Precaution> unconfirmed() {
+        var confirmed = said instanceof Confirmed with ? with.confirmed() : List.<Precaution>of();
+        return step().confirmed().stream()
+                .filter(precaution -> !confirmed.contains(precaution))
+                .toList();
+    }
+
+    boolean released(Plan plan) {
+        return facts.plan().filter(plan::equals).isPresent();
+    }
+
+    boolean planCurrent() {
+        return isolation.plan().equals(facts.plan());
+    }
+
+    boolean planNames(String source) {
+        return isolation.plan().flatMap(plan -> plan.source(source)).isPresent();
+    }
+
+    boolean standsAt(String station) {
+        return facts.station().filter(station::equals).isPresent();
+    }
+
+    boolean registered(Register.Sort sort, String number) {
+        return facts.register().holds(sort, number);
+    }
+
+    boolean registeredKeys(List<String> keys) {
+        return !keys.isEmpty() && keys.stream().allMatch(key -> registered(Register.Sort.VEHICLE_KEY, key));
+    }
+
+    boolean usable(String lock) {
+        return registered(Register.Sort.LOCK, lock) && !isolation.retiredLocks.contains(lock);
+    }
+
+    boolean ownsOrSpare(String lock) {
+        return facts.register()
+                .item(lock)
+                .flatMap(Register.Item::owner)
+                .map(this::is)
+                .orElse(true);
+    }
+
+    boolean lockHangs(String lock) {
+        return isolation.lock(lock).isPresent();
+    }
+
+    boolean inUse(String lock) {
+        return lockHangs(lock) || facts.locksElsewhere().contains(lock);
+    }
+
+    boolean anothers(String lock) {
+        return isolation.lock(lock).filter(on -> !is(on.owner())).isPresent();
+    }
+
+    boolean allLocks(List<String> seen) {
+        var on = isolation.locks().stream().map(Lock::number).sorted().toList();
+        return seen.stream().sorted().toList().equals(on);
+    }
+
+    boolean aloneWith(String person) {
+        return isolation.locksOnBesides(isolation.isolator(), person).isEmpty();
+    }
+
+    boolean toBeTold() {
+        return isolation.toBeTold().stream().anyMatch(told -> is(told.owner()));
+    }
+
+    boolean somebodyToTell(String lock) {
+        return isolation.toBeTold().stream().anyMatch(told -> told.lock().equals(lock));
+    }
+
+    boolean waited() {
+        return isolation.waitOverAt().filter(over -> !now().isBefore(over)).isPresent();
+    }
+
+    String waitOverAt() {
+        return isolation.waitOverAt().map(Instant::toString).orElse("");
+    }
+
+    boolean scopeWillDo(Scope scope) {
+        return scope == Scope.ALL_POINTS || isolation.due() == Scope.POINTS_OF_WORK;
+    }
+
+    Optional<Instrument> instrument(String code) {
+        return facts.instrument(code);
+    }
+
+    boolean provesDead(String tester) {
+        return instrument(tester).filter(found -> found.sort().provesDead()).isPresent();
+    }
+
+    boolean valid(String code) {
+        return instrument(code).filter(found -> found.validAt(now())).isPresent();
+    }
+
+    boolean rated(String code) {
+        var needed = facts.plan().map(Plan::maximumVolt);
+        return needed.isPresent()
+                && instrument(code)
+                        .filter(found -> found.ratedVolt().compareTo(needed.get()) >= 0)
+                        .isPresent();
+    }
+
+    boolean free(String code) {
+        return instrument(code).flatMap(Instrument::inUseAt).isEmpty();
+    }
+
+    boolean isValid(Used used, Instrument.Sort sort) {
+        return instrument(used.code()).filter(found -> found.sort() == sort).isPresent() && valid(used.code());
+    }
+
+    boolean insulationTester(Used used) {
+        return isValid(used, Instrument.Sort.INSULATION_TESTER);
+    }
+
+    boolean gloves(Used used) {
+        return isValid(used, Instrument.Sort.GLOVES) && rated(used.code());
+    }
+
+    /** A proving unit in date, at a direct voltage that would be dangerous: the tester must be seen to see danger. */
+    boolean knownSource(Proving proving) {
+        return isValid(proving.source(), Instrument.Sort.DIRECT_VOLTAGE_PROVING_UNIT)
+                && isolation.limits().dangerous(Point.Pair.PLUS_MINUS, proving.sourceVolt());
+    }
+
+    boolean sameSource(Proving proving) {
+        return knownSource(proving)
+                && isolation
+                        .proof()
+                        .filter(proof -> proof.source().equals(proving.source().code()))
+                        .isPresent();
+    }
+
+    boolean agrees(Proving proving) {
+        return isolation.limits().agrees(proving.readingVolt(), proving.sourceVolt());
+    }
+
+    boolean proving() {
+        return isolation.proof().isPresent() && !provedAgain();
+    }
+
+    boolean provedAgain() {
+        return isolation.proof().flatMap(Proof::testerProvedAgainAt).isPresent();
+    }
+
+    boolean proves() {
+        return isolation.proof().filter(proof -> is(proof.prover())).isPresent();
+    }
+
+    boolean provesWith(String tester) {
+        return isolation.proof().filter(proof -> proof.tester().equals(tester)).isPresent();
+    }
+
+    String testerUsed() {
+        if (said instanceof AtPoint at) {
+            return at.tester();
+        }
+        return said instanceof IsolationSaying.TesterProvedAfter after
+                ? after.proving().tester().code()
+                : "";
+    }
+
+    boolean inWindow() {
+        return isolation.provingEndsAt().filter(end -> !now().isAfter(end)).isPresent();
+    }
+
+    boolean unhurried() {
+        int seconds = isolation.limits().pointSeconds();
+        return isolation
+                .proof()
+                .filter(proof -> !now().isBefore(proof.lastTouchAt().plusSeconds(seconds)))
+                .isPresent();
+    }
+
+    List<String> scopePoints() {
+        return isolation.proof().map(proof -> isolation.points(proof.scope())).orElse(List.of());
+    }
+
+    List<String> left() {
+        return scopePoints().stream()
+                .filter(code -> !isolation.proof().orElseThrow().covers(List.of(code)))
+                .toList();
+    }
+
+    boolean everyPairOnce(AtPoint at) {
+        var pairs = at.readings().stream().map(Reading::pair).sorted().toList();
+        return isolation
+                .plan()
+                .flatMap(plan -> plan.point(at.point()))
+                .filter(point -> point.pairs().equals(pairs))
+                .isPresent();
+    }
+
+    boolean measured(String point) {
+        return isolation.proof().flatMap(proof -> proof.point(point)).isPresent();
+    }
+
+    boolean settled(String point) {
+        int seconds = isolation.limits().reprobeAfterSeconds();
+        return isolation
+                .proof()
+                .flatMap(proof -> proof.point(point))
+                .filter(first -> !now().isBefore(first.at().plusSeconds(seconds)))
+                .isPresent();
+    }
+
+    boolean provedScope() {
+        return isolation.proof().filter(Proof::complete).isPresent() && left().isEmpty();
+    }
+
+    /** Young enough to begin work on. What is in force already has its proof behind it. */
+    boolean fresh() {
+        var longest = Duration.ofMinutes(isolation.limits().permitWithinMinutes());
+        return state() == State.IN_FORCE
+                || isolation
+                        .proof()
+                        .flatMap(Proof::testerProvedAgainAt)
+                        .filter(at -> !now().isAfter(at.plus(longest)))
+                        .isPresent();
+    }
+
+    /** Whether nothing that the proof rests on was withdrawn with effect before it. */
+    boolean undoubted() {
+        return isolation.undoubted(facts);
+    }
+
+    boolean issuerApart() {
+        return !isolates() || facts.isolatorMayIssue();
+    }
+
+    boolean someOf(List<String> points) {
+        return !points.isEmpty() && isolation.points().containsAll(points);
+    }
+
+    boolean endsInTime(Instant until) {
+        return until.isAfter(now()) && !until.isAfter(facts.shiftEnd());
+    }
+
+    boolean permitOut() {
+        return Paper.PERMIT.number(isolation).isPresent();
+    }
+
+    boolean permitIs(int number) {
+        return Paper.PERMIT.number(isolation).filter(out -> out == number).isPresent();
+    }
+
+    boolean canCancel(int number) {
+        return isolation
+                .permit()
+                .filter(permit -> permit.number() == number && !permit.cancelled())
+                .isPresent();
+    }
+
+    boolean reads(Paper paper) {
+        return said instanceof PaperRead read
+                && paper.number(isolation).filter(out -> out == read.paper()).isPresent();
+    }
+
+    boolean receives() {
+        return isolation.permit().filter(permit -> is(permit.receiver())).isPresent();
+    }
+
+    boolean received() {
+        return isolation.permit().filter(Permit::received).isPresent();
+    }
+
+    boolean receiverLockOn() {
+        return isolation
+                .permit()
+                .filter(permit -> isolation.lockOn(permit.receiver()))
+                .isPresent();
+    }
+
+    String holder() {
+        return isolation.sanction().map(Sanction::holder).orElse("");
+    }
+
+    boolean holds() {
+        return is(holder());
+    }
+
+    boolean testing() {
+        return state() == State.UNDER_TEST || isolation.charged();
+    }
+
+    boolean namedForLiveWork() {
+        return isolation.live().filter(live -> live.names(who())).isPresent();
+    }
+
+    boolean asksFor(String check) {
+        return isolation.checks().contains(check);
+    }
+
+    boolean worked() {
+        return isolation.worked(who());
+    }
+
+    boolean keepsLocks() {
+        return person().manager() || person().issuer();
+    }
+
+    /** Whether this person would gain by another’s lock coming off. */
+    boolean goesOn() {
+        return ownLockOn() || worked() || (isolates() && State.OPEN.contains(state()));
+    }
+
+    Optional<Isolation.Abandoned> abandoned(String lock) {
+        return isolation.abandoned().stream()
+                .filter(known -> known.lock().equals(lock))
+                .findFirst();
+    }
+
+    boolean reportedMyself(String lock) {
+        return abandoned(lock).filter(known -> is(known.reportedBy())).isPresent();
+    }
+
+    /** Whether the two who decide are a manager and an appointed issuer. */
+    boolean managerAndIssuer(String lock) {
+        var first = abandoned(lock).map(known -> facts.person(known.reportedBy()));
+        return Stream.of(first)
+                .flatMap(Optional::stream)
+                .allMatch(other -> other.manager() && person().issuer() || other.issuer() && person().manager());
+    }
+
+    boolean allSources(List<String> lookedFor) {
+        return lookedFor.containsAll(facts.sources());
+    }
+}
