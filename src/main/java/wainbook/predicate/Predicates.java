@@ -102,7 +102,9 @@ public final class Predicates {
     /** A parser's list of all that it would have liked instead helps nobody. */
     private static String plain(String message) {
         int list = message.indexOf(" expecting {");
-        return (list < 0 ? message : message.substring(0, list)).replace("'<EOF>'", "the end of the text");
+        return (list < 0 ? message : message.substring(0, list))
+                .replace("'<EOF>'", "the end of the text")
+                .replace(" (in container '')", "");
     }
 
     private static Object date(String text) {

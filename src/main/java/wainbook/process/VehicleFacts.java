@@ -7,7 +7,10 @@ import wainbook.predicate.FactType;
 import wainbook.predicate.Predicates;
 import wainbook.predicate.Vocabulary;
 
-/** The facts of a vehicle that a check item's condition may speak of, and how they are read from what was stated. */
+/**
+ * The facts of a vehicle that a condition may speak of, of a check item and of a rule about documents alike, and how they are
+ * read from what was stated. One list, so that a fact is entered once and means the same everywhere.
+ */
 public final class VehicleFacts {
 
     public static final Vocabulary VOCABULARY = new Vocabulary(types());
@@ -19,16 +22,33 @@ public final class VehicleFacts {
 
     private static Map<String, FactType> types() {
         var types = new LinkedHashMap<String, FactType>();
-        types.put("vehicle_kind", FactType.TEXT);
-        types.put("variant", FactType.TEXT);
-        types.put("packs", FactType.WHOLE);
-        types.put("power_take_off", FactType.TRUTH);
-        types.put("tail_lift", FactType.TRUTH);
-        types.put("heat_pump", FactType.TRUTH);
-        types.put("wheelchair_ramp", FactType.TRUTH);
-        types.put("roof_packs", FactType.TRUTH);
-        types.put("air_conditioning", FactType.TRUTH);
+        declare(
+                types,
+                FactType.TEXT,
+                "vehicle_kind variant category keeper body_kind refrigerant market engine_fate insured_by");
+        declare(
+                types,
+                FactType.TRUTH,
+                "power_take_off tail_lift heat_pump wheelchair_ramp roof_packs air_conditioning kept_identity "
+                        + "bus_articulated axle_plates_changed propulsion_changed other_engine_on_board brakes_changed "
+                        + "steering_changed chassis_cut_or_drilled tyres_changed final_ratio_or_sensor_changed "
+                        + "tacho_fitted limiter_required crane_or_hook_loader lift_removed_and_refitted lift_fitted_by_works "
+                        + "cold_unit refrigerant_handled pressure_vessel_other charge_ac charge_dc "
+                        + "seats_or_standing_changed floor_or_ramp_changed wheelchair_place adr_vehicle sold_by_works "
+                        + "emission_claim first_responder_data grant used_as_psv packs_first_placed_by_works packs_shipped "
+                        + "international_use");
+        declare(types, FactType.WHOLE, "packs axles");
+        // Masses in kilograms, ages in years.
+        declare(types, FactType.NUMBER, "gross_design gross_plated_old gross_plated_new tyre_age charge_kg");
+        declare(types, FactType.DATE, "first_registered tacho_calibrated");
+        declare(types, FactType.TEXTS, "pack_types waste_streams");
         return types;
+    }
+
+    private static void declare(Map<String, FactType> types, FactType type, String names) {
+        for (String name : names.split(" ")) {
+            types.put(name, type);
+        }
     }
 
     /** Whether the text states the fact in its type. */
@@ -44,17 +64,6 @@ public final class VehicleFacts {
     }
 
     private static Optional<Object> read(String fact, String text) {
-        FactType type = VOCABULARY.types().get(fact);
-        if (type == null) {
-            return Optional.empty();
-        }
-        return switch (type) {
-            case TRUTH -> text.matches("true|false") ? Optional.of(Boolean.valueOf(text)) : Optional.empty();
-            case WHOLE -> text.matches("-?\\d{1,9}") ? Optional.of(Integer.valueOf(text)) : Optional.empty();
-            case NUMBER ->
-                text.matches("-?\\d{1,12}(\\.\\d{1,6})?") ? Optional.of(Double.valueOf(text)) : Optional.empty();
-            case TEXT, DATE -> text.isBlank() ? Optional.empty() : Optional.of(text);
-            case TEXTS -> Optional.empty();
-        };
+        return Optional.ofNullable(VOCABULARY.types().get(fact)).flatMap(type -> type.parse(text));
     }
 }

@@ -1,0 +1,145 @@
+package wainbook.setup.files;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import wainbook.process.Ask;
+import wainbook.process.CheckItem;
+import wainbook.process.Condition;
+import wainbook.process.Joint;
+import wainbook.process.JointClass;
+
+/** What one row or one element of each file holds, before it becomes what the rooms know. */
+public final class Lines {
+
+    private Lines() {}
+
+    /** The works and who runs the vehicles. */
+    public record Works(String code, String title, String zone, List<Operator> operators) {}
+
+    /** A customer. */
+    public record Operator(String code, String title) {}
+
+    /** A person with the words of their roles. */
+    public record Person(String number, String user, String name, List<String> roles) {}
+
+    /** A competence; days count from the first start of the works, both included. */
+    public record Competence(
+            String person, String competence, Integer level, Integer fromDay, Integer toDay, String evidence) {}
+
+    /** A kind of instrument, and whether instruments of it are calibrated. */
+    public record InstrumentKind(String code, String title, String unit, Boolean calibrated) {}
+
+    /** An instrument; days count from the first start of the works. */
+    public record Instrument(
+            String code,
+            String kind,
+            String title,
+            String unit,
+            BigDecimal lower,
+            BigDecimal upper,
+            Optional<BigDecimal> accuracyPercent,
+            Integer calibratedDay,
+            Integer dueDay,
+            String certificate,
+            Optional<String> withdrawn) {}
+
+    /** A joint on one row. */
+    public record JointRow(
+            String code,
+            String title,
+            JointClass jointClass,
+            Integer bolts,
+            Joint.Order order,
+            BigDecimal targetNm,
+            BigDecimal lowerNm,
+            BigDecimal upperNm,
+            Optional<BigDecimal> angleLowerDegrees,
+            Optional<BigDecimal> angleUpperDegrees,
+            String toolKind,
+            Integer tries,
+            Optional<String> thread,
+            Boolean highVoltage,
+            Optional<String> place,
+            Optional<String> source) {
+
+        Joint joint() {
+            if (angleLowerDegrees.isPresent() != angleUpperDegrees.isPresent()) {
+                throw new IllegalArgumentException("an angle window has both ends or none");
+            }
+            return new Joint(
+                    code,
+                    title,
+                    jointClass,
+                    bolts,
+                    order,
+                    new Joint.Torque(targetNm, new Joint.Window(lowerNm, upperNm)),
+                    angleLowerDegrees.map(
+                            lower -> new Joint.Angle(new Joint.Window(lower, angleUpperDegrees.orElseThrow()))),
+                    toolKind,
+                    tries,
+                    thread,
+                    highVoltage,
+                    place,
+                    source);
+        }
+    }
+
+    /** An item of a check sheet with what is usual left out. */
+    public record Item(
+            String key,
+            String title,
+            Ask asks,
+            Optional<Condition> condition,
+            Optional<String> competence,
+            Optional<String> caution,
+            Integer plannedMinutes,
+            Optional<String> zone,
+            List<CheckItem.PartUse> parts,
+            List<String> after,
+            List<CheckItem.Dependence> dependsOn,
+            Optional<String> appliesWhen,
+            Optional<Integer> tries) {
+
+        private static final int USUAL_TRIES = 3;
+
+        CheckItem item() {
+            return new CheckItem(
+                    key,
+                    title,
+                    asks,
+                    condition.orElse(Condition.NONE),
+                    competence,
+                    caution,
+                    plannedMinutes,
+                    zone,
+                    parts,
+                    after,
+                    dependsOn,
+                    appliesWhen,
+                    tries.orElse(USUAL_TRIES));
+        }
+    }
+
+    /** How a variant is isolated. */
+    public record IsolationPlan(
+            String code,
+            Integer revision,
+            String variant,
+            List<Source> sources,
+            List<Source> later,
+            List<Point> points,
+            Integer waitMinutes,
+            BigDecimal maximumVolt,
+            Boolean mayTravel,
+            List<Restoration> restoration) {}
+
+    /** A source of dangerous voltage. */
+    public record Source(String code, String name, String howOpened, String lockedAt, String howShown) {}
+
+    /** A point to prove dead, with the pairs to measure in lower case. */
+    public record Point(String code, String source, String where, List<String> pairs) {}
+
+    /** A check before the last lock comes off. */
+    public record Restoration(String code, String what, Boolean onlyIfOpened) {}
+}

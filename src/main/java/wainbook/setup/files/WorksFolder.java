@@ -1,0 +1,128 @@
+package wainbook.setup.files;
+
+import io.quarkus.runtime.util.ClassPathUtils;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wainbook.predicate.Predicates;
+import wainbook.process.Route;
+import wainbook.process.Stage;
+import wainbook.process.Station;
+
+/** Reads a works from a folder of CSV and YAML files. Nothing is taken unless everything can be. */
+public final class WorksFolder {
+
+    private final Predicates predicates;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private WorksFolder(Predicates predicates) {
+        this.predicates = predicates;
+    }
+
+    public static Found read(Path folder, Predicates predicates) {
+        return new WorksFolder(predicates).read(folder);
+    }
+
+    /** Reads the demonstration works, or any other that is packed into the program. */
+    public static Found onClassPath(String folder, Predicates predicates) {
+        List<Found> found = new ArrayList<>();
+        try {
+            ClassPathUtils.consumeAsPaths(folder, path -> found.add(read(path, predicates)));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+        return found.stream()
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("nothing on the class path is called " + folder));
+    }
+
+    private Found read(Path folder) {
+        var works = yaml(folder, "works.yaml").flatMap(file -> whole(file, Lines.Works.class));
+        var people = rows(folder, "people.csv", Lines.Person.class);
+        var competences = rows(folder, "competences.csv", Lines.Competence.class);
+        var kinds = rows(folder, "instrument-kinds.csv", Lines.InstrumentKind.class);
+        var instruments = rows(folder, "instruments.csv", Lines.Instrument.class);
+        var stages = rows(folder, "stages.csv", Stage.class);
+        var stations = rows(folder, "stations.csv", Station.class);
+        var joints = rows(folder, "joints.csv", Lines.JointRow.class).stream()
+                .flatMap(row -> row.turned(Lines.JointRow::joint, faults).stream())
+                .toList();
+        var routes = yaml(folder, "routes.yaml").map(this::routes).orElse(List.of());
+        var sheets = sheets(folder);
+        var plan = yaml(folder, "isolation-plan.yaml").flatMap(file -> whole(file, Lines.IsolationPlan.class));
+
+        new PeopleChecks(people, competences, faults).run();
+        Codes kindCodes = new InstrumentChecks(kinds, instruments, faults).run();
+        new ProcessChecks(stages, stations, joints, sheets, routes, kindCodes, predicates, faults).run();
+        plan.ifPresent(read -> new PlanChecks(read, faults).run());
+
+        if (!faults.isEmpty()) {
+            return new Found.Faulty(faults);
+        }
+        return new Found.Whole(new WorksFiles(
+                works.orElseThrow().value(),
+                Located.values(people),
+                Located.values(competences),
+                Located.values(kinds),
+                Located.values(instruments),
+                Located.values(stages),
+                Located.values(stations),
+                Located.values(joints),
+                sheets.stream().map(SheetFile::sheet).toList(),
+                Located.values(routes),
+                plan.orElseThrow().value()));
+    }
+
+    private <T extends Record> List<Located<T>> rows(Path folder, String name, Class<T> type) {
+        return TextFile.read(folder, name, faults)
+                .flatMap(text -> CsvFile.read(text, faults))
+                .map(file -> file.bind(type, Columns.of(type), faults))
+                .orElse(List.of());
+    }
+
+    private Optional<YamlFile> yaml(Path folder, String name) {
+        return TextFile.read(folder, name, faults).flatMap(text -> YamlFile.read(text, faults));
+    }
+
+    private <T> Optional<Located<T>> whole(YamlFile file, Class<T> type) {
+        return Binding.TYPED
+                .bind(file.root(), type, file::place, faults)
+                .map(value -> new Located<>(value, file.place("")));
+    }
+
+    private List<Located<Route>> routes(YamlFile file) {
+        List<Located<Route>> routes = new ArrayList<>();
+        for (int i = 0; i < file.root().size(); i++) {
+            String at = "/" + i;
+            Binding.TYPED
+                    .bind(file.root().get(i), Route.class, pointer -> file.place(at + pointer), faults)
+                    .ifPresent(route ->
+                            routes.add(new Located<>(route, file.place(at).unnamed())));
+        }
+        return routes;
+    }
+
+    private List<SheetFile> sheets(Path folder) {
+        Path sheets = folder.resolve("sheets");
+        if (!Files.isDirectory(sheets)) {
+            faults.add(Fault.of(Place.of("sheets"), "fileMissing", "no such folder", "sheets/*.yaml"));
+            return List.of();
+        }
+        try (Stream<Path> listed = Files.list(sheets)) {
+            return listed.map(path -> path.getFileName().toString())
+                    .filter(name -> name.endsWith(".yaml"))
+                    .sorted()
+                    .flatMap(name -> yaml(folder, "sheets/" + name).stream())
+                    .flatMap(file -> SheetFile.read(file, faults).stream())
+                    .toList();
+        } catch (IOException unreadable) {
+            faults.add(Fault.of(Place.of("sheets"), "fileUnreadable", unreadable.getMessage(), "a readable folder"));
+            return List.of();
+        }
+    }
+}
