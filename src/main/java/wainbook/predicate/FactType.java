@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,23 @@ public enum FactType {
     /** As it is written in a declaration: {@code string}, {@code bool}, {@code int}, {@code double}, {@code date}. */
     public String word() {
         return word;
+    }
+
+    /** What was typed or stated, in this type; empty when it does not read. Several texts are parted by semicolons. */
+    public Optional<Object> parse(String text) {
+        return switch (this) {
+            case TEXT -> text.isBlank() ? Optional.empty() : Optional.of(text);
+            case TRUTH -> text.matches("true|false") ? Optional.of(Boolean.valueOf(text)) : Optional.empty();
+            case WHOLE -> text.matches("-?\\d{1,9}") ? Optional.of(Integer.valueOf(text)) : Optional.empty();
+            case NUMBER ->
+                text.matches("-?\\d{1,12}(\\.\\d{1,6})?") ? Optional.of(new BigDecimal(text)) : Optional.empty();
+            case DATE -> DateText.read(text).map(Object.class::cast);
+            case TEXTS ->
+                Optional.of(Arrays.stream(text.split(";"))
+                        .map(String::strip)
+                        .filter(part -> !part.isEmpty())
+                        .toList());
+        };
     }
 
     /** Empty when the value is not of this type; a whole number is a number too, and an ISO 8601 date may be text. */

@@ -3,6 +3,7 @@ package wainbook.predicate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +41,16 @@ class VocabularyTest {
     void refuses_a_fraction_for_a_whole_number_and_what_is_no_number() {
         assertThat(WORDS.misfits(Map.of("axles", 2.5))).hasSize(1);
         assertThat(WORDS.misfits(Map.of("mass_kg", Double.NaN))).hasSize(1);
+    }
+
+    @Test
+    void reads_what_was_typed_in_the_type_of_the_fact() {
+        assertThat(FactType.TRUTH.parse("true")).contains(true);
+        assertThat(FactType.WHOLE.parse("2.5")).isEmpty();
+        assertThat(FactType.NUMBER.parse("18000.5")).contains(new BigDecimal("18000.5"));
+        assertThat(FactType.DATE.parse("2015-02-30")).isEmpty();
+        assertThat(FactType.DATE.parse("2015-02-28")).contains(LocalDate.of(2015, 2, 28));
+        assertThat(FactType.TEXTS.parse("13 02 05*; 16 01 03;")).contains(List.of("13 02 05*", "16 01 03"));
     }
 
     @Test

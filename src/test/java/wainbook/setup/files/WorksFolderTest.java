@@ -20,7 +20,7 @@ import wainbook.process.VehicleFacts;
 
 class WorksFolderTest {
 
-    private static final Predicates PREDICATES = VehicleFacts.predicates();
+    private static final Predicates PREDICATES = VehicleFacts.PREDICATES;
     private static final Path DEMO = Path.of("demo-fleet");
 
     @TempDir
@@ -106,7 +106,7 @@ class WorksFolderTest {
                 "isolation-plan.yaml | wait_minutes: 10 | wait_minutes: ten | isolation-plan.yaml:6:15 (wait_minutes) setup.wrongValue",
                 "sheets/strip-bus12.yaml | kind: photograph | kind: picture | sheets/strip-bus12.yaml:39:11 (asks) setup.unknownKind",
                 "sheets/strip-bus12.yaml | planned_minutes: 45 | planned_minutes: -45 | sheets/strip-bus12.yaml:30:5 setup.refusedValue",
-                "sheets/strip-bus12.yaml | applies_when: \"ref | applies_when: \"def | sheets/strip-bus12.yaml:24:5 process.conditionFault",
+                "sheets/strip-bus12.yaml | applies_when: \"air | applies_when: \"hair | sheets/strip-bus12.yaml:24:5 process.conditionFault",
                 "sheets/fit-bus12.yaml | joint: \"PROPSHAFT\" | joint: \"SHAFT\" | sheets/fit-bus12.yaml:20:5 process.unknownJoint",
             })
     void finds_a_planted_fault_at_its_place(String file, String old, String planted, String expected)
