@@ -28,7 +28,7 @@ import wainbook.works.signin.Passwords;
 public class SignOff {
 
     /** Where an accepted donor waits for the line. */
-    public static final String YARD = "yard";
+    public static final String YARD = "YARD";
 
     /** What is asked; {@code fingerprint} is that of the evidence the signer looked at. */
     public record ToSign(UUID id, String order, String stage, String fingerprint, String password) implements Asked {

@@ -7,6 +7,7 @@ import java.util.UUID;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
+import wainbook.gate.SignOff;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;
@@ -110,7 +111,7 @@ public class Move {
                         .map(released -> new Binding(code, released.sheet().code(), released.revision())));
         return new Moved(
                 rules.asked().direction(),
-                rules.order().at().orElse(new Place(Optional.empty(), "yard")),
+                rules.order().at().orElse(new Place(Optional.empty(), SignOff.YARD)),
                 new Place(rules.stage(), rules.asked().to()),
                 binding,
                 rules.asked().confirmed(),

@@ -20,13 +20,11 @@ import wainbook.order.OrderSaying.DonorReceived;
 import wainbook.order.OrderSaying.Place;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
+import wainbook.process.Station;
 
 /** Receives a donor vehicle for an order, and binds its survey to the sheet in force. */
 @ApplicationScoped
 public class Intake {
-
-    /** Where donors are surveyed; several may stand there. */
-    public static final String PLACE = "intake";
 
     /** What is asked; the VIN as stamped on the chassis. */
     public record ToReceive(UUID id, String order, String vin, String registration, int odometerKm) implements Asked {
@@ -68,13 +66,17 @@ public class Intake {
         });
     }
 
-    private static DonorReceived received(ToReceive asked, Released survey) {
+    private DonorReceived received(ToReceive asked, Released survey) {
         String stage = survey.sheet().stage();
+        String bay = releases.stationsOf(stage).stream()
+                .map(Station::code)
+                .findFirst()
+                .orElse(stage);
         return new DonorReceived(
                 asked.vin(),
                 asked.registration(),
                 asked.odometerKm(),
-                new Place(Optional.of(stage), PLACE),
+                new Place(Optional.of(stage), bay),
                 new Binding(stage, survey.sheet().code(), survey.revision()));
     }
 

@@ -3,6 +3,7 @@ package wainbook.process;
 import java.util.List;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.process.plan.Plan;
 
 /**
  * What the ledger hears about the process. Each entry holds the whole of what it releases, so that any old revision can be
@@ -34,6 +35,10 @@ public sealed interface ProcessSaying extends Saying {
             Revision.checked(revision);
         }
     }
+
+    /** A revision of a variant's isolation plan came into force. */
+    @Kind("process.planReleased/1")
+    record PlanReleased(Plan plan) implements ProcessSaying {}
 
     /** A stage was defined, or defined anew. */
     @Kind("process.stageDefined/1")

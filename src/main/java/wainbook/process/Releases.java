@@ -11,10 +11,12 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.process.ProcessSaying.JointsReleased;
+import wainbook.process.ProcessSaying.PlanReleased;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.ProcessSaying.RouteReleased;
 import wainbook.process.ProcessSaying.StageDefined;
 import wainbook.process.ProcessSaying.StationDefined;
+import wainbook.process.plan.Plan;
 
 /** What the works has released: sheets, routes, joints, stages, stations, as they stand and as they stood. */
 @ApplicationScoped
@@ -69,6 +71,14 @@ public class Releases {
 
     public Optional<Joint> joint(String code) {
         return joints().stream().filter(joint -> joint.code().equals(code)).findFirst();
+    }
+
+    /** The isolation plan of a variant that is in force. */
+    public Optional<Plan> plan(String variant) {
+        return works(PlanReleased.class)
+                .map(PlanReleased::plan)
+                .filter(plan -> plan.variant().equals(variant))
+                .reduce((former, latter) -> latter);
     }
 
     /** By their number. */

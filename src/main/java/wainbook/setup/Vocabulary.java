@@ -4,6 +4,7 @@ import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.util.List;
 import wainbook.gate.GateSaying;
+import wainbook.isolation.IsolationSaying;
 import wainbook.ledger.Kinds;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
@@ -23,6 +24,7 @@ class Vocabulary {
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
-                GateSaying.class));
+                GateSaying.class,
+                IsolationSaying.class));
     }
 }

@@ -1,0 +1,26 @@
+package wainbook.setup;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Set;
+import wainbook.page.Navigation;
+import wainbook.page.Place;
+import wainbook.works.Role;
+
+/** The way round the works' pages. */
+@ApplicationScoped
+class Places implements Navigation {
+
+    @Override
+    public List<Place> places() {
+        return List.of(
+                Place.forEveryone("/line", "line.placeLine"),
+                Place.forEveryone("/orders", "order.placeOrders"),
+                Place.forEveryone("/gates", "gate.placeGates"),
+                Place.forEveryone("/calculations", "engineering.placeCalculations"),
+                new Place(
+                        "/ledger",
+                        "ledger.placeLedger",
+                        Set.of(Role.auditor, Role.qualityEngineer, Role.administrator)));
+    }
+}
