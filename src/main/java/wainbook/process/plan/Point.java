@@ -22,7 +22,7 @@ public record Point(String code, String source, String where, List<Pair> pairs) 
         PHASE_W_U;
 
         public boolean alternating() {
-            return ordinal() >= PHASE_U_V.ordinal();
+            return this == PHASE_U_V || this == PHASE_V_W || this == PHASE_W_U;
         }
     }
 
