@@ -424,7 +424,7 @@ record Ask(Isolation isolation, IsolationSaying said, Moment moment, Facts facts
         var first = abandoned(lock).map(known -> facts.person(known.reportedBy()));
         return Stream.of(first)
                 .flatMap(Optional::stream)
-                .allMatch(other -> other.manager() && person().issuer() || other.issuer() && person().manager());
+                .allMatch(other -> (other.manager() && person().issuer()) || (other.issuer() && person().manager()));
     }
 
     boolean allSources(List<String> lookedFor) {

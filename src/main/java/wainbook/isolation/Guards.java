@@ -47,7 +47,6 @@ final class Guards {
             RESTORE,
             DECLARE_NO_SOURCE);
     private static final Set<Step> ABANDONED = Set.of(REPORT_ABANDONED_LOCK, REMOVE_ABANDONED_LOCK);
-    private static final Set<Step> REGISTERING = Set.of(REGISTER_ITEM, RETIRE_ITEM);
 
     private static final List<Rule> TABLE = List.of(
             // who, when, and beside what

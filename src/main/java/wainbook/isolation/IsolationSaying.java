@@ -85,7 +85,7 @@ public sealed interface IsolationSaying extends Saying {
     record Observed(String point, String tester, List<Reading> readings, List<String> notCountedFor)
             implements IsolationSaying, AtPoint {}
 
-    /** @param ownIsolation the issuer is the isolator, which this works allows: every print shows it */
+    /** A permit; where issuer and isolator are one person, which a works may allow, every print shows it. */
     @Kind("isolation.permitIssued/1")
     record PermitIssued(
             int permit,

@@ -19,7 +19,7 @@ public record Register(List<Item> items) {
         VEHICLE_KEY
     }
 
-    /** @param owner of a personal lock: nobody else puts it on */
+    /** One numbered thing; a personal lock has an owner, and nobody else puts it on. */
     public record Item(String number, Sort sort, Optional<String> owner, boolean retired) {}
 
     public Register {

@@ -71,7 +71,11 @@ public enum Step {
     RETIRE_ITEM(IsolationSaying.ItemRetired.class, EnumSet.allOf(State.class));
 
     private final Class<? extends IsolationSaying> kind;
+
+    @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable copy
     private final Set<State> from;
+
+    @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list
     private final List<Precaution> confirmed;
 
     Step(Class<? extends IsolationSaying> kind, Set<State> from, Precaution... confirmed) {
@@ -108,7 +112,7 @@ public enum Step {
     /** The key of the refusal in any other state: it says what has to come first. */
     String notNow() {
         var key = new StringBuilder("notNow");
-        for (String word : name().split("_")) {
+        for (String word : name().split("_", -1)) {
             key.append(word.charAt(0)).append(word.substring(1).toLowerCase(Locale.ROOT));
         }
         return key.toString();
