@@ -1,16 +1,16 @@
 package wainbook.page;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
 
 /**
- * A reason in words. Its text has three parts, the end of a sentence, or a bar between blanks, between them.
+ * A reason in words. Its text has three parts, the end of a sentence, or a bar between blanks, between them; where there
+ * are two, the first says why as well.
  *
  * @param what what is not possible
- * @param why the rule as it applies here
+ * @param why the rule as it applies here; empty if the first part says it
  * @param next what to do now; empty if the text names nothing
  * @param source where the rule comes from
  * @param lift the page to do it on
@@ -35,10 +35,10 @@ public record Refusal(String what, String why, String next, String source, Optio
     static List<String> parts(String pattern) {
         String[] cut =
                 pattern.contains(" | ") ? pattern.split(" \\| ", 3) : pattern.split("(?<=\\.)\\s+(?=\\p{Lu}|\\{)", 3);
-        List<String> parts = new ArrayList<>(Arrays.asList(cut));
-        while (parts.size() < 3) {
-            parts.add("");
-        }
-        return parts;
+        return switch (cut.length) {
+            case 1 -> List.of(cut[0], "", "");
+            case 2 -> List.of(cut[0], "", cut[1]);
+            default -> List.of(cut);
+        };
     }
 }

@@ -34,4 +34,10 @@ class RefusalTest {
     void more_sentences_than_three_all_say_what_to_do() {
         assertThat(Refusal.parts("A. B. C. D.")).containsExactly("A.", "B.", "C. D.");
     }
+
+    @Test
+    void of_two_sentences_the_last_says_what_to_do() {
+        assertThat(Refusal.parts("There is none: it was voided. Record it anew."))
+                .containsExactly("There is none: it was voided.", "", "Record it anew.");
+    }
 }
