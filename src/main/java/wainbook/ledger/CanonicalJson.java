@@ -13,7 +13,6 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import org.erdtman.jcs.JsonCanonicalizer;
 
@@ -51,7 +50,7 @@ final class CanonicalJson {
         try {
             return new String(new JsonCanonicalizer(tree.toString()).getEncodedUTF8(), StandardCharsets.UTF_8);
         } catch (IOException cannotBeCanonical) {
-            throw new UncheckedIOException(cannotBeCanonical);
+            throw new IllegalArgumentException(cannotBeCanonical.getMessage(), cannotBeCanonical);
         }
     }
 

@@ -6,6 +6,7 @@ import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
 import java.util.Locale;
 import java.util.Optional;
+import org.hibernate.PessimisticLockException;
 import org.hibernate.exception.ConstraintViolationException;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
@@ -75,18 +76,23 @@ public class Ledger {
         return Outcome.done(entries.get(0));
     }
 
-    /** A unique key that said no is a reason and no fault: two people did at once what only one can do. */
+    /**
+     * A unique key that said no is a reason and no fault: two people did at once what only one can do. So is a lock that
+     * was not had in time, or was lost to break a deadlock.
+     */
     private Optional<Reason> clash(Throwable failed, Asked asked) {
+        Reason meanwhile = Reason.of(
+                "ledger.writtenMeanwhile", Reason.WORKS_RULE, asked.writes().get(0));
         for (Throwable cause = failed; cause != null; cause = cause.getCause()) {
+            if (cause instanceof PessimisticLockException) {
+                return Optional.of(meanwhile);
+            }
             if (cause instanceof ConstraintViolationException violation) {
                 String name = String.valueOf(violation.getConstraintName()).toLowerCase(Locale.ROOT);
                 return projections.stream()
                         .flatMap(projection -> projection.clash(name).stream())
                         .findFirst()
-                        .or(() -> Optional.of(Reason.of(
-                                "ledger.writtenMeanwhile",
-                                Reason.WORKS_RULE,
-                                asked.writes().get(0))));
+                        .or(() -> Optional.of(meanwhile));
             }
         }
         return Optional.empty();

@@ -22,7 +22,7 @@ final class Verification {
     record End(UUID id, String subject, long lastNumber, String lastHash, Instant lastAt) {}
 
     private final List<Finding> findings = new ArrayList<>();
-    private final Map<String, EvidenceFile> pointedTo = new HashMap<>();
+    private final Map<String, Set<EvidenceFile>> pointedTo = new HashMap<>();
     private final Set<UUID> ids = new HashSet<>();
     private long entries;
     private long files;
@@ -58,7 +58,10 @@ final class Verification {
                     find(where, "is earlier than the entry before it");
                 }
                 at = said.at();
-                Evidence.in(said.body()).forEach(file -> pointedTo.put(file.sha256(), file));
+                Evidence.in(said.body())
+                        .forEach(file -> pointedTo
+                                .computeIfAbsent(file.sha256(), none -> new HashSet<>())
+                                .add(file));
             } catch (IllegalArgumentException unreadable) {
                 find(where, "cannot be read: " + unreadable.getMessage());
             }
@@ -67,18 +70,25 @@ final class Verification {
         end(end, number, previous, at);
     }
 
-    /** Takes a stored file; call after all streams. */
+    /**
+     * Takes a stored file; call after all streams. A file that no entry points to is no part of the record: it was sent
+     * with an act that was refused.
+     */
     void file(String sha256, String mediaType, long sizeBytes, byte[] content) {
         files++;
         String where = "file " + sha256;
-        EvidenceFile said = pointedTo.remove(sha256);
         if (!Said.sha256(content).equals(sha256)) {
             find(where, "its bytes do not have this fingerprint");
         }
-        if (said == null) {
-            find(where, "no entry points to it");
-        } else if (!said.mediaType().equals(mediaType) || said.sizeBytes() != sizeBytes) {
-            find(where, "its type or size is not what the entry says");
+        if (sizeBytes != content.length) {
+            find(where, "its size is not that of its bytes");
+        }
+        Set<EvidenceFile> said = pointedTo.remove(sha256);
+        if (said != null && said.stream().anyMatch(file -> !file.mediaType().equals(mediaType))) {
+            find(where, "its type is not what the entry says");
+        }
+        if (said != null && said.stream().anyMatch(file -> file.sizeBytes() != sizeBytes)) {
+            find(where, "its size is not what the entry says");
         }
     }
 
@@ -113,11 +123,14 @@ final class Verification {
         if (!end.lastHash().equals(hash)) {
             find(end.subject(), "the last hash of the stream is not that of its last entry");
         }
-        if (number > 0 && !end.lastAt().equals(at)) {
+        if (number == 0) {
+            find(end.subject(), "has no entries");
+        } else if (!end.lastAt().equals(at)) {
             find(end.subject(), "the last time of the stream is not that of its last entry");
         }
         try {
-            if (!Subject.parse(end.subject()).stream().equals(end.id())) {
+            Subject subject = Subject.parse(end.subject());
+            if (!subject.toString().equals(end.subject()) || !subject.stream().equals(end.id())) {
                 find(end.subject(), "the id of the stream does not follow from its subject");
             }
         } catch (IllegalArgumentException unreadable) {

@@ -3,15 +3,25 @@ package wainbook.ledger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import java.time.Clock;
-import java.time.Duration;
+import java.time.InstantSource;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 
 /** The server's clock: the one place where the time of day comes in. */
 class WorksClock {
 
-    /** Whole microseconds: the databases round to them, and what is hashed must be what is read back. */
     @Produces
     @ApplicationScoped
     Clock clock() {
-        return Clock.tick(Clock.systemUTC(), Duration.ofNanos(1_000));
+        return wholeMicroseconds(Clock.systemUTC());
+    }
+
+    /**
+     * The databases round to microseconds, and what is hashed must be what is read back. {@link Clock#tick} would do, but
+     * its {@code millis()} divides by zero for ticks below a millisecond.
+     */
+    static Clock wholeMicroseconds(InstantSource finer) {
+        InstantSource whole = () -> finer.instant().truncatedTo(ChronoUnit.MICROS);
+        return whole.withZone(ZoneOffset.UTC);
     }
 }

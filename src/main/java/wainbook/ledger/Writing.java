@@ -59,11 +59,17 @@ class Writing {
     }
 
     List<Entry> append(Asked asked, Locked locked, Decision decision) {
+        if (!decision.lines().get(0).subject().equals(asked.writes().get(0))) {
+            throw new IllegalArgumentException(
+                    "the first line must be about " + asked.writes().get(0)
+                            + ", where a retry looks for it; not about "
+                            + decision.lines().get(0).subject());
+        }
         var entries = new ArrayList<Entry>();
-        var ends = new TreeMap<Subject, StreamHead>(Comparator.comparing(Subject::stream));
+        Map<Subject, StreamHead> ends = ends(locked, decision);
+        histories.keepNothingMore();
         for (Decision.Line line : decision.lines()) {
-            locked.reading().of(line.subject());
-            StreamHead end = ends.computeIfAbsent(line.subject(), subject -> end(locked, subject));
+            StreamHead end = ends.get(line.subject());
             UUID id = entries.isEmpty() ? asked.id() : following(asked.id(), entries.size());
             var said = Said.of(
                     id,
@@ -81,7 +87,19 @@ class Writing {
         return entries;
     }
 
+    /** In ascending id, as locks are taken: two acts that open the same streams must not wait for each other. */
+    private Map<Subject, StreamHead> ends(Locked locked, Decision decision) {
+        var ends = new TreeMap<Subject, StreamHead>(Comparator.comparing(Subject::stream));
+        decision.lines().stream()
+                .map(Decision.Line::subject)
+                .distinct()
+                .sorted(ends.comparator())
+                .forEach(subject -> ends.put(subject, end(locked, subject)));
+        return ends;
+    }
+
     private StreamHead end(Locked locked, Subject subject) {
+        locked.reading().of(subject);
         return Optional.ofNullable(locked.heads().get(subject)).orElseGet(() -> {
             var head = new StreamHead();
             head.id = subject.stream();
