@@ -32,11 +32,10 @@ public final class VehicleFacts {
                 "power_take_off tail_lift heat_pump wheelchair_ramp roof_packs air_conditioning kept_identity "
                         + "bus_articulated axle_plates_changed propulsion_changed other_engine_on_board brakes_changed "
                         + "steering_changed chassis_cut_or_drilled tyres_changed final_ratio_or_sensor_changed "
-                        + "tacho_fitted limiter_required crane_or_hook_loader lift_removed_and_refitted lift_fitted_by_works "
-                        + "cold_unit refrigerant_handled pressure_vessel_other charge_ac charge_dc "
-                        + "seats_or_standing_changed floor_or_ramp_changed wheelchair_place adr_vehicle sold_by_works "
-                        + "emission_claim first_responder_data grant used_as_psv packs_first_placed_by_works packs_shipped "
-                        + "international_use");
+                        + "tacho_fitted limiter_required crane_or_hook_loader lift_removed_and_refitted cold_unit "
+                        + "pressure_vessel_other charge_ac charge_dc seats_or_standing_changed wheelchair_place "
+                        + "adr_vehicle sold_by_works emission_claim first_responder_data grant "
+                        + "packs_first_placed_by_works packs_shipped international_use");
         declare(types, FactType.WHOLE, "packs axles");
         // Masses in kilograms, ages in years.
         declare(types, FactType.NUMBER, "gross_design gross_plated_old gross_plated_new tyre_age charge_kg");

@@ -1,0 +1,77 @@
+package wainbook.handover.requirement;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * When a document is needed.
+ *
+ * @param when a condition over the vehicle's facts; absent: always
+ * @param askWhen a condition under which a needed document is asked of a person instead
+ * @param ask the key of the question that goes with {@code askWhen}
+ * @param noteWhen a condition under which a person is shown the note
+ * @param note the key of the note
+ * @param per absent: one document a vehicle
+ * @param followDays for a document that may follow, the days after handover on which it is asked for
+ * @param from first day in force; absent: longer than any vehicle is of interest
+ * @param to last day in force; absent: open
+ */
+public record Rule(
+        String id,
+        String document,
+        Optional<String> when,
+        String issuer,
+        Optional<String> askWhen,
+        Optional<String> ask,
+        Due due,
+        Optional<String> noteWhen,
+        Optional<String> note,
+        Duty duty,
+        Optional<Per> per,
+        Optional<Integer> followDays,
+        String evidence,
+        Optional<LocalDate> from,
+        Optional<LocalDate> to,
+        RuleSource source) {
+
+    /** By when it must be there. */
+    public enum Due {
+        BEFORE_ROAD_USE,
+        BEFORE_HANDOVER,
+        MAY_FOLLOW
+    }
+
+    /** Whose duty it is. */
+    public enum Duty {
+        WORKS,
+        OPERATOR,
+        KEEPER
+    }
+
+    /** What each of several documents stands for. */
+    public enum Per {
+        PACK_TYPE
+    }
+
+    public Rule {
+        if (!id.matches("[A-Z]{2}-[0-9]{2}")) {
+            throw new IllegalArgumentException("a rule's id looks like GB-01, not: " + id);
+        }
+        if ((due == Due.MAY_FOLLOW) != followDays.isPresent()) {
+            throw new IllegalArgumentException(id + ": a document that may follow, and no other, has follow_days");
+        }
+        if (askWhen.isPresent() != ask.isPresent() || noteWhen.isPresent() != note.isPresent()) {
+            throw new IllegalArgumentException(id + ": a question or a note has a condition and a text");
+        }
+    }
+
+    public boolean inForceOn(LocalDate day) {
+        return from.map(first -> !day.isBefore(first)).orElse(true)
+                && to.map(last -> !day.isAfter(last)).orElse(true);
+    }
+
+    /** A rule that nobody has looked up asks a person, and bars nothing. */
+    public boolean mayBar() {
+        return source.standing() != RuleSource.Standing.MEMORY;
+    }
+}
