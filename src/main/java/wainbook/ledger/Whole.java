@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.Optional;
 
 /** Whether a record has everything: what may be absent is an Optional, so a null is a fault, in writing and in reading. */
-final class Whole {
+public final class Whole {
 
     private static final ClassValue<RecordComponent[]> COMPONENTS = new ClassValue<>() {
         @Override
@@ -21,7 +21,7 @@ final class Whole {
     private Whole() {}
 
     /** Throws {@link IllegalArgumentException} naming the first field that is missing. */
-    static <T> T check(T value) {
+    public static <T> T check(T value) {
         check(value, value.getClass().getSimpleName());
         return value;
     }

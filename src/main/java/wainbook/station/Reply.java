@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a person answers to a check item: what it asks is there, the rest is empty. Numbers are kept as typed.
+ * What a person answers to a check item: what it asks is there, the rest is empty. Numbers are kept as typed. A script
+ * leaves out what is empty, lists too.
  *
  * @param boltsNm in the order of tightening
  * @param cells row by row
@@ -25,9 +26,9 @@ public record Reply(
         Optional<String> sha256) {
 
     public Reply {
-        cells = List.copyOf(cells);
-        boltsNm = List.copyOf(boltsNm);
-        anglesDeg = List.copyOf(anglesDeg);
+        cells = cells == null ? List.of() : List.copyOf(cells);
+        boltsNm = boltsNm == null ? List.of() : List.copyOf(boltsNm);
+        anglesDeg = anglesDeg == null ? List.of() : List.copyOf(anglesDeg);
     }
 
     public static Reply done() {

@@ -169,8 +169,7 @@ final class Walk {
         var soon = place.now().plus(Duration.ofHours(1));
         int paper = isolation.nextPaper();
         var tries = new ArrayList<Stream<Try>>();
-        tries.add(all(
-                new Planned(isolation.number() + 1, STATION, plan, UNHURRIED, level(3), Step.PLAN.confirmed())));
+        tries.add(all(new Planned(isolation.number() + 1, STATION, plan, UNHURRIED, level(3), Step.PLAN.confirmed())));
         tries.add(all(shutDown()));
         Stream.concat(plan.sources().stream(), plan.later().stream().limit(plan.mayTravel() ? 1 : 0))
                 .forEach(source -> tries.add(all(new SourceOpened(source.code(), true))));

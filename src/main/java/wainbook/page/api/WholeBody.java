@@ -1,0 +1,28 @@
+package wainbook.page.api;
+
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.ext.Provider;
+import jakarta.ws.rs.ext.ReaderInterceptor;
+import jakarta.ws.rs.ext.ReaderInterceptorContext;
+import java.io.IOException;
+import wainbook.ledger.Whole;
+
+/** Refuses a body in which a field that cannot be absent is: said at the door, so that no act meets a null. */
+@Provider
+public class WholeBody implements ReaderInterceptor {
+
+    @Override
+    public Object aroundReadFrom(ReaderInterceptorContext context) throws IOException {
+        Object body = context.proceed();
+        if (!(body instanceof Record)) {
+            return body;
+        }
+        try {
+            return Whole.check(body);
+        } catch (IllegalArgumentException missing) {
+            throw new WebApplicationException(
+                    Problem.of(400, "page.problemBody", missing.getMessage().replaceFirst("^[^.]*\\.", ""))
+                            .response());
+        }
+    }
+}
