@@ -1,0 +1,85 @@
+package wainbook.gate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import wainbook.act.Reason;
+import wainbook.ledger.Entry;
+import wainbook.page.Form;
+import wainbook.page.Words;
+import wainbook.station.ItemState;
+import wainbook.station.SayingInWords;
+
+/**
+ * What the gate page shows.
+ *
+ * @param refusals what the last try was refused for
+ * @param maySign whether the reader is an inspector at all
+ */
+public record GateView(GateRules rules, String title, boolean maySign, List<Reason> refusals, Form form, UUID actId) {
+
+    /** An entry in the evidence. */
+    public record Line(long number, java.time.Instant at, String who, String text) {}
+
+    /** The id that a refusal would have; another than a signature's, so that neither stands for the other. */
+    public UUID refusalId() {
+        return UUID.randomUUID();
+    }
+
+    public Gate gate() {
+        return rules.gate();
+    }
+
+    public String order() {
+        return rules.order().number();
+    }
+
+    public String stage() {
+        return gate().record().stage();
+    }
+
+    public List<Reason> against() {
+        return rules.against();
+    }
+
+    public List<LookFirst.Point> first() {
+        return LookFirst.at(gate().record());
+    }
+
+    public String standing() {
+        return Words.of("gate.standing." + gate().standing().name());
+    }
+
+    public String status(ItemState item) {
+        return Words.of("station.status." + item.status().name());
+    }
+
+    /** The first characters of the fingerprint, in fours: short enough to read aloud. */
+    public String seal() {
+        return gate().fingerprint().substring(0, 4) + " " + gate().fingerprint().substring(4, 8);
+    }
+
+    public boolean survey() {
+        return rules.order().phase() == wainbook.order.WorkOrder.Phase.DONOR_RECEIVED;
+    }
+
+    public List<Line> lines(ItemState item) {
+        var lines = new ArrayList<Line>();
+        for (Entry entry : item.entries()) {
+            lines.add(new Line(
+                    entry.number(), entry.moment().at(), entry.moment().who(), SayingInWords.of(entry.saying())));
+        }
+        return lines;
+    }
+
+    /** Who did the work, with the number of entries. */
+    public Map<String, Integer> workers() {
+        Map<String, Integer> workers = new LinkedHashMap<>();
+        gate().record().items().stream()
+                .flatMap(item -> item.entries().stream())
+                .forEach(entry -> workers.merge(entry.moment().who(), 1, Integer::sum));
+        return workers;
+    }
+}

@@ -1,0 +1,58 @@
+package wainbook.station;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import wainbook.ledger.Entry;
+import wainbook.page.Words;
+import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.Voided;
+import wainbook.station.StationSaying.WaitBegun;
+
+/**
+ * An entry about one item as the station page lists it.
+ *
+ * @param voided why it does not count, where it was voided
+ * @param voidId the id that voiding it would have
+ */
+public record ItemLine(
+        UUID id,
+        long number,
+        Instant at,
+        String who,
+        String text,
+        Optional<String> voided,
+        boolean mayBeVoided,
+        UUID voidId) {
+
+    static List<ItemLine> of(ItemState item) {
+        return item.entries().stream()
+                .filter(entry -> !(entry.saying() instanceof Voided))
+                .map(entry -> of(entry, item))
+                .toList();
+    }
+
+    private static ItemLine of(Entry entry, ItemState item) {
+        Optional<String> voided = item.entries().stream()
+                .map(Entry::saying)
+                .filter(said -> said instanceof Voided known && known.entry().equals(entry.id()))
+                .map(said -> ((Voided) said).reason())
+                .findFirst();
+        boolean result = entry.saying() instanceof Result || entry.saying() instanceof WaitBegun;
+        return new ItemLine(
+                entry.id(),
+                entry.number(),
+                entry.moment().at(),
+                entry.moment().who(),
+                SayingInWords.of(entry.saying()),
+                voided,
+                result && voided.isEmpty(),
+                UUID.randomUUID());
+    }
+
+    /** The key of a verdict in words. */
+    static String verdict(StationSaying.Verdict verdict) {
+        return Words.of("station.verdict." + verdict.name());
+    }
+}

@@ -1,0 +1,76 @@
+package wainbook.station;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Collectors;
+import wainbook.ledger.Saying;
+import wainbook.page.Words;
+
+/** What an entry of this room says, in a line. */
+public final class SayingInWords {
+
+    private SayingInWords() {}
+
+    public static String of(Saying saying) {
+        if (saying instanceof StationSaying.Measured said) {
+            return judged(said.reading().toPlainString() + " " + said.unit(), said);
+        }
+        if (saying instanceof StationSaying.Tabled said) {
+            return judged(figures(said.cells()), said);
+        }
+        if (saying instanceof StationSaying.Tightened said) {
+            return judged(figures(said.boltsNm()) + " N·m", said);
+        }
+        if (saying instanceof StationSaying.SerialRead said) {
+            return Words.of("station.lineSerial", said.part(), said.serial());
+        }
+        if (saying instanceof StationSaying.LotUsed said) {
+            return Words.of("station.lineLot", said.part(), said.lot());
+        }
+        if (saying instanceof StationSaying.Counted said) {
+            return judged(said.quantity().toPlainString() + " " + said.unit(), said);
+        }
+        if (saying instanceof StationSaying.Chosen said) {
+            return judged(said.choice(), said);
+        }
+        if (saying instanceof StationSaying.Noted said) {
+            return said.words();
+        }
+        if (saying instanceof StationSaying.SoftwareRead said) {
+            return judged(said.module() + " " + said.version(), said);
+        }
+        if (saying instanceof StationSaying.Attached said) {
+            return Words.of(
+                    "station.lineFile",
+                    said.file().mediaType(),
+                    said.file().sha256().substring(0, 8));
+        }
+        if (saying instanceof StationSaying.WaitBegun said) {
+            return Words.of("station.lineWaitBegun", said.minutes());
+        }
+        if (saying instanceof StationSaying.Waited said) {
+            return Words.of("station.lineWaited", said.minutes());
+        }
+        if (saying instanceof StationSaying.Observed said) {
+            return Words.of("station.lineObserved", figures(said.readings()));
+        }
+        if (saying instanceof StationSaying.Voided said) {
+            return Words.of("station.lineVoided", said.item(), said.reason());
+        }
+        if (saying instanceof StationSaying.ReSequenced said) {
+            return Words.of("station.lineReSequenced", said.toStage(), said.reason());
+        }
+        if (saying instanceof StationSaying.CarriedOver said) {
+            return Words.of("station.lineCarriedOver", said.toStage(), said.owner(), said.reason());
+        }
+        return Words.of("station.lineConfirmed");
+    }
+
+    private static String judged(String what, StationSaying.Result result) {
+        return what + ", " + ItemLine.verdict(result.verdict());
+    }
+
+    private static String figures(List<BigDecimal> figures) {
+        return figures.stream().map(BigDecimal::toPlainString).collect(Collectors.joining(" / "));
+    }
+}

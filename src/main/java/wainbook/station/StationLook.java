@@ -1,0 +1,147 @@
+package wainbook.station;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.ws.rs.NotFoundException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import wainbook.act.Moment;
+import wainbook.act.Reason;
+import wainbook.ledger.History;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
+import wainbook.order.OrderSaying.Place;
+import wainbook.order.WorkOrder;
+import wainbook.page.Form;
+import wainbook.page.Option;
+import wainbook.page.Words;
+import wainbook.process.Ask;
+import wainbook.process.Joint;
+import wainbook.process.Releases;
+import wainbook.works.InstrumentRow;
+
+/** Draws the station page's view, by the same rules that its acts are judged by. */
+@ApplicationScoped
+class StationLook {
+
+    private final Ledger ledger;
+    private final Workplace workplace;
+    private final Releases releases;
+
+    StationLook(Ledger ledger, Workplace workplace, Releases releases) {
+        this.ledger = ledger;
+        this.workplace = workplace;
+        this.releases = releases;
+    }
+
+    StationView at(
+            String number,
+            Optional<String> wanted,
+            Optional<Long> done,
+            List<Reason> refusals,
+            Form form,
+            Moment moment) {
+        History history = ledger.history(Subject.workOrder(number));
+        WorkOrder order = WorkOrder.of(history).orElseThrow(NotFoundException::new);
+        StageRecord record = record(history, order);
+        Optional<ItemState> inHand = wanted.flatMap(record::item).or(() -> next(record));
+        Optional<Joint> joint = inHand.flatMap(state -> state.item().joint()).flatMap(releases::joint);
+        List<Reason> against = inHand.map(
+                        state -> workplace.against(history, moment, state.key(), Optional.empty()).stream()
+                                .filter(reason -> !reason.key().equals("works.instrumentUnknown"))
+                                .toList())
+                .orElse(List.of());
+        Optional<StationView.Said> said = done.flatMap(entryNumber -> history.entries().stream()
+                .filter(entry -> entry.number() == entryNumber)
+                .findFirst()
+                .flatMap(entry -> itemOf(entry, record).flatMap(state -> Verdicts.of(entry, state))));
+        StationView bare = new StationView(
+                order,
+                place(order),
+                record,
+                inHand,
+                joint,
+                List.of(),
+                against,
+                refusals,
+                said,
+                form,
+                form.value("id").isEmpty() ? UUID.randomUUID() : UUID.fromString(form.value("id")));
+        return inHand.isEmpty() ? bare : withInstruments(bare);
+    }
+
+    /** Reads what a form sent for an item, by what the item asks. */
+    FormReply reply(String number, String item, Map<String, String> typed) {
+        History history = ledger.history(Subject.workOrder(number));
+        WorkOrder order = WorkOrder.of(history).orElseThrow(NotFoundException::new);
+        ItemState state = record(history, order).item(item).orElseThrow(NotFoundException::new);
+        return FormReply.of(state.item().asks(), state.item().joint().flatMap(releases::joint), typed);
+    }
+
+    /** Whether the page stays with the item after an entry: when it is not done yet. */
+    String stay(String number, String item) {
+        History history = ledger.history(Subject.workOrder(number));
+        return WorkOrder.of(history)
+                .map(order -> record(history, order))
+                .flatMap(record -> record.item(item))
+                .filter(state -> !state.status().settled() && !(state.item().asks() instanceof Ask.Wait))
+                .map(state -> "&item=" + item)
+                .orElse("");
+    }
+
+    private StageRecord record(History history, WorkOrder order) {
+        return order.stage()
+                .flatMap(stage -> workplace.record(history, order, stage))
+                .orElseThrow(NotFoundException::new);
+    }
+
+    private static Optional<ItemState> next(StageRecord record) {
+        return record.unsettled().stream()
+                .filter(state -> state.status() != ItemState.Status.NONCONFORMING)
+                .filter(state -> state.item().after().stream()
+                        .allMatch(before -> record.item(before)
+                                .map(other -> other.status().settled())
+                                .orElse(true)))
+                .findFirst()
+                .or(() -> record.unsettled().stream().findFirst());
+    }
+
+    private static Optional<ItemState> itemOf(wainbook.ledger.Entry entry, StageRecord record) {
+        return record.items().stream()
+                .filter(state ->
+                        state.entries().stream().anyMatch(known -> known.id().equals(entry.id())))
+                .findFirst();
+    }
+
+    private StationView withInstruments(StationView view) {
+        List<Option> options = view.instrumentKind()
+                .map(kind -> InstrumentRow.ofKind(kind).stream()
+                        .map(row -> new Option(
+                                row.code,
+                                Words.of(
+                                        row.withdrawn ? "station.instrumentWithdrawn" : "station.instrumentDue",
+                                        row.code,
+                                        row.title,
+                                        String.valueOf(row.due))))
+                        .toList())
+                .orElse(List.of());
+        return new StationView(
+                view.order(),
+                view.place(),
+                view.record(),
+                view.inHand(),
+                view.joint(),
+                options,
+                view.against(),
+                view.refusals(),
+                view.said(),
+                view.form(),
+                view.actId());
+    }
+
+    private String place(WorkOrder order) {
+        String code = order.at().map(Place::place).orElse("–");
+        return releases.station(code).map(station -> station.title()).orElse(code);
+    }
+}

@@ -1,0 +1,108 @@
+package wainbook.station;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import wainbook.act.Reason;
+import wainbook.order.WorkOrder;
+import wainbook.page.Form;
+import wainbook.page.Option;
+import wainbook.page.Words;
+import wainbook.process.Ask;
+import wainbook.process.Joint;
+
+/**
+ * What the station page shows.
+ *
+ * @param inHand the item in hand; absent when all are settled
+ * @param against what stands against recording it, by this person, with any instrument
+ * @param refusals what the last try was refused for
+ * @param said what the last entry came to
+ * @param actId the id that the form's entry will have
+ */
+public record StationView(
+        WorkOrder order,
+        String place,
+        StageRecord record,
+        Optional<ItemState> inHand,
+        Optional<Joint> joint,
+        List<Option> instruments,
+        List<Reason> against,
+        List<Reason> refusals,
+        Optional<Said> said,
+        Form form,
+        UUID actId) {
+
+    /** The last entry in words. */
+    public record Said(boolean passed, boolean observed, String text) {}
+
+    /** One fastener's fields, with its place in the order of tightening. */
+    public record Bolt(int number, int position) {}
+
+    public Ask asks() {
+        return inHand.orElseThrow().item().asks();
+    }
+
+    /** For the template, which picks the fields by it. */
+    public String kind() {
+        return asks().getClass().getSimpleName();
+    }
+
+    public Optional<String> instrumentKind() {
+        return asks() instanceof Ask.Measure measure
+                ? measure.instrumentKind()
+                : joint.filter(known -> asks() instanceof Ask.Tighten).map(Joint::toolKind);
+    }
+
+    /** Whether the person may record it; without an instrument chosen that rule is left open. */
+    public boolean mayRecord() {
+        return against.isEmpty();
+    }
+
+    public List<Bolt> bolts() {
+        return joint.map(TighteningSequence::of).orElse(List.of());
+    }
+
+    public List<Option> options() {
+        List<Option> options = new ArrayList<>();
+        if (asks() instanceof Ask.Choice choice) {
+            choice.options().forEach(option -> options.add(new Option(option.text(), option.text())));
+        }
+        return options;
+    }
+
+    /** What the item asks for, as a line: limits with their unit, expected value, form. */
+    public Optional<String> wanted() {
+        return Wanted.of(asks(), joint);
+    }
+
+    /** The name of a table's field. */
+    public String cell(int row, int column) {
+        return "cell" + (row * ((Ask.Table) asks()).columns().size() + column + 1);
+    }
+
+    public List<ItemLine> lines(ItemState item) {
+        return ItemLine.of(item);
+    }
+
+    public String status(ItemState item) {
+        return Words.of("station.status." + item.status().name());
+    }
+
+    /** The state of the mark beside an item. */
+    public String mark(ItemState item) {
+        if (inHand.filter(known -> known.key().equals(item.key())).isPresent()) {
+            return "now";
+        }
+        return switch (item.status()) {
+            case FAILED, NONCONFORMING, STALE -> "failed";
+            case PASSED, CONCEDED, NOT_APPLICABLE, CARRIED_OVER, RE_SEQUENCED -> "done";
+            case OPEN, WAITING, FACTS_MISSING -> "open";
+        };
+    }
+
+    public int left() {
+        return record.unsettled().size();
+    }
+}

@@ -1,0 +1,55 @@
+package wainbook.station;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wainbook.ledger.Entry;
+import wainbook.page.Words;
+import wainbook.station.StationSaying.Measured;
+import wainbook.station.StationSaying.Observed;
+import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.Tightened;
+import wainbook.station.StationSaying.Verdict;
+import wainbook.station.StationSaying.WaitBegun;
+
+/** What an entry came to, said where the eyes are. */
+final class Verdicts {
+
+    private Verdicts() {}
+
+    static Optional<StationView.Said> of(Entry entry, ItemState now) {
+        if (entry.saying() instanceof Observed observed) {
+            String why = observed.notCountedFor().stream().distinct().collect(Collectors.joining(", "));
+            return Optional.of(new StationView.Said(false, true, Words.of("station.saidObserved", why)));
+        }
+        if (entry.saying() instanceof WaitBegun begun) {
+            return Optional.of(new StationView.Said(true, false, Words.of("station.saidWaiting", begun.minutes())));
+        }
+        if (!(entry.saying() instanceof Result result)) {
+            return Optional.empty();
+        }
+        if (result.verdict() == Verdict.PASS) {
+            return Optional.of(new StationView.Said(
+                    true, false, Words.of("station.saidPass", now.item().title())));
+        }
+        String next = now.status() == ItemState.Status.NONCONFORMING
+                ? Words.of("station.saidNonconforming")
+                : Words.of(
+                        "station.saidTryAgain", now.failures() + 1, now.item().tries());
+        return Optional.of(new StationView.Said(false, false, Words.of("station.saidFail", outside(result), next)));
+    }
+
+    private static String outside(Result result) {
+        if (result instanceof Measured measured) {
+            return measured.reading().toPlainString() + " " + measured.unit();
+        }
+        if (result instanceof Tightened joint) {
+            return joint.boltsOutside().stream()
+                    .map(bolt -> Words.of(
+                            "station.boltOutside",
+                            bolt,
+                            joint.boltsNm().get(bolt - 1).toPlainString()))
+                    .collect(Collectors.joining(", "));
+        }
+        return result.about().item();
+    }
+}
