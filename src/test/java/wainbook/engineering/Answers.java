@@ -9,7 +9,13 @@ public final class Answers {
 
     public static <R extends Record> Working<R> working(Answer<R> answer) {
         return answer.<Working<R>>fold(
-                working -> working, faults -> unexpected(faults), refusal -> unexpected(refusal));
+                working -> working,
+                faults -> {
+                    throw unexpected(faults);
+                },
+                refusal -> {
+                    throw unexpected(refusal);
+                });
     }
 
     public static <R extends Record> R results(Answer<R> answer) {
@@ -22,17 +28,27 @@ public final class Answers {
 
     public static String refusal(Answer<?> answer) {
         return answer.<String>fold(
-                working -> unexpected(working), faults -> unexpected(faults), refusal -> refusal.key());
+                working -> {
+                    throw unexpected(working);
+                },
+                faults -> {
+                    throw unexpected(faults);
+                },
+                refusal -> refusal.key());
     }
 
     public static List<String> faultyFields(Answer<?> answer) {
         return answer.<List<String>>fold(
-                working -> unexpected(working),
+                working -> {
+                    throw unexpected(working);
+                },
                 faults -> faults.stream().map(Fault::field).toList(),
-                refusal -> unexpected(refusal));
+                refusal -> {
+                    throw unexpected(refusal);
+                });
     }
 
-    private static <T> T unexpected(Object got) {
-        throw new AssertionError("not the answer expected: " + got);
+    private static AssertionError unexpected(Object got) {
+        return new AssertionError("not the answer expected: " + got);
     }
 }

@@ -39,7 +39,7 @@ class InsulationResistanceTest {
     /** Two rails of 2 MΩ and 1 MΩ, ideal meter; by hand. */
     @Test
     void ideal_voltmeter_finds_the_lesser_rail() {
-        var found = results(measured(700, 700.0 * 2 / 3, 700.0 / 3, 160.65573770491804, 350_000, Rail.NEGATIVE, 700));
+        var found = results(measured(700, 700.0 * 2 / 3, 700.0 / 3, 160.655737704918, 350_000, Rail.NEGATIVE, 700));
 
         assertThat(found.isolationOhm()).isCloseTo(1e6, withinPercentage(PPM));
         assertThat(found.ohmPerVolt()).isCloseTo(1428.5714286, withinPercentage(PPM));
@@ -48,7 +48,7 @@ class InsulationResistanceTest {
     /** The same rails with a 10 MΩ meter: the formula is untouched, and the sum of the rails gives both together; by hand. */
     @Test
     void real_voltmeter_finds_the_same_and_both_rails_together() {
-        var found = results(measured(700, 437.5, 218.75, 157.05128205128205, 350_000, Rail.NEGATIVE, 700));
+        var found = results(measured(700, 437.5, 218.75, 157.05128205128, 350_000, Rail.NEGATIVE, 700));
 
         assertThat(found.isolationOhm()).isCloseTo(1e6, withinPercentage(PPM));
         assertThat(found.parallelOhm())

@@ -28,7 +28,7 @@ class CapacitorsAndMonitorTest {
     void charges_to_nothing_in_no_time_and_never_to_the_whole() {
         assertThat(results(precharge(0)).timeS()).isEqualTo(0.0);
         assertThat(faultyFields(precharge(1))).containsExactly("ratio");
-        assertThat(results(precharge(Math.nextDown(1))).timeS()).isFinite();
+        assertThat(results(precharge(Math.nextDown(1.0))).timeS()).isFinite();
     }
 
     @ParameterizedTest

@@ -25,7 +25,7 @@ class DischargeTest {
 
     @Test
     void takes_some_time_from_the_least_bit_above() {
-        assertThat(results(from(Math.nextUp(60), 0)).timeS()).isPositive();
+        assertThat(results(from(Math.nextUp(60.0), 0)).timeS()).isPositive();
     }
 
     @Test

@@ -17,7 +17,7 @@ class IsolationDirectTest {
     @Test
     void passes_at_the_limit_itself() {
         assertThat(verdict(measured(350_000, 0))).isEqualTo(Verdict.PASS);
-        assertThat(verdict(measured(Math.nextDown(350_000), 0)))
+        assertThat(verdict(measured(Math.nextDown(350_000.0), 0)))
                 .as("the last bit of a double is no reading")
                 .isEqualTo(Verdict.PASS);
         assertThat(verdict(measured(349_999.9, 0))).isEqualTo(Verdict.FAIL);
@@ -45,7 +45,7 @@ class IsolationDirectTest {
 
     @Test
     void refuses_a_test_voltage_under_the_working_voltage() {
-        assertThat(refusal(of(Optional.of(1e6), Optional.empty(), Math.nextDown(700))))
+        assertThat(refusal(of(Optional.of(1e6), Optional.empty(), Math.nextDown(700.0))))
                 .isEqualTo("test-voltage-too-low");
         assertThat(verdict(of(Optional.of(1e6), Optional.empty(), 700))).isEqualTo(Verdict.PASS);
     }

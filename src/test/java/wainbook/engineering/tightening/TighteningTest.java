@@ -29,7 +29,7 @@ class TighteningTest {
         assertThat(verdict(of(108, 0, 1))).isEqualTo(Verdict.PASS);
         assertThat(verdict(of(132, 0, 1))).isEqualTo(Verdict.PASS);
         assertThat(verdict(of(132, 1.8, 0))).isEqualTo(Verdict.PASS);
-        assertThat(verdict(of(Math.nextUp(132), 0, 1)))
+        assertThat(verdict(of(Math.nextUp(132.0), 0, 1)))
                 .as("the last bit of a double is no reading")
                 .isEqualTo(Verdict.PASS);
         assertThat(verdict(of(132.0000001, 0, 1))).isEqualTo(Verdict.FAIL);
