@@ -16,7 +16,7 @@ class CalculationResourceTest {
     private static final String CALCULATIONS = "/api/v1/calculations";
 
     @Test
-    @TestSecurity(user = "p-1", roles = "technician")
+    @TestSecurity(user = "p-1", roles = "technician", authMechanism = "basic")
     void lists_what_can_be_calculated() {
         given().get(CALCULATIONS)
                 .then()
@@ -27,7 +27,7 @@ class CalculationResourceTest {
     }
 
     @Test
-    @TestSecurity(user = "p-1", roles = "technician")
+    @TestSecurity(user = "p-1", roles = "technician", authMechanism = "basic")
     void answers_a_calculation() {
         given().contentType(ContentType.JSON)
                 .body("{\"currentA\": 0.2, \"voltageV\": 0.02}")
@@ -39,7 +39,7 @@ class CalculationResourceTest {
     }
 
     @Test
-    @TestSecurity(user = "p-1", roles = "technician")
+    @TestSecurity(user = "p-1", roles = "technician", authMechanism = "basic")
     void answers_faults_and_impossible_readings_as_problem_details() {
         given().contentType(ContentType.JSON)
                 .body("{}")
@@ -59,7 +59,7 @@ class CalculationResourceTest {
     }
 
     @Test
-    @TestSecurity(user = "p-1", roles = "technician")
+    @TestSecurity(user = "p-1", roles = "technician", authMechanism = "basic")
     void answers_an_empty_body_as_a_fault() {
         given().contentType(ContentType.JSON)
                 .post(CALCULATIONS + "/bonding")
@@ -69,7 +69,7 @@ class CalculationResourceTest {
     }
 
     @Test
-    @TestSecurity(user = "p-1", roles = "technician")
+    @TestSecurity(user = "p-1", roles = "technician", authMechanism = "basic")
     void says_that_there_is_no_such_calculation() {
         given().contentType(ContentType.JSON)
                 .body("{}")
