@@ -32,6 +32,7 @@ public final class Answers {
                 refusal -> unexpected(refusal));
     }
 
+    @SuppressWarnings("TypeParameterUnusedInFormals")
     private static <T> T unexpected(Object got) {
         throw new AssertionError("not the answer expected: " + got);
     }

@@ -53,7 +53,7 @@ class LimitTest {
     void never_turns_a_fail_into_a_pass_or_back_by_more_uncertainty(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < 1000; i++) {
-            Limit limit = new Limit(Limit.Sense.values()[random.nextInt(3)], random.nextDouble(1, 100));
+            Limit limit = new Limit(List.of(Limit.Sense.values()).get(random.nextInt(3)), random.nextDouble(1, 100));
             double value = random.nextDouble(1, 100);
             double uncertainty = random.nextDouble(0, 20);
             Verdict simple = limit.judge(value, 0, "ohm").verdict();

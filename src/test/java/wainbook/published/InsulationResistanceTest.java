@@ -48,7 +48,7 @@ class InsulationResistanceTest {
     /** The same rails with a 10 MΩ meter: the formula is untouched, and the sum of the rails gives both together; by hand. */
     @Test
     void real_voltmeter_finds_the_same_and_both_rails_together() {
-        var found = results(measured(700, 437.5, 218.75, 157.05128205128205, 350_000, Rail.NEGATIVE, 700));
+        var found = results(measured(700, 437.5, 218.75, 157.051282051282, 350_000, Rail.NEGATIVE, 700));
 
         assertThat(found.isolationOhm()).isCloseTo(1e6, withinPercentage(PPM));
         assertThat(found.parallelOhm())
