@@ -53,14 +53,14 @@ public class Ledger {
 
     private Outcome<Entry> once(Asked asked, Actor actor, Decide decide) {
         Writing.Locked locked = writing.lock(asked, actor);
-        if (locked.refusal().isPresent()) {
-            return Outcome.refused(locked.refusal().get());
-        }
         Optional<Entry> before = locked.reading().of(asked.writes().get(0)).entry(asked.id());
         if (before.isPresent()) {
             return Retried.difference(asked, locked.reading().moment(), before.get())
                     .map(Outcome::<Entry>refused)
                     .orElseGet(() -> Outcome.alreadyDone(before.get()));
+        }
+        if (locked.refusal().isPresent()) {
+            return Outcome.refused(locked.refusal().get());
         }
         Optional<Reason> stale = Stale.since(asked, locked.reading());
         if (stale.isPresent()) {

@@ -134,7 +134,7 @@ final class Verification {
                 find(end.subject(), "the id of the stream does not follow from its subject");
             }
         } catch (IllegalArgumentException unreadable) {
-            find(String.valueOf(end.id()), "the subject of the stream cannot be read: " + unreadable.getMessage());
+            find(end.subject(), "the subject of the stream cannot be read: " + unreadable.getMessage());
         }
     }
 }

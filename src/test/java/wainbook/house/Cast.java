@@ -19,6 +19,7 @@ import java.util.UUID;
 import wainbook.act.Actor;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
+import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
@@ -123,9 +124,12 @@ public enum Cast {
         Subject subject = Subject.person(number);
         UUID id = UUID.nameUUIDFromBytes((number + "/" + what).getBytes(StandardCharsets.UTF_8));
         Ledger ledger = Arc.container().instance(Ledger.class).get();
+        List<Entry> said = ledger.history(subject).entries();
+        Instant at =
+                said.isEmpty() ? ENGAGED_AT : said.get(said.size() - 1).moment().at();
         ledger.write(
                         new Told(id, List.of(subject), saying.getClass()),
-                        ADMINISTRATOR.at(ENGAGED_AT),
+                        ADMINISTRATOR.at(at),
                         reading -> Decision.say(subject, saying))
                 .fold(entry -> entry, reasons -> {
                     throw new AssertionError(number + " " + what + ": " + reasons);

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,14 +65,20 @@ class GoldenEntriesTest {
     private void addMissing() throws IOException {
         Files.createDirectories(FOLDER);
         Map<String, String> overrides = overrides();
+        List<String> refused = new ArrayList<>();
         for (String kind : kinds.names()) {
             Path file = FOLDER.resolve(fileName(kind));
             if (Files.notExists(file)) {
-                Saying sample = Samples.of(kinds.type(kind).orElseThrow(), overrides);
-                String text = entry(sample).text();
-                Files.writeString(file, text + "\n" + Said.hash(text) + "\n");
+                try {
+                    Saying sample = Samples.of(kinds.type(kind).orElseThrow(), overrides);
+                    String text = entry(sample).text();
+                    Files.writeString(file, text + "\n" + Said.hash(text) + "\n");
+                } catch (IllegalArgumentException noSample) {
+                    refused.add(kind + ": " + noSample.getMessage());
+                }
             }
         }
+        assertThat(refused).isEmpty();
     }
 
     private static Said entry(Saying sample) {

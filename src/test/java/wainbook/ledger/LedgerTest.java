@@ -116,6 +116,19 @@ class LedgerTest {
     }
 
     @Test
+    void a_request_that_was_written_is_answered_even_when_the_clock_fell_behind() {
+        String person = person();
+        UUID id = UUID.randomUUID();
+        Outcome<Entry> first = give(person, id, Role.AUDITOR);
+        var late = Actor.of("1001", Clock.fixed(NOON.minusSeconds(3), ZoneOffset.UTC));
+        var again = ledger.write(
+                new GiveRoles(id, person, List.of(Role.AUDITOR), Optional.empty()),
+                late,
+                reading -> Decision.say(Subject.person(person), new WorksSaying.Left("gone")));
+        assertThat(again).isEqualTo(Outcome.alreadyDone(first.fold(entry -> entry, reasons -> null)));
+    }
+
+    @Test
     void a_server_clock_that_slipped_a_little_never_makes_an_entry_earlier_than_the_one_before() {
         String person = person();
         give(person, UUID.randomUUID(), Role.AUDITOR);

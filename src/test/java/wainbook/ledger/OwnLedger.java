@@ -42,6 +42,8 @@ public class OwnLedger implements QuarkusTestProfile {
     @Override
     public Map<String, String> getConfigOverrides() {
         return Map.of(
+                "wainbook.demo",
+                "false",
                 "quarkus.datasource.jdbc.url",
                 "jdbc:h2:mem:own-ledger;DB_CLOSE_DELAY=-1;DEFAULT_NULL_ORDERING=HIGH;LOCK_TIMEOUT=10000");
     }
