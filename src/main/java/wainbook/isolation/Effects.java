@@ -31,7 +31,7 @@ final class Effects {
         of(
                 LockedOn.class,
                 (next, said, moment) ->
-                        next.locks = plus(next.locks, new Lock(said.lock(), moment.who(), next.number)));
+                        next.locks = plus(next.locks, new Lock(said.lock(), moment.who())));
         of(LockedOff.class, Effects::lockedOff);
         of(TakenOver.class, Effects::takenOver);
         of(TesterProvedBefore.class, Effects::testerProvedBefore);

@@ -120,7 +120,7 @@ final class Cast {
                 Optional.of(plan),
                 LIMITS,
                 false,
-                now.plus(Duration.ofHours(8)),
+                now.plus(Duration.ofDays(1)),
                 people,
                 instruments,
                 REGISTER,
