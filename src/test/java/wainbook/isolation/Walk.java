@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -47,6 +48,7 @@ final class Walk {
     private final Plan plan;
     private final List<Map<String, String>> parts = List.of(PLAYED, swapped(PLAYED, AUTHORISED, SECOND_AUTHORISED));
     private final Facts facts;
+    private final List<Try> always;
     private final List<String> people;
     private final Predicate<Try> roster;
     private final List<Place> places = new ArrayList<>();
@@ -54,12 +56,15 @@ final class Walk {
     private final Consumer<Walk> judge;
     private int current;
     private long edges;
+    private Place arrived;
+    private boolean first;
 
     Walk(Plan plan, List<String> people, Predicate<Try> roster, Consumer<Walk> judge) {
         this.plan = plan;
         this.people = people;
         this.roster = roster;
         this.judge = judge;
+        this.always = always();
         this.facts = facts(MORNING.plus(Duration.ofDays(90)), plan);
     }
 
@@ -79,13 +84,10 @@ final class Walk {
         return edges;
     }
 
-    List<Place> places() {
-        return Collections.unmodifiableList(places);
-    }
-
     private void leave(Place place) {
         var standing = place.isolation().at(place.now());
-        for (Try attempt : tries(place)) {
+        var tries = Stream.concat(always.stream(), only(place).stream()).toList();
+        for (Try attempt : tries) {
             var moment = Moment.of(attempt.who(), place.now());
             if (Guards.allow(new Ask(standing, attempt.said(), moment, facts))) {
                 edges++;
@@ -104,18 +106,25 @@ final class Walk {
         }
     }
 
-    private Place arrived;
-
     private void arrive(Place place, boolean goOn) {
         arrived = place;
+        first = known.putIfAbsent(key(place), places.size()) == null;
         judge.accept(this);
-        if (goOn && known.putIfAbsent(key(place), places.size()) == null) {
+        if (first && goOn) {
             places.add(place);
+        } else if (first) {
+            known.remove(key(place));
         }
     }
 
+    /** The place just reached: every one of them, also where others were before. */
     Place here() {
         return arrived;
+    }
+
+    /** Whether nobody was here before. */
+    boolean first() {
+        return first;
     }
 
     Facts factsHere() {
@@ -170,66 +179,65 @@ final class Walk {
                 .flatMap(ends -> ends);
     }
 
-    private Stream<Try> each(java.util.function.Function<String, IsolationSaying> saying) {
-        return people.stream().map(who -> new Try(who, saying.apply(who)));
+    /** What is tried everywhere by everybody. */
+    private List<Try> always() {
+        var tries = new ArrayList<Try>();
+        all(tries, shutDown());
+        plan.sources().forEach(source -> all(tries, new SourceOpened(source.code(), true)));
+        people.forEach(who -> tries.add(new Try(who, lockedOn(who))));
+        people.forEach(who -> tries.add(new Try(who, lockedOff(who))));
+        people.forEach(who -> tries.add(new Try(who, restored(who))));
+        all(tries, new TakenOver(level(3)));
+        all(tries, testerProvedBefore(Scope.ALL_POINTS));
+        all(tries, testerProvedBefore(Scope.POINTS_OF_WORK));
+        for (String point : List.of("JB-A", "JB-B")) {
+            all(tries, measured(point, "0.3"));
+            all(tries, measured(point, "12"));
+            all(tries, measuredAgain(point, "0.3"));
+            all(tries, measuredAgain(point, "2.3"));
+        }
+        all(tries, measured("JB-A", "-640"));
+        all(tries, testerProvedAfter("240"));
+        all(tries, testerProvedAfter("0"));
+        all(tries, witnessed());
+        all(tries, handedBack(true));
+        all(tries, handedBack(false));
+        all(tries, checked("COVERS"));
+        all(tries, testEnded());
+        all(tries, reportedAbandoned(TECHNICIAN));
+        all(tries, removed(TECHNICIAN));
+        all(tries, new OwnerTold(lockOf(TECHNICIAN)));
+        tries.add(new Try(OUTSIDER, stopped(StopCause.BREAK)));
+        tries.add(new Try(OUTSIDER, stopped(StopCause.SHIFT_END)));
+        tries.add(new Try(OUTSIDER, new VehicleMoved(STATION, Optional.of(STATION))));
+        tries.add(new Try(OUTSIDER, new SourceRecorded("PACK-2")));
+        tries.add(new Try(OUTSIDER, new DangerReported(Danger.OTHER, "cab")));
+        return List.copyOf(tries);
     }
 
-    private Stream<Try> all(IsolationSaying saying) {
-        return each(who -> saying);
-    }
-
-    private List<Try> tries(Place place) {
+    /** What carries a number or a time of its own. */
+    private List<Try> only(Place place) {
         var isolation = place.isolation();
         var soon = place.now().plus(Duration.ofHours(1));
         int paper = isolation.nextPaper();
-        var tries = new ArrayList<Stream<Try>>();
-        tries.add(all(new Planned(isolation.number() + 1, STATION, plan, UNHURRIED, level(3), Step.PLAN.confirmed())));
-        tries.add(all(shutDown()));
-        Stream.concat(plan.sources().stream(), plan.later().stream().limit(plan.mayTravel() ? 1 : 0))
-                .forEach(source -> tries.add(all(new SourceOpened(source.code(), true))));
-        tries.add(each(Cast::lockedOn));
-        tries.add(each(Cast::lockedOff));
-        tries.add(all(new TakenOver(level(3))));
-        tries.add(all(testerProvedBefore(Scope.ALL_POINTS)));
-        tries.add(all(testerProvedBefore(Scope.POINTS_OF_WORK)));
-        for (String point : isolation.points()) {
-            tries.add(all(measured(point, "0.3")));
-            tries.add(all(measured(point, "12")));
-            tries.add(all(measuredAgain(point, "0.3")));
-            tries.add(all(measuredAgain(point, "2.3")));
+        var tries = new ArrayList<Try>();
+        all(tries, new Planned(isolation.number() + 1, STATION, plan, UNHURRIED, level(3), Step.PLAN.confirmed()));
+        all(tries, read(paper - 1));
+        tries.add(new Try(TECHNICIAN, read(paper - 2)));
+        for (String one : people) {
+            all(tries, permit(paper, one, soon));
+            all(tries, sanction(paper, one, soon));
+            people.forEach(second -> all(tries, livePermit(paper, one, second, soon)));
         }
-        tries.add(Stream.of(new Try(AUTHORISED, measured("JB-A", "-640"))));
-        tries.add(all(testerProvedAfter("240")));
-        tries.add(all(testerProvedAfter("0")));
-        tries.add(all(witnessed()));
-        people.forEach(receiver -> tries.add(all(permit(paper, receiver, soon))));
-        tries.add(all(read(paper - 1)));
-        tries.add(Stream.of(new Try(TECHNICIAN, read(paper - 2))));
-        for (StopCause cause : List.of(StopCause.BREAK, StopCause.SHIFT_END)) {
-            tries.add(Stream.of(new Try(OUTSIDER, stopped(cause))));
-        }
-        tries.add(all(handedBack(true)));
-        tries.add(Stream.of(new Try(TECHNICIAN, handedBack(false))));
         isolation.permit().ifPresent(permit -> {
-            tries.add(all(new PermitCancelled(permit.number())));
-            tries.add(all(resumed(
-                    permit.number(),
-                    isolation.locks().stream().map(Lock::number).toList())));
+            all(tries, new PermitCancelled(permit.number()));
+            all(tries, resumed(permit.number(), isolation.locks().stream().map(Lock::number).toList()));
         });
-        tries.add(all(checked("COVERS")));
-        tries.add(each(Cast::restored));
-        tries.add(Stream.of(new Try(OUTSIDER, new VehicleMoved(STATION, java.util.Optional.of(STATION)))));
-        tries.add(Stream.of(new Try(OUTSIDER, new SourceRecorded("PACK-2"))));
-        tries.add(Stream.of(new Try(OUTSIDER, new DangerReported(Danger.OTHER, "cab"))));
-        {
-            people.forEach(holder -> tries.add(all(sanction(paper, holder, soon))));
-            tries.add(all(testEnded()));
-            people.forEach(tester -> people.forEach(second -> tries.add(all(livePermit(paper, tester, second, soon)))));
-            tries.add(all(reportedAbandoned(TECHNICIAN)));
-            tries.add(all(removed(TECHNICIAN)));
-            tries.add(all(new OwnerTold(lockOf(TECHNICIAN))));
-        }
-        return tries.stream().flatMap(some -> some).toList();
+        return tries;
+    }
+
+    private void all(List<Try> tries, IsolationSaying saying) {
+        people.forEach(who -> tries.add(new Try(who, saying)));
     }
 
     /** The same place whichever of two equal people plays which part. */
