@@ -76,7 +76,6 @@ final class Guards {
             on(Planned.class, "notAtThisStation", PRACTICE, (a, s) -> a.standsAt(s.station())),
             on(ShutDown.class, "boxUnknown", WORKS, (a, s) -> a.registered(Register.Sort.LOCK_BOX, s.box())),
             on(ShutDown.class, "keyUnknown", WORKS, (a, s) -> a.registeredKeys(s.keys())),
-
             rule("locksStillOn", WORKS, Set.of(Step.PLAN), a -> !a.anyLockOn()),
 
             // open and lock
@@ -240,9 +239,11 @@ final class Guards {
                     (a, s) -> a.facts().register().item(s.number()).isPresent()));
 
     private static final Map<Step, List<Rule>> BY_STEP = ALL.stream()
-            .collect(Collectors.toMap(step -> step, step -> TABLE.stream()
-                    .filter(rule -> rule.steps().contains(step))
-                    .toList()));
+            .collect(Collectors.toMap(
+                    step -> step,
+                    step -> TABLE.stream()
+                            .filter(rule -> rule.steps().contains(step))
+                            .toList()));
 
     private Guards() {}
 
@@ -253,7 +254,9 @@ final class Guards {
                 .map(asked -> Reason.of("isolation." + asked.notNow(), WORKS));
         var unmet = unmet(ask)
                 .map(rule -> Reason.of(
-                        "isolation." + rule.key(), rule.source(), rule.argument().apply(ask)));
+                        "isolation." + rule.key(),
+                        rule.source(),
+                        rule.argument().apply(ask)));
         return Stream.concat(notNow, unmet).toList();
     }
 

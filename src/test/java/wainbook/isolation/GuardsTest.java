@@ -71,14 +71,30 @@ class GuardsTest {
                 refuses("notInstructed", new Shift().locked(), OUTSIDER, lockedOn(OUTSIDER)),
                 refuses("notAppointed", new Shift().provedDead(), TECHNICIAN, permit(1, AUTHORISED, UNTIL)),
                 refuses("notTheIsolator", new Shift().planned(), SECOND_AUTHORISED, shutDown()),
-                refuses("precautionMissing", new Shift().planned(), AUTHORISED, new ShutDown("BOX-1", List.of("KEY-1"), List.of())),
+                refuses(
+                        "precautionMissing",
+                        new Shift().planned(),
+                        AUTHORISED,
+                        new ShutDown("BOX-1", List.of("KEY-1"), List.of())),
                 refuses("liveWorkOpen", new Shift().livePermitOut(), AUTHORISED, planned(1, PLAN)),
-                refuses("planSuperseded", on(Today.plan(TRAVELLING_PLAN), new Shift().planned()), AUTHORISED, shutDown()),
+                refuses(
+                        "planSuperseded",
+                        on(Today.plan(TRAVELLING_PLAN), new Shift().planned()),
+                        AUTHORISED,
+                        shutDown()),
                 refuses("workOrderClosed", on(Today.closed(), new Shift()), AUTHORISED, planned(1, PLAN)),
                 refuses("planNotReleased", new Shift(), AUTHORISED, planned(1, TRAVELLING_PLAN)),
                 refuses("notAtThisStation", on(Today.standsAt("S5"), new Shift()), AUTHORISED, planned(1, PLAN)),
-                refuses("boxUnknown", new Shift().planned(), AUTHORISED, new ShutDown("TAG-P-01", List.of("KEY-1"), Step.SHUT_DOWN.confirmed())),
-                refuses("keyUnknown", new Shift().planned(), AUTHORISED, new ShutDown("BOX-1", List.of(), Step.SHUT_DOWN.confirmed())),
+                refuses(
+                        "boxUnknown",
+                        new Shift().planned(),
+                        AUTHORISED,
+                        new ShutDown("TAG-P-01", List.of("KEY-1"), Step.SHUT_DOWN.confirmed())),
+                refuses(
+                        "keyUnknown",
+                        new Shift().planned(),
+                        AUTHORISED,
+                        new ShutDown("BOX-1", List.of(), Step.SHUT_DOWN.confirmed())),
                 refuses("locksStillOn", voided(), AUTHORISED, planned(2, PLAN)));
     }
 
@@ -87,65 +103,171 @@ class GuardsTest {
                 refuses("sourceUnknown", new Shift().shutDown(), AUTHORISED, new SourceOpened("FUEL", true)),
                 refuses("sourceNotShownOpen", new Shift().shutDown(), AUTHORISED, new SourceOpened("INLET", false)),
                 refuses("sourceAlreadyOpen", new Shift().locked(), AUTHORISED, new SourceOpened("INLET", true)),
-                refuses("lockUnknown", new Shift().locked(), TECHNICIAN, new LockedOn("TAG-P-11", "TAG-P-11", level(2))),
-                refuses("lockNotYours", new Shift().locked(), TECHNICIAN, new LockedOn(lockOf(LEARNER), "TAG-P-11", level(2))),
-                refuses("lockInUse", on(Today.lockElsewhere(lockOf(TECHNICIAN)), new Shift().locked()), TECHNICIAN, lockedOn(TECHNICIAN)),
-                refuses("tagUnknown", new Shift().locked(), TECHNICIAN, new LockedOn(lockOf(TECHNICIAN), "?", level(2))),
-                refuses("ownLockOnAlready", new Shift().locked(), AUTHORISED, new LockedOn("SPARE-1", "TAG-P-01", level(3))),
+                refuses(
+                        "lockUnknown",
+                        new Shift().locked(),
+                        TECHNICIAN,
+                        new LockedOn("TAG-P-11", "TAG-P-11", level(2))),
+                refuses(
+                        "lockNotYours",
+                        new Shift().locked(),
+                        TECHNICIAN,
+                        new LockedOn(lockOf(LEARNER), "TAG-P-11", level(2))),
+                refuses(
+                        "lockInUse",
+                        on(Today.lockElsewhere(lockOf(TECHNICIAN)), new Shift().locked()),
+                        TECHNICIAN,
+                        lockedOn(TECHNICIAN)),
+                refuses(
+                        "tagUnknown",
+                        new Shift().locked(),
+                        TECHNICIAN,
+                        new LockedOn(lockOf(TECHNICIAN), "?", level(2))),
+                refuses(
+                        "ownLockOnAlready",
+                        new Shift().locked(),
+                        AUTHORISED,
+                        new LockedOn("SPARE-1", "TAG-P-01", level(3))),
                 refuses("isolatorLocksFirst", new Shift().shutDown(), TECHNICIAN, lockedOn(TECHNICIAN)),
-                refuses("ownerNotTold", lockRemoved().shutDown().does(AUTHORISED, lockedOn(AUTHORISED)), TECHNICIAN, new LockedOn("SPARE-1", "TAG-P-11", level(2))),
+                refuses(
+                        "ownerNotTold",
+                        lockRemoved().shutDown().does(AUTHORISED, lockedOn(AUTHORISED)),
+                        TECHNICIAN,
+                        new LockedOn("SPARE-1", "TAG-P-11", level(2))),
                 refuses("lockNotOn", new Shift().locked(), TECHNICIAN, lockedOff(TECHNICIAN)),
                 refuses("notYourLock", new Shift().locked(), TECHNICIAN, lockedOff(AUTHORISED)),
                 refuses("ownLockMissing", new Shift().waited(), SECOND_AUTHORISED, new TakenOver(level(3))),
                 refuses("isolatorAlready", new Shift().waited(), AUTHORISED, new TakenOver(level(3))),
-                refuses("isolatorLockMissing", withoutIsolatorsLock(new Shift().provedDead()), SECOND_AUTHORISED, permit(1, TECHNICIAN, UNTIL)));
+                refuses(
+                        "isolatorLockMissing",
+                        withoutIsolatorsLock(new Shift().provedDead()),
+                        SECOND_AUTHORISED,
+                        permit(1, TECHNICIAN, UNTIL)));
     }
 
     private static Stream<Case> proofs() {
         var before = testerProvedBefore(Scope.ALL_POINTS);
         return Stream.of(
                 refuses("waitNotOver", new Shift().locked(), AUTHORISED, before),
-                refuses("notDischarged", new Shift().underTest().does(OUTSIDER, stopped(StopCause.ASKED)), AUTHORISED, before),
+                refuses(
+                        "notDischarged",
+                        new Shift().underTest().does(OUTSIDER, stopped(StopCause.ASKED)),
+                        AUTHORISED,
+                        before),
                 refuses("everyPointDue", new Shift().waited(), AUTHORISED, testerProvedBefore(Scope.POINTS_OF_WORK)),
-                refuses("testerUnsuitable", on(Today.instrument(tester(Instrument.Sort.OTHER, "1000")), new Shift().waited()), AUTHORISED, before),
-                refuses("testerRatedTooLow", on(Today.instrument(tester(Instrument.Sort.TWO_POLE_DETECTOR, "690")), new Shift().waited()), AUTHORISED, before),
+                refuses(
+                        "testerUnsuitable",
+                        on(Today.instrument(tester(Instrument.Sort.OTHER, "1000")), new Shift().waited()),
+                        AUTHORISED,
+                        before),
+                refuses(
+                        "testerRatedTooLow",
+                        on(Today.instrument(tester(Instrument.Sort.TWO_POLE_DETECTOR, "690")), new Shift().waited()),
+                        AUTHORISED,
+                        before),
                 refuses("testerNotValid", on(Today.instrument(withdrawn()), new Shift().waited()), AUTHORISED, before),
                 refuses("testerElsewhere", on(Today.instrument(busy()), new Shift().waited()), AUTHORISED, before),
                 refuses("knownSourceUnsuitable", new Shift().waited(), AUTHORISED, provedOn("48", "48")),
                 refuses("testerDisagrees", new Shift().waited(), AUTHORISED, provedOn("240", "200")),
-                amongOthers("noProofBegun", new Shift().provedDead().seconds(5).does(OUTSIDER, stopped(StopCause.ASKED)), AUTHORISED, measured("JB-A", "0")),
+                amongOthers(
+                        "noProofBegun",
+                        new Shift().provedDead().seconds(5).does(OUTSIDER, stopped(StopCause.ASKED)),
+                        AUTHORISED,
+                        measured("JB-A", "0")),
                 refuses("otherProver", proving().seconds(5), TECHNICIAN, measured("JB-A", "0")),
                 refuses("provingWindowOver", proving().seconds(541), AUTHORISED, measured("JB-A", "0")),
                 refuses("tooQuick", proving().seconds(4), AUTHORISED, measured("JB-A", "0")),
-                refuses("otherTester", proving().seconds(5), AUTHORISED, new PointMeasured("JB-A", OTHER_TESTER.code(), readings("0"))),
+                refuses(
+                        "otherTester",
+                        proving().seconds(5),
+                        AUTHORISED,
+                        new PointMeasured("JB-A", OTHER_TESTER.code(), readings("0"))),
                 refuses("pointUnknown", proving().seconds(5), AUTHORISED, measured("JB-C", "0")),
-                refuses("pairMissing", proving().seconds(5), AUTHORISED, new PointMeasured("JB-A", TESTER.code(), readings("0").subList(0, 2))),
+                refuses(
+                        "pairMissing",
+                        proving().seconds(5),
+                        AUTHORISED,
+                        new PointMeasured("JB-A", TESTER.code(), readings("0").subList(0, 2))),
                 amongOthers("notMeasuredYet", proving().seconds(5), AUTHORISED, measuredAgain("JB-A", "0")),
-                refuses("againTooSoon", proving().seconds(5).does(AUTHORISED, measured("JB-A", "0")).seconds(59), AUTHORISED, measuredAgain("JB-A", "0")),
+                refuses(
+                        "againTooSoon",
+                        proving()
+                                .seconds(5)
+                                .does(AUTHORISED, measured("JB-A", "0"))
+                                .seconds(59),
+                        AUTHORISED,
+                        measuredAgain("JB-A", "0")),
                 refuses("otherKnownSource", pointsDone(), AUTHORISED, new TesterProvedAfter(known("48", "48"))),
                 refuses("pointsLeft", proving().seconds(5), AUTHORISED, testerProvedAfter("240")),
                 refuses("proofNotFinished", proving(), SECOND_AUTHORISED, witnessed()),
-                refuses("witnessIsProver", pointsDone().does(AUTHORISED, testerProvedAfter("240")), AUTHORISED, witnessed()));
+                refuses(
+                        "witnessIsProver",
+                        pointsDone().does(AUTHORISED, testerProvedAfter("240")),
+                        AUTHORISED,
+                        witnessed()));
     }
 
     private static Stream<Case> permits() {
         return Stream.of(
-                refuses("proofTooOld", new Shift().provedDead().seconds(1801), SECOND_AUTHORISED, permit(1, TECHNICIAN, UNTIL)),
-                refuses("proofDoubted", on(Today.instrument(withdrawn()), new Shift().provedDead()), SECOND_AUTHORISED, permit(1, TECHNICIAN, UNTIL)),
+                refuses(
+                        "proofTooOld",
+                        new Shift().provedDead().seconds(1801),
+                        SECOND_AUTHORISED,
+                        permit(1, TECHNICIAN, UNTIL)),
+                refuses(
+                        "proofDoubted",
+                        on(Today.instrument(withdrawn()), new Shift().provedDead()),
+                        SECOND_AUTHORISED,
+                        permit(1, TECHNICIAN, UNTIL)),
                 refuses("issuerIsIsolator", new Shift().provedDead(), AUTHORISED, ownPermit(true)),
-                refuses("ownIsolationHidden", on(Today.isolatorMayIssue(), new Shift().provedDead()), AUTHORISED, ownPermit(false)),
-                refuses("sanctionOut", new Shift().sanctionOut().does(TECHNICIAN, lockedOn(TECHNICIAN)), SECOND_AUTHORISED, permit(2, TECHNICIAN, UNTIL)),
+                refuses(
+                        "ownIsolationHidden",
+                        on(Today.isolatorMayIssue(), new Shift().provedDead()),
+                        AUTHORISED,
+                        ownPermit(false)),
+                refuses(
+                        "sanctionOut",
+                        new Shift().sanctionOut().does(TECHNICIAN, lockedOn(TECHNICIAN)),
+                        SECOND_AUTHORISED,
+                        permit(2, TECHNICIAN, UNTIL)),
                 refuses("permitOut", new Shift().permitOut(), SECOND_AUTHORISED, permit(2, TECHNICIAN, UNTIL)),
-                refuses("issuerIsReceiver", new Shift().waited().does(SECOND_AUTHORISED, lockedOn(SECOND_AUTHORISED)).proof(Scope.ALL_POINTS, List.of("JB-A", "JB-B")), SECOND_AUTHORISED, permit(1, SECOND_AUTHORISED, UNTIL)),
-                refuses("receiverNotAuthorised", new Shift().provedDead().does(LEARNER, lockedOn(LEARNER)), SECOND_AUTHORISED, permit(1, LEARNER, UNTIL)),
-                refuses("receiverLockMissing", new Shift().provedDead().does(TECHNICIAN, lockedOff(TECHNICIAN)), SECOND_AUTHORISED, permit(1, TECHNICIAN, UNTIL)),
+                refuses(
+                        "issuerIsReceiver",
+                        new Shift()
+                                .waited()
+                                .does(SECOND_AUTHORISED, lockedOn(SECOND_AUTHORISED))
+                                .proof(Scope.ALL_POINTS, List.of("JB-A", "JB-B")),
+                        SECOND_AUTHORISED,
+                        permit(1, SECOND_AUTHORISED, UNTIL)),
+                refuses(
+                        "receiverNotAuthorised",
+                        new Shift().provedDead().does(LEARNER, lockedOn(LEARNER)),
+                        SECOND_AUTHORISED,
+                        permit(1, LEARNER, UNTIL)),
+                refuses(
+                        "receiverLockMissing",
+                        new Shift().provedDead().does(TECHNICIAN, lockedOff(TECHNICIAN)),
+                        SECOND_AUTHORISED,
+                        permit(1, TECHNICIAN, UNTIL)),
                 refuses("pointOfWorkUnknown", new Shift().provedDead(), SECOND_AUTHORISED, permitAt("JB-C")),
-                refuses("validTooLong", new Shift().provedDead(), SECOND_AUTHORISED, permit(1, TECHNICIAN, MORNING.plus(Duration.ofDays(2)))),
+                refuses(
+                        "validTooLong",
+                        new Shift().provedDead(),
+                        SECOND_AUTHORISED,
+                        permit(1, TECHNICIAN, MORNING.plus(Duration.ofDays(2)))),
                 refuses("paperUnknown", new Shift().permitOut(), TECHNICIAN, read(7)),
                 refuses("receiverFirst", new Shift().permitOut(), AUTHORISED, read(1)),
-                amongOthers("noBreak", new Shift().inForce().does(OUTSIDER, stopped(StopCause.SHIFT_END)), SECOND_AUTHORISED, resumed(1, bothLocks())),
+                amongOthers(
+                        "noBreak",
+                        new Shift().inForce().does(OUTSIDER, stopped(StopCause.SHIFT_END)),
+                        SECOND_AUTHORISED,
+                        resumed(1, bothLocks())),
                 refuses("permitGone", afterBreak(), SECOND_AUTHORISED, resumed(2, bothLocks())),
-                amongOthers("pointsNotProved", new Shift().inForce().does(OUTSIDER, stopped(StopCause.BREAK)), SECOND_AUTHORISED, resumed(1, bothLocks())),
+                amongOthers(
+                        "pointsNotProved",
+                        new Shift().inForce().does(OUTSIDER, stopped(StopCause.BREAK)),
+                        SECOND_AUTHORISED,
+                        resumed(1, bothLocks())),
                 refuses("locksNotSeen", afterBreak(), SECOND_AUTHORISED, resumed(1, List.of(lockOf(AUTHORISED)))),
                 refuses("permitUnknown", new Shift().permitOut(), SECOND_AUTHORISED, new PermitCancelled(9)));
     }
@@ -153,18 +275,42 @@ class GuardsTest {
     private static Stream<Case> papers() {
         var dead = new Shift().provedDead();
         return Stream.of(
-                refuses("issuerIsHolder", alone().does(SECOND_AUTHORISED, lockedOn(SECOND_AUTHORISED)), SECOND_AUTHORISED, sanction(1, SECOND_AUTHORISED, UNTIL)),
-                refuses("holderNotAuthorised", alone().does(LEARNER, lockedOn(LEARNER)), SECOND_AUTHORISED, sanction(1, LEARNER, UNTIL)),
+                refuses(
+                        "issuerIsHolder",
+                        alone().does(SECOND_AUTHORISED, lockedOn(SECOND_AUTHORISED)),
+                        SECOND_AUTHORISED,
+                        sanction(1, SECOND_AUTHORISED, UNTIL)),
+                refuses(
+                        "holderNotAuthorised",
+                        alone().does(LEARNER, lockedOn(LEARNER)),
+                        SECOND_AUTHORISED,
+                        sanction(1, LEARNER, UNTIL)),
                 refuses("holderLockMissing", alone(), SECOND_AUTHORISED, sanction(1, TECHNICIAN, UNTIL)),
                 refuses("othersLocksOn", dead, SECOND_AUTHORISED, sanction(1, AUTHORISED, UNTIL)),
                 refuses("insulationTesterUnfit", alone(), SECOND_AUTHORISED, sanctionWith(TESTER)),
                 amongOthers("notTheHolder", new Shift().sanctionOut(), SECOND_AUTHORISED, read(1)),
                 refuses("noTestToEnd", new Shift().waited(), AUTHORISED, testEnded()),
-                refuses("issuerIsTester", new Shift(), SECOND_AUTHORISED, livePermit(1, SECOND_AUTHORISED, TECHNICIAN, UNTIL)),
+                refuses(
+                        "issuerIsTester",
+                        new Shift(),
+                        SECOND_AUTHORISED,
+                        livePermit(1, SECOND_AUTHORISED, TECHNICIAN, UNTIL)),
                 refuses("secondIsTester", new Shift(), SECOND_AUTHORISED, livePermit(1, AUTHORISED, AUTHORISED, UNTIL)),
-                refuses("testerNotForLiveWork", new Shift(), SECOND_AUTHORISED, livePermit(1, TECHNICIAN, AUTHORISED, UNTIL)),
-                refuses("secondNotAuthorised", new Shift(), SECOND_AUTHORISED, livePermit(1, AUTHORISED, LEARNER, UNTIL)),
-                refuses("glovesUnfit", on(Today.instrument(oldGloves()), new Shift()), SECOND_AUTHORISED, livePermit(1, AUTHORISED, TECHNICIAN, UNTIL)),
+                refuses(
+                        "testerNotForLiveWork",
+                        new Shift(),
+                        SECOND_AUTHORISED,
+                        livePermit(1, TECHNICIAN, AUTHORISED, UNTIL)),
+                refuses(
+                        "secondNotAuthorised",
+                        new Shift(),
+                        SECOND_AUTHORISED,
+                        livePermit(1, AUTHORISED, LEARNER, UNTIL)),
+                refuses(
+                        "glovesUnfit",
+                        on(Today.instrument(oldGloves()), new Shift()),
+                        SECOND_AUTHORISED,
+                        livePermit(1, AUTHORISED, TECHNICIAN, UNTIL)),
                 refuses("notNamed", new Shift().livePermitOut(), SECOND_AUTHORISED, read(1)));
     }
 
@@ -180,8 +326,16 @@ class GuardsTest {
                 amongOthers("sameTwice", reported(), OUTSIDER, removed(TECHNICIAN)),
                 refuses("managerAndIssuer", reportedByIssuer(), OTHER_ISSUER, removed(TECHNICIAN)),
                 refuses("nobodyToTell", new Shift().waited(), SECOND_AUTHORISED, new OwnerTold(lockOf(TECHNICIAN))),
-                refuses("sourcesNotLookedFor", new Shift(), AUTHORISED, new NoSourceDeclared(List.of("INLET"), level(3))),
-                refuses("numberTaken", new Shift(), AUTHORISED, new ItemRegistered("BOX-1", Register.Sort.LOCK_BOX, Optional.empty())),
+                refuses(
+                        "sourcesNotLookedFor",
+                        new Shift(),
+                        AUTHORISED,
+                        new NoSourceDeclared(List.of("INLET"), level(3))),
+                refuses(
+                        "numberTaken",
+                        new Shift(),
+                        AUTHORISED,
+                        new ItemRegistered("BOX-1", Register.Sort.LOCK_BOX, Optional.empty())),
                 refuses("numberUnknown", new Shift(), AUTHORISED, new ItemRetired("BOX-9", "bent")));
     }
 
@@ -203,12 +357,21 @@ class GuardsTest {
                 refuses("notNowReadPaper", afterBreak(), TECHNICIAN, read(1)),
                 amongOthers("notNowResume", force, SECOND_AUTHORISED, resumed(1, bothLocks())),
                 amongOthers("notNowCancelPermit", new Shift(), SECOND_AUTHORISED, new PermitCancelled(1)),
-                amongOthers("notNowIssueSanction", new Shift().waited(), SECOND_AUTHORISED, sanction(1, AUTHORISED, UNTIL)),
+                amongOthers(
+                        "notNowIssueSanction", new Shift().waited(), SECOND_AUTHORISED, sanction(1, AUTHORISED, UNTIL)),
                 amongOthers("notNowEndTest", force, AUTHORISED, testEnded()),
-                refuses("notNowIssueLivePermit", force, SECOND_AUTHORISED, livePermit(2, AUTHORISED, TECHNICIAN, UNTIL)),
+                refuses(
+                        "notNowIssueLivePermit",
+                        force,
+                        SECOND_AUTHORISED,
+                        livePermit(2, AUTHORISED, TECHNICIAN, UNTIL)),
                 refuses("notNowCheckRestoration", force, SECOND_AUTHORISED, checked("COVERS")),
                 refuses("notNowRestore", force, AUTHORISED, restored(AUTHORISED)),
-                refuses("notNowDeclareNoSource", force, AUTHORISED, new NoSourceDeclared(List.of("PACK-1", "INLET"), level(3))));
+                refuses(
+                        "notNowDeclareNoSource",
+                        force,
+                        AUTHORISED,
+                        new NoSourceDeclared(List.of("PACK-1", "INLET"), level(3))));
     }
 
     private static Shift voided() {
@@ -261,13 +424,17 @@ class GuardsTest {
     }
 
     private static Proving known(String sourceVolt, String readingVolt) {
-        return new Proving(
-                TESTER.used(), KNOWN_SOURCE.used(), new BigDecimal(sourceVolt), new BigDecimal(readingVolt));
+        return new Proving(TESTER.used(), KNOWN_SOURCE.used(), new BigDecimal(sourceVolt), new BigDecimal(readingVolt));
     }
 
     private static Instrument tester(Instrument.Sort sort, String ratedVolt) {
         return new Instrument(
-                TESTER.code(), sort, new BigDecimal(ratedVolt), TESTER.validUntil(), Optional.empty(), Optional.empty());
+                TESTER.code(),
+                sort,
+                new BigDecimal(ratedVolt),
+                TESTER.validUntil(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static Instrument withdrawn() {

@@ -47,7 +47,10 @@ class KeysTest {
     void every_kind_has_a_step_an_effect_and_a_name_of_this_room() {
         var kinds = Set.of(IsolationSaying.class.getPermittedSubclasses());
         assertThat(Effects.kinds()).isEqualTo(kinds);
-        assertThat(Arrays.stream(Step.values()).map(Step::kind)).hasSameSizeAs(kinds).allMatch(kinds::contains).doesNotHaveDuplicates();
+        assertThat(Arrays.stream(Step.values()).map(Step::kind))
+                .hasSameSizeAs(kinds)
+                .allMatch(kinds::contains)
+                .doesNotHaveDuplicates();
         assertThat(Arrays.stream(IsolationSaying.class.getPermittedSubclasses())
                         .map(kind -> kind.getAnnotation(Kind.class).value()))
                 .doesNotHaveDuplicates()

@@ -43,7 +43,8 @@ final class Walk {
             LIMITS.permitWithinMinutes(),
             LIMITS.testerPercent());
 
-    private static final Map<String, String> PLAYED = Map.of("", "-", AUTHORISED, "a", SECOND_AUTHORISED, "b", TECHNICIAN, "c", LEARNER, "d", OUTSIDER, "e");
+    private static final Map<String, String> PLAYED =
+            Map.of("", "-", AUTHORISED, "a", SECOND_AUTHORISED, "b", TECHNICIAN, "c", LEARNER, "d", OUTSIDER, "e");
 
     private final Plan plan;
     private final List<Map<String, String>> parts = List.of(PLAYED, swapped(PLAYED, AUTHORISED, SECOND_AUTHORISED));
@@ -231,7 +232,11 @@ final class Walk {
         }
         isolation.permit().ifPresent(permit -> {
             all(tries, new PermitCancelled(permit.number()));
-            all(tries, resumed(permit.number(), isolation.locks().stream().map(Lock::number).toList()));
+            all(
+                    tries,
+                    resumed(
+                            permit.number(),
+                            isolation.locks().stream().map(Lock::number).toList()));
         });
         return tries;
     }
@@ -254,22 +259,29 @@ final class Walk {
 
     private static String key(Isolation i, Instant now, Map<String, String> part) {
         var key = new StringBuilder(200);
-        key.append(i.state).append(part.get(i.isolator)).append(i.disturbed).append(i.due).append(i.charged);
+        key.append(i.state)
+                .append(part.get(i.isolator))
+                .append(i.disturbed)
+                .append(i.due)
+                .append(i.charged);
         i.openings.stream().map(Isolation.Opened::source).sorted().forEach(key::append);
-        key.append(i.landed.size()).append(i.waitOverAt().filter(end -> now.isBefore(end)).isPresent());
+        key.append(i.landed.size())
+                .append(i.waitOverAt().filter(end -> now.isBefore(end)).isPresent());
         names(key.append("locks"), i.locks.stream().map(Lock::owner), part);
         if (i.proof.isPresent()) {
             var proof = i.proof.get();
             key.append(proof.scope());
             if (!proof.complete()) {
-                key.append(part.get(proof.prover())).append(now.isAfter(i.provingEndsAt().orElseThrow()));
+                key.append(part.get(proof.prover()))
+                        .append(now.isAfter(i.provingEndsAt().orElseThrow()));
             }
             proof.points().stream()
-                    .map(read -> read.point() + read.againAt().isPresent() + now.isBefore(read.at().plusSeconds(60)))
+                    .map(read -> read.point()
+                            + read.againAt().isPresent()
+                            + now.isBefore(read.at().plusSeconds(60)))
                     .sorted()
                     .forEach(key::append);
-            proof.testerProvedAgainAt()
-                    .ifPresent(end -> key.append(now.isAfter(end.plus(Duration.ofMinutes(30)))));
+            proof.testerProvedAgainAt().ifPresent(end -> key.append(now.isAfter(end.plus(Duration.ofMinutes(30)))));
         }
         if (i.permit.isPresent()) {
             var permit = i.permit.get();
@@ -277,10 +289,13 @@ final class Walk {
             key.append(permit.number() == i.papers);
             names(key.append("read"), permit.readers().stream(), part);
         }
-        i.sanction.ifPresent(
-                sanction -> key.append("sanction").append(part.get(sanction.holder())).append(sanction.accepted()));
-        i.live.ifPresent(live -> key.append("live").append(part.get(live.tester())).append(part.get(live.second()))
-                .append(live.testerRead()).append(live.secondRead()));
+        i.sanction.ifPresent(sanction ->
+                key.append("sanction").append(part.get(sanction.holder())).append(sanction.accepted()));
+        i.live.ifPresent(live -> key.append("live")
+                .append(part.get(live.tester()))
+                .append(part.get(live.second()))
+                .append(live.testerRead())
+                .append(live.secondRead()));
         names(key.append("worked"), i.workers.stream(), part);
         key.append(i.handedBack).append(i.checksPassed.size());
         names(key.append("abandoned"), i.abandoned.stream().map(Isolation.Abandoned::reportedBy), part);

@@ -3,7 +3,6 @@ package wainbook.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static wainbook.isolation.Cast.*;
 
-
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -68,8 +67,7 @@ class SafeIsolationTest {
     void a_live_work_permit_is_refused_while_an_isolation_is_in_force() {
         var shift = new Shift().inForce();
         assertThat(shift.refusal(
-                        SECOND_AUTHORISED,
-                        livePermit(2, AUTHORISED, TECHNICIAN, shift.now.plus(Duration.ofHours(1)))))
+                        SECOND_AUTHORISED, livePermit(2, AUTHORISED, TECHNICIAN, shift.now.plus(Duration.ofHours(1)))))
                 .containsExactly("notNowIssueLivePermit");
     }
 }
