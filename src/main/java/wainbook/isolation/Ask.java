@@ -157,6 +157,10 @@ record Ask(Isolation isolation, IsolationSaying said, Moment moment, Facts facts
         return isolation.lock(lock).filter(on -> !is(on.owner())).isPresent();
     }
 
+    boolean anyLockOn() {
+        return !isolation.locks().isEmpty();
+    }
+
     boolean allLocks(List<String> seen) {
         var on = isolation.locks().stream().map(Lock::number).sorted().toList();
         return seen.stream().sorted().toList().equals(on);

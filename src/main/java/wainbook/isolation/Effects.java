@@ -28,10 +28,7 @@ final class Effects {
         of(Planned.class, Effects::planned);
         of(ShutDown.class, (next, said, moment) -> next.state = State.SHUT_DOWN);
         of(SourceOpened.class, Effects::sourceOpened);
-        of(
-                LockedOn.class,
-                (next, said, moment) ->
-                        next.locks = plus(next.locks, new Lock(said.lock(), moment.who(), next.number)));
+        of(LockedOn.class, (next, said, moment) -> next.locks = plus(next.locks, new Lock(said.lock(), moment.who())));
         of(LockedOff.class, Effects::lockedOff);
         of(TakenOver.class, Effects::takenOver);
         of(TesterProvedBefore.class, Effects::testerProvedBefore);

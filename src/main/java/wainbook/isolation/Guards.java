@@ -5,10 +5,12 @@ import static wainbook.isolation.Step.*;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wainbook.act.Reason;
 import wainbook.isolation.Ask.Paper;
@@ -74,6 +76,7 @@ final class Guards {
             on(Planned.class, "notAtThisStation", PRACTICE, (a, s) -> a.standsAt(s.station())),
             on(ShutDown.class, "boxUnknown", WORKS, (a, s) -> a.registered(Register.Sort.LOCK_BOX, s.box())),
             on(ShutDown.class, "keyUnknown", WORKS, (a, s) -> a.registeredKeys(s.keys())),
+            rule("locksStillOn", WORKS, Set.of(Step.PLAN), a -> !a.anyLockOn()),
 
             // open and lock
             on(SourceOpened.class, "sourceUnknown", FIVE_RULES, (a, s) -> a.planNames(s.source())),
@@ -235,19 +238,35 @@ final class Guards {
                     WORKS,
                     (a, s) -> a.facts().register().item(s.number()).isPresent()));
 
+    private static final Map<Step, List<Rule>> BY_STEP = ALL.stream()
+            .collect(Collectors.toMap(
+                    step -> step,
+                    step -> TABLE.stream()
+                            .filter(rule -> rule.steps().contains(step))
+                            .toList()));
+
     private Guards() {}
 
     static List<Reason> reasons(Ask ask) {
         var step = ask.step();
-        var notNow = Stream.of(Reason.of("isolation." + step.notNow(), WORKS))
-                .filter(reason -> !step.from().contains(ask.state()));
-        var unmet = TABLE.stream()
-                .filter(rule -> rule.steps().contains(step) && !rule.holds().test(ask))
+        var notNow = Stream.of(step)
+                .filter(asked -> !asked.from().contains(ask.state()))
+                .map(asked -> Reason.of("isolation." + asked.notNow(), WORKS));
+        var unmet = unmet(ask)
                 .map(rule -> Reason.of(
                         "isolation." + rule.key(),
                         rule.source(),
                         rule.argument().apply(ask)));
         return Stream.concat(notNow, unmet).toList();
+    }
+
+    /** The same answer as {@link #reasons} being empty, without saying why. */
+    static boolean allow(Ask ask) {
+        return ask.step().from().contains(ask.state()) && unmet(ask).findAny().isEmpty();
+    }
+
+    private static Stream<Rule> unmet(Ask ask) {
+        return BY_STEP.get(ask.step()).stream().filter(rule -> !rule.holds().test(ask));
     }
 
     /** The keys of all refusals of this table. */

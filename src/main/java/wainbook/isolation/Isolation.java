@@ -224,9 +224,9 @@ public final class Isolation {
                 begun.begunAt().plus(limits.window(points(begun.scope()).size())));
     }
 
-    /** Whether this person’s own lock is on for this isolation. */
+    /** Whether this person’s own lock is on. */
     public boolean lockOn(String person) {
-        return locks.stream().anyMatch(lock -> lock.owner().equals(person) && lock.isolation() == number);
+        return locks.stream().anyMatch(lock -> lock.owner().equals(person));
     }
 
     public Optional<Lock> lock(String lockNumber) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import wainbook.act.Reason;
 import wainbook.process.plan.ElectricalCondition;
 
@@ -152,11 +153,20 @@ final class Permission {
     private Permission() {}
 
     static List<Reason> reasons(Wish wish) {
-        return TABLE.stream()
-                .filter(rule -> rule.conditions().contains(wish.condition())
-                        && !rule.holds().test(wish))
+        return unmet(wish)
                 .map(rule -> Reason.of("isolation." + rule.key(), rule.source()))
                 .toList();
+    }
+
+    /** The same answer as {@link #reasons} being empty, without saying why. */
+    static boolean allow(Wish wish) {
+        return unmet(wish).findAny().isEmpty();
+    }
+
+    private static Stream<Rule> unmet(Wish wish) {
+        return TABLE.stream()
+                .filter(rule -> rule.conditions().contains(wish.condition())
+                        && !rule.holds().test(wish));
     }
 
     static List<String> keys() {

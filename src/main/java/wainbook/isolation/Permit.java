@@ -52,11 +52,11 @@ public record Permit(
     }
 
     Permit end() {
-        return with(readers, true, cancelled);
+        return with(List.of(), true, cancelled);
     }
 
     Permit cancel() {
-        return with(readers, true, true);
+        return with(List.of(), true, true);
     }
 
     private Permit with(List<String> readers, boolean ended, boolean cancelled) {

@@ -16,20 +16,21 @@ import wainbook.process.plan.Point.Pair;
 import wainbook.process.plan.Source;
 
 /** The few people, instruments and things that all tests of this room share, and what they say when all is well. */
-final class Cast {
-    static final Instant MORNING = Instant.parse("2026-03-02T06:00:00Z");
-    static final String AUTHORISED = "P-01";
-    static final String SECOND_AUTHORISED = "P-02";
-    static final String TECHNICIAN = "P-11";
-    static final String LEARNER = "P-12";
-    static final String OUTSIDER = "P-90";
-    static final List<String> PEOPLE = List.of(AUTHORISED, SECOND_AUTHORISED, TECHNICIAN, LEARNER, OUTSIDER);
-    static final String STATION = "S4";
-    static final BigDecimal KNOWN_VOLT = new BigDecimal("240");
-    static final Limits LIMITS = Limits.usual();
+public final class Cast {
+    public static final Instant MORNING = Instant.parse("2026-03-02T06:00:00Z");
+    public static final String AUTHORISED = "P-01";
+    public static final String SECOND_AUTHORISED = "P-02";
+    public static final String TECHNICIAN = "P-11";
+    public static final String LEARNER = "P-12";
+    public static final String OUTSIDER = "P-90";
+    public static final String OTHER_ISSUER = "P-51";
+    public static final List<String> PEOPLE = List.of(AUTHORISED, SECOND_AUTHORISED, TECHNICIAN, LEARNER, OUTSIDER);
+    public static final String STATION = "S4";
+    public static final BigDecimal KNOWN_VOLT = new BigDecimal("240");
+    public static final Limits LIMITS = Limits.usual();
 
-    static final Plan PLAN = plan(false);
-    static final Plan TRAVELLING_PLAN = plan(true);
+    public static final Plan PLAN = plan(false);
+    public static final Plan TRAVELLING_PLAN = plan(true);
 
     private Cast() {}
 
@@ -56,17 +57,19 @@ final class Cast {
         return new Source(code, code, "service disconnect, both poles", "hasp on the disconnect", "gap is seen");
     }
 
-    static Person person(String number, int level, boolean issuer) {
-        return new Person(number, level, MORNING.plus(Duration.ofDays(300)), Optional.empty(), issuer, issuer);
+    public static Person person(String number, int level, boolean issuer) {
+        return new Person(number, level, MORNING.plus(Duration.ofDays(300)), Optional.empty(), issuer, false);
     }
 
-    static final List<Person> AUTHORITIES = List.of(
+    public static final List<Person> AUTHORITIES = List.of(
             person(AUTHORISED, 3, true),
             person(SECOND_AUTHORISED, 3, true),
             person(TECHNICIAN, 2, false),
-            person(LEARNER, 1, false));
+            person(LEARNER, 1, false),
+            person(OTHER_ISSUER, 2, true),
+            new Person(OUTSIDER, 0, MORNING.plus(Duration.ofDays(300)), Optional.empty(), false, true));
 
-    static Instrument instrument(String code, Instrument.Sort sort) {
+    public static Instrument instrument(String code, Instrument.Sort sort) {
         return new Instrument(
                 code,
                 sort,
@@ -76,13 +79,13 @@ final class Cast {
                 Optional.empty());
     }
 
-    static final Instrument TESTER = instrument("VT-1", Instrument.Sort.TWO_POLE_DETECTOR);
-    static final Instrument OTHER_TESTER = instrument("VT-2", Instrument.Sort.TWO_POLE_DETECTOR);
-    static final Instrument KNOWN_SOURCE = instrument("PU-1", Instrument.Sort.DIRECT_VOLTAGE_PROVING_UNIT);
-    static final Instrument INSULATION = instrument("IT-1", Instrument.Sort.INSULATION_TESTER);
-    static final Instrument GLOVES = instrument("GL-1", Instrument.Sort.GLOVES);
+    public static final Instrument TESTER = instrument("VT-1", Instrument.Sort.TWO_POLE_DETECTOR);
+    public static final Instrument OTHER_TESTER = instrument("VT-2", Instrument.Sort.TWO_POLE_DETECTOR);
+    public static final Instrument KNOWN_SOURCE = instrument("PU-1", Instrument.Sort.DIRECT_VOLTAGE_PROVING_UNIT);
+    public static final Instrument INSULATION = instrument("IT-1", Instrument.Sort.INSULATION_TESTER);
+    public static final Instrument GLOVES = instrument("GL-1", Instrument.Sort.GLOVES);
 
-    static final Register REGISTER = new Register(java.util.stream.Stream.of(
+    public static final Register REGISTER = new Register(java.util.stream.Stream.of(
                     PEOPLE.stream().map(Cast::lockItem),
                     PEOPLE.stream().map(who -> item("TAG-" + who, Register.Sort.TAG)),
                     List.of(
@@ -101,26 +104,26 @@ final class Cast {
         return new Register.Item(number, sort, Optional.empty(), false);
     }
 
-    static String lockOf(String who) {
+    public static String lockOf(String who) {
         return "LOCK-" + who;
     }
 
-    static Facts facts(Instant now) {
+    public static Facts facts(Instant now) {
         return facts(now, PLAN);
     }
 
-    static Facts facts(Instant now, Plan plan) {
+    public static Facts facts(Instant now, Plan plan) {
         return facts(now, plan, AUTHORITIES, List.of(TESTER, OTHER_TESTER, KNOWN_SOURCE, INSULATION, GLOVES));
     }
 
-    static Facts facts(Instant now, Plan plan, List<Person> people, List<Instrument> instruments) {
+    public static Facts facts(Instant now, Plan plan, List<Person> people, List<Instrument> instruments) {
         return new Facts(
                 true,
                 Optional.of(STATION),
                 Optional.of(plan),
                 LIMITS,
                 false,
-                now.plus(Duration.ofHours(8)),
+                now.plus(Duration.ofDays(1)),
                 people,
                 instruments,
                 REGISTER,
@@ -128,113 +131,113 @@ final class Cast {
                 List.of("PACK-1", "INLET"));
     }
 
-    static Moment by(String who, Instant at) {
+    public static Moment by(String who, Instant at) {
         return Moment.of(who, at);
     }
 
-    static Level level(int level) {
+    public static Level level(int level) {
         return new Level(level, MORNING.plus(Duration.ofDays(300)));
     }
 
-    static Planned planned(int isolation, Plan plan) {
+    public static Planned planned(int isolation, Plan plan) {
         return new Planned(isolation, STATION, plan, LIMITS, level(3), Step.PLAN.confirmed());
     }
 
-    static ShutDown shutDown() {
+    public static ShutDown shutDown() {
         return new ShutDown("BOX-1", List.of("KEY-1"), Step.SHUT_DOWN.confirmed());
     }
 
-    static LockedOn lockedOn(String who) {
+    public static LockedOn lockedOn(String who) {
         return new LockedOn(lockOf(who), "TAG-" + who, level(2));
     }
 
-    static LockedOff lockedOff(String who) {
+    public static LockedOff lockedOff(String who) {
         return new LockedOff(lockOf(who));
     }
 
-    static Proving proving(String readingVolt) {
+    public static Proving proving(String readingVolt) {
         return new Proving(TESTER.used(), KNOWN_SOURCE.used(), KNOWN_VOLT, new BigDecimal(readingVolt));
     }
 
-    static TesterProvedBefore testerProvedBefore(Scope scope) {
+    public static TesterProvedBefore testerProvedBefore(Scope scope) {
         return new TesterProvedBefore(scope, proving("239"), level(3));
     }
 
-    static TesterProvedAfter testerProvedAfter(String readingVolt) {
+    public static TesterProvedAfter testerProvedAfter(String readingVolt) {
         return new TesterProvedAfter(proving(readingVolt));
     }
 
-    static List<Reading> readings(String volt) {
+    public static List<Reading> readings(String volt) {
         return Arrays.stream(Pair.values())
                 .filter(pair -> !pair.alternating())
                 .map(pair -> new Reading(pair, new BigDecimal(volt)))
                 .toList();
     }
 
-    static PointMeasured measured(String point, String volt) {
+    public static PointMeasured measured(String point, String volt) {
         return new PointMeasured(point, TESTER.code(), readings(volt));
     }
 
-    static PointMeasuredAgain measuredAgain(String point, String volt) {
+    public static PointMeasuredAgain measuredAgain(String point, String volt) {
         return new PointMeasuredAgain(point, TESTER.code(), readings(volt));
     }
 
-    static ProofWitnessed witnessed() {
+    public static ProofWitnessed witnessed() {
         return new ProofWitnessed(level(3));
     }
 
-    static Work work() {
+    public static Work work() {
         return new Work("fit the DC/DC converter", "nothing upstream of junction box A", "pack terminals stay live");
     }
 
-    static PermitIssued permit(int number, String receiver, Instant until) {
+    public static PermitIssued permit(int number, String receiver, Instant until) {
         return new PermitIssued(
                 number, receiver, work(), List.of("JB-A"), until, level(3), false, Step.ISSUE_PERMIT.confirmed());
     }
 
-    static PaperRead read(int number) {
+    public static PaperRead read(int number) {
         return new PaperRead(number, level(2));
     }
 
-    static WorkStopped stopped(StopCause cause) {
+    public static WorkStopped stopped(StopCause cause) {
         return new WorkStopped(cause, Optional.empty());
     }
 
-    static WorkResumed resumed(int permit, List<String> locksSeen) {
+    public static WorkResumed resumed(int permit, List<String> locksSeen) {
         return new WorkResumed(permit, locksSeen, level(3), Step.RESUME.confirmed());
     }
 
-    static HandedBack handedBack(boolean clear) {
+    public static HandedBack handedBack(boolean clear) {
         return new HandedBack(true, clear, false);
     }
 
-    static SanctionIssued sanction(int number, String holder, Instant until) {
+    public static SanctionIssued sanction(int number, String holder, Instant until) {
         return new SanctionIssued(
                 number, holder, work(), INSULATION.used(), until, level(3), Step.ISSUE_SANCTION.confirmed());
     }
 
-    static TestEnded testEnded() {
+    public static TestEnded testEnded() {
         return new TestEnded(Step.END_TEST.confirmed());
     }
 
-    static LivePermitIssued livePermit(int number, String tester, String second, Instant until) {
+    public static LivePermitIssued livePermit(int number, String tester, String second, Instant until) {
         return new LivePermitIssued(
                 number, tester, work(), second, GLOVES.used(), until, level(3), Step.ISSUE_LIVE_PERMIT.confirmed());
     }
 
-    static RestorationChecked checked(String check) {
+    public static RestorationChecked checked(String check) {
         return new RestorationChecked(check, true, Optional.empty());
     }
 
-    static Restored restored(String who) {
+    public static Restored restored(String who) {
         return new Restored(lockOf(who), level(3), Step.RESTORE.confirmed());
     }
 
-    static LockReportedAbandoned reportedAbandoned(String who) {
+    public static LockReportedAbandoned reportedAbandoned(String who) {
         return new LockReportedAbandoned(lockOf(who), "went home ill", Step.REPORT_ABANDONED_LOCK.confirmed());
     }
 
-    static AbandonedLockRemoved removed(String who) {
+    public static AbandonedLockRemoved removed(String who) {
         return new AbandonedLockRemoved(lockOf(who), Step.REMOVE_ABANDONED_LOCK.confirmed());
     }
 }

@@ -4,7 +4,6 @@ import static wainbook.isolation.Cast.*;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import wainbook.act.Moment;
@@ -13,77 +12,75 @@ import wainbook.process.plan.ElectricalCondition;
 import wainbook.process.plan.Plan;
 
 /** People saying things one after the other at one vehicle: every step goes through the guards, as an act would do it. */
-final class Shift {
-    final List<IsolationSaying> said = new ArrayList<>();
-    Isolation isolation = Isolation.none();
-    Instant now = MORNING;
-    Plan plan = PLAN;
-    UnaryOperator<Facts> today = facts -> facts;
+public final class Shift {
+    public Isolation isolation = Isolation.none();
+    public Instant now = MORNING;
+    public Plan plan = PLAN;
+    public UnaryOperator<Facts> today = facts -> facts;
 
-    Facts facts() {
+    public Facts facts() {
         return today.apply(Cast.facts(now, plan));
     }
 
-    List<Reason> reasons(String who, IsolationSaying saying) {
+    public List<Reason> reasons(String who, IsolationSaying saying) {
         return isolation.reasonsAgainst(saying, Moment.of(who, now), facts());
     }
 
-    List<String> refusal(String who, IsolationSaying saying) {
+    public List<String> refusal(String who, IsolationSaying saying) {
         return reasons(who, saying).stream()
                 .map(Reason::key)
                 .map(key -> key.substring("isolation.".length()))
                 .toList();
     }
 
-    Shift does(String who, IsolationSaying saying) {
+    public Shift does(String who, IsolationSaying saying) {
         var reasons = reasons(who, saying);
         if (!reasons.isEmpty()) {
             throw new AssertionError(who + " was refused " + saying + ": " + reasons);
         }
         isolation = isolation.and(saying, Moment.of(who, now));
-        said.add(saying);
         return this;
     }
 
-    Shift later(Duration time) {
+    public Shift later(Duration time) {
         now = now.plus(time);
         return this;
     }
 
-    Shift seconds(long seconds) {
+    public Shift seconds(long seconds) {
         return later(Duration.ofSeconds(seconds));
     }
 
-    State state() {
+    public State state() {
         return isolation.at(now).state();
     }
 
-    List<String> against(ElectricalCondition condition, String who) {
+    public List<String> against(ElectricalCondition condition, String who) {
         return isolation.permitsWork(condition, who, now, facts()).stream()
                 .map(Reason::key)
                 .map(key -> key.substring("isolation.".length()))
                 .toList();
     }
 
-    Shift planned() {
+    public Shift planned() {
         return does(AUTHORISED, Cast.planned(isolation.number() + 1, plan));
     }
 
-    Shift shutDown() {
+    public Shift shutDown() {
         return planned().does(AUTHORISED, Cast.shutDown());
     }
 
-    Shift locked() {
+    public Shift locked() {
         shutDown();
         plan.sources().forEach(source -> does(AUTHORISED, new IsolationSaying.SourceOpened(source.code(), true)));
         return does(AUTHORISED, lockedOn(AUTHORISED));
     }
 
-    Shift waited() {
+    public Shift waited() {
         return locked().does(TECHNICIAN, lockedOn(TECHNICIAN)).later(Duration.ofMinutes(plan.waitMinutes()));
     }
 
-    Shift pointsDone(Scope scope, List<String> points) {
+    public Shift pointsDone(Scope scope, List<String> points) {
         does(AUTHORISED, testerProvedBefore(scope));
         points.forEach(point -> seconds(5).does(AUTHORISED, measured(point, "0.3")));
         seconds(60);
@@ -91,31 +88,31 @@ final class Shift {
         return seconds(5);
     }
 
-    Shift proof(Scope scope, List<String> points) {
+    public Shift proof(Scope scope, List<String> points) {
         return pointsDone(scope, points)
                 .does(AUTHORISED, testerProvedAfter("241"))
                 .does(SECOND_AUTHORISED, witnessed());
     }
 
-    Shift provedDead() {
+    public Shift provedDead() {
         return waited().proof(Scope.ALL_POINTS, isolation.points());
     }
 
-    Shift permitOut() {
+    public Shift permitOut() {
         return provedDead()
                 .does(SECOND_AUTHORISED, permit(isolation.nextPaper(), TECHNICIAN, now.plus(Duration.ofHours(4))));
     }
 
-    Shift inForce() {
+    public Shift inForce() {
         return permitOut()
                 .does(TECHNICIAN, read(isolation.permit().orElseThrow().number()));
     }
 
-    Shift handedBack() {
+    public Shift handedBack() {
         return inForce().does(TECHNICIAN, Cast.handedBack(true)).does(TECHNICIAN, lockedOff(TECHNICIAN));
     }
 
-    Shift ready() {
+    public Shift ready() {
         handedBack();
         return does(
                         SECOND_AUTHORISED,
@@ -124,24 +121,24 @@ final class Shift {
                 .does(SECOND_AUTHORISED, checked("COVERS"));
     }
 
-    Shift sanctionOut() {
+    public Shift sanctionOut() {
         return provedDead()
                 .does(TECHNICIAN, lockedOff(TECHNICIAN))
                 .does(SECOND_AUTHORISED, sanction(isolation.nextPaper(), AUTHORISED, now.plus(Duration.ofHours(1))));
     }
 
-    Shift underTest() {
+    public Shift underTest() {
         return sanctionOut()
                 .does(AUTHORISED, read(isolation.sanction().orElseThrow().number()));
     }
 
-    Shift livePermitOut() {
+    public Shift livePermitOut() {
         return does(
                 SECOND_AUTHORISED,
                 livePermit(isolation.nextPaper(), AUTHORISED, TECHNICIAN, now.plus(Duration.ofHours(1))));
     }
 
-    Shift liveWork() {
+    public Shift liveWork() {
         livePermitOut();
         int number = isolation.live().orElseThrow().number();
         return does(AUTHORISED, read(number)).does(TECHNICIAN, read(number));

@@ -9,8 +9,10 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.*;
@@ -41,24 +43,34 @@ final class Walk {
             LIMITS.permitWithinMinutes(),
             LIMITS.testerPercent());
 
+    private static final Map<String, String> PLAYED =
+            Map.of("", "-", AUTHORISED, "a", SECOND_AUTHORISED, "b", TECHNICIAN, "c", LEARNER, "d", OUTSIDER, "e");
+
     private final Plan plan;
+    private final List<Map<String, String>> parts = List.of(PLAYED, swapped(PLAYED, AUTHORISED, SECOND_AUTHORISED));
+    private final Facts facts;
+    private final List<Try> always;
     private final List<String> people;
-    private final boolean papers;
+    private final Predicate<Try> roster;
     private final List<Place> places = new ArrayList<>();
     private final Map<String, Integer> known = new HashMap<>();
     private final Consumer<Walk> judge;
     private int current;
     private long edges;
+    private Place arrived;
+    private boolean first;
 
-    Walk(Plan plan, List<String> people, boolean papers, Consumer<Walk> judge) {
+    Walk(Plan plan, List<String> people, Predicate<Try> roster, Consumer<Walk> judge) {
         this.plan = plan;
         this.people = people;
-        this.papers = papers;
+        this.roster = roster;
         this.judge = judge;
+        this.always = always();
+        this.facts = facts(MORNING.plus(Duration.ofDays(90)), plan);
     }
 
     Walk run() {
-        arrive(new Place(Isolation.none(), MORNING, -1, "", null));
+        arrive(new Place(Isolation.none(), MORNING, -1, "", null), true);
         for (current = 0; current < places.size(); current++) {
             leave(places.get(current));
         }
@@ -73,46 +85,51 @@ final class Walk {
         return edges;
     }
 
-    List<Place> places() {
-        return Collections.unmodifiableList(places);
-    }
-
     private void leave(Place place) {
-        var facts = facts(place.now(), plan);
-        for (Try attempt : tries(place)) {
+        var standing = place.isolation().at(place.now());
+        var tries = Stream.concat(always.stream(), only(place).stream()).toList();
+        for (Try attempt : tries) {
             var moment = Moment.of(attempt.who(), place.now());
-            if (place.isolation().reasonsAgainst(attempt.said(), moment, facts).isEmpty()) {
+            if (Guards.allow(new Ask(standing, attempt.said(), moment, facts))) {
                 edges++;
-                arrive(new Place(
+                var next = new Place(
                         place.isolation().and(attempt.said(), moment),
                         place.now(),
                         current,
                         attempt.who(),
-                        attempt.said()));
+                        attempt.said());
+                arrive(next, roster.test(attempt));
             }
         }
         for (Instant next : times(place)) {
             edges++;
-            arrive(new Place(place.isolation(), next, current, "", null));
+            arrive(new Place(place.isolation(), next, current, "", null), true);
         }
     }
 
-    private Place arrived;
-
-    private void arrive(Place place) {
+    private void arrive(Place place, boolean goOn) {
         arrived = place;
+        first = known.putIfAbsent(key(place), places.size()) == null;
         judge.accept(this);
-        if (known.putIfAbsent(key(place), places.size()) == null) {
+        if (first && goOn) {
             places.add(place);
+        } else if (first) {
+            known.remove(key(place));
         }
     }
 
+    /** The place just reached: every one of them, also where others were before. */
     Place here() {
         return arrived;
     }
 
+    /** Whether nobody was here before. */
+    boolean first() {
+        return first;
+    }
+
     Facts factsHere() {
-        return facts(arrived.now(), plan);
+        return facts;
     }
 
     List<String> people() {
@@ -129,6 +146,13 @@ final class Walk {
         }
         Collections.reverse(lines);
         return lines;
+    }
+
+    private static Map<String, String> swapped(Map<String, String> part, String one, String other) {
+        var swapped = new HashMap<>(part);
+        swapped.put(one, part.get(other));
+        swapped.put(other, part.get(one));
+        return Map.copyOf(swapped);
     }
 
     private List<Instant> times(Place place) {
@@ -156,109 +180,130 @@ final class Walk {
                 .flatMap(ends -> ends);
     }
 
-    private Stream<Try> each(java.util.function.Function<String, IsolationSaying> saying) {
-        return people.stream().map(who -> new Try(who, saying.apply(who)));
+    /** What is tried everywhere by everybody. */
+    private List<Try> always() {
+        var tries = new ArrayList<Try>();
+        all(tries, shutDown());
+        plan.sources().forEach(source -> all(tries, new SourceOpened(source.code(), true)));
+        people.forEach(who -> tries.add(new Try(who, lockedOn(who))));
+        people.forEach(who -> tries.add(new Try(who, lockedOff(who))));
+        people.forEach(who -> tries.add(new Try(who, restored(who))));
+        all(tries, new TakenOver(level(3)));
+        all(tries, testerProvedBefore(Scope.ALL_POINTS));
+        all(tries, testerProvedBefore(Scope.POINTS_OF_WORK));
+        for (String point : List.of("JB-A", "JB-B")) {
+            all(tries, measured(point, "0.3"));
+            all(tries, measured(point, "12"));
+            all(tries, measuredAgain(point, "0.3"));
+            all(tries, measuredAgain(point, "2.3"));
+        }
+        all(tries, measured("JB-A", "-640"));
+        all(tries, testerProvedAfter("240"));
+        all(tries, testerProvedAfter("0"));
+        all(tries, witnessed());
+        all(tries, handedBack(true));
+        all(tries, handedBack(false));
+        all(tries, checked("COVERS"));
+        all(tries, testEnded());
+        all(tries, reportedAbandoned(TECHNICIAN));
+        all(tries, removed(TECHNICIAN));
+        all(tries, new OwnerTold(lockOf(TECHNICIAN)));
+        tries.add(new Try(OUTSIDER, stopped(StopCause.BREAK)));
+        tries.add(new Try(OUTSIDER, stopped(StopCause.SHIFT_END)));
+        tries.add(new Try(OUTSIDER, new VehicleMoved(STATION, Optional.of(STATION))));
+        tries.add(new Try(OUTSIDER, new SourceRecorded("PACK-2")));
+        tries.add(new Try(OUTSIDER, new DangerReported(Danger.OTHER, "cab")));
+        return List.copyOf(tries);
     }
 
-    private Stream<Try> all(IsolationSaying saying) {
-        return each(who -> saying);
-    }
-
-    private List<Try> tries(Place place) {
+    /** What carries a number or a time of its own. */
+    private List<Try> only(Place place) {
         var isolation = place.isolation();
         var soon = place.now().plus(Duration.ofHours(1));
         int paper = isolation.nextPaper();
-        var tries = new ArrayList<Stream<Try>>();
-        tries.add(all(new Planned(isolation.number() + 1, STATION, plan, UNHURRIED, level(3), Step.PLAN.confirmed())));
-        tries.add(all(shutDown()));
-        Stream.concat(plan.sources().stream(), plan.later().stream().limit(plan.mayTravel() ? 1 : 0))
-                .forEach(source -> tries.add(all(new SourceOpened(source.code(), true))));
-        tries.add(each(Cast::lockedOn));
-        tries.add(each(Cast::lockedOff));
-        tries.add(all(new TakenOver(level(3))));
-        tries.add(all(testerProvedBefore(Scope.ALL_POINTS)));
-        tries.add(all(testerProvedBefore(Scope.POINTS_OF_WORK)));
-        for (String point : isolation.points()) {
-            tries.add(all(measured(point, "0.3")));
-            tries.add(all(measured(point, "12")));
-            tries.add(all(measuredAgain(point, "0.3")));
-            tries.add(all(measuredAgain(point, "2.3")));
+        var tries = new ArrayList<Try>();
+        all(tries, new Planned(isolation.number() + 1, STATION, plan, UNHURRIED, level(3), Step.PLAN.confirmed()));
+        all(tries, read(paper - 1));
+        tries.add(new Try(TECHNICIAN, read(paper - 2)));
+        for (String one : people) {
+            all(tries, permit(paper, one, soon));
+            all(tries, sanction(paper, one, soon));
+            people.forEach(second -> all(tries, livePermit(paper, one, second, soon)));
         }
-        tries.add(Stream.of(new Try(AUTHORISED, measured("JB-A", "-640"))));
-        tries.add(all(testerProvedAfter("240")));
-        tries.add(all(testerProvedAfter("0")));
-        tries.add(all(witnessed()));
-        people.forEach(receiver -> tries.add(all(permit(paper, receiver, soon))));
-        tries.add(all(read(paper - 1)));
-        tries.add(Stream.of(new Try(TECHNICIAN, read(paper - 2))));
-        for (StopCause cause : List.of(StopCause.BREAK, StopCause.SHIFT_END)) {
-            tries.add(Stream.of(new Try(OUTSIDER, stopped(cause))));
-        }
-        tries.add(all(handedBack(true)));
-        tries.add(Stream.of(new Try(TECHNICIAN, handedBack(false))));
         isolation.permit().ifPresent(permit -> {
-            tries.add(all(new PermitCancelled(permit.number())));
-            tries.add(all(resumed(
-                    permit.number(),
-                    isolation.locks().stream().map(Lock::number).toList())));
+            all(tries, new PermitCancelled(permit.number()));
+            all(
+                    tries,
+                    resumed(
+                            permit.number(),
+                            isolation.locks().stream().map(Lock::number).toList()));
         });
-        tries.add(all(checked("COVERS")));
-        tries.add(each(Cast::restored));
-        tries.add(Stream.of(new Try(OUTSIDER, new VehicleMoved(STATION, java.util.Optional.of(STATION)))));
-        tries.add(Stream.of(new Try(OUTSIDER, new SourceRecorded("PACK-2"))));
-        tries.add(Stream.of(new Try(OUTSIDER, new DangerReported(Danger.OTHER, "cab"))));
-        if (papers) {
-            people.forEach(holder -> tries.add(all(sanction(paper, holder, soon))));
-            tries.add(all(testEnded()));
-            people.forEach(tester -> people.forEach(second -> tries.add(all(livePermit(paper, tester, second, soon)))));
-            tries.add(all(reportedAbandoned(TECHNICIAN)));
-            tries.add(all(removed(TECHNICIAN)));
-            tries.add(all(new OwnerTold(lockOf(TECHNICIAN))));
-        }
-        return tries.stream().flatMap(some -> some).toList();
+        return tries;
     }
 
+    private void all(List<Try> tries, IsolationSaying saying) {
+        people.forEach(who -> tries.add(new Try(who, saying)));
+    }
+
+    /** The same place whichever of two equal people plays which part. */
     private String key(Place place) {
         var now = place.now();
-        var i = place.isolation().at(now);
-        var key = new StringBuilder();
-        key.append(i.state).append(i.isolator).append(i.disturbed).append(i.due).append(i.charged);
-        key.append(i.openings.stream().map(Isolation.Opened::source).sorted().toList())
-                .append(i.landed);
-        key.append(i.waitOverAt().map(end -> !now.isBefore(end)));
-        i.locks.stream()
-                .map(lock -> lock.owner() + (lock.isolation() == i.number))
-                .sorted()
-                .forEach(key::append);
-        i.proof.ifPresent(proof -> {
-            key.append(proof.prover()).append(proof.scope()).append(proof.witness());
-            key.append(i.provingEndsAt().map(now::isAfter));
+        var isolation = place.isolation().at(now);
+        String first = null;
+        for (Map<String, String> part : parts) {
+            String key = key(isolation, now, part);
+            first = first == null || key.compareTo(first) < 0 ? key : first;
+        }
+        return first;
+    }
+
+    private static String key(Isolation i, Instant now, Map<String, String> part) {
+        var key = new StringBuilder(200);
+        key.append(i.state)
+                .append(part.get(i.isolator))
+                .append(i.disturbed)
+                .append(i.due)
+                .append(i.charged);
+        i.openings.stream().map(Isolation.Opened::source).sorted().forEach(key::append);
+        key.append(i.landed.size())
+                .append(i.waitOverAt().filter(end -> now.isBefore(end)).isPresent());
+        names(key.append("locks"), i.locks.stream().map(Lock::owner), part);
+        if (i.proof.isPresent()) {
+            var proof = i.proof.get();
+            key.append(proof.scope());
+            if (!proof.complete()) {
+                key.append(part.get(proof.prover()))
+                        .append(now.isAfter(i.provingEndsAt().orElseThrow()));
+            }
             proof.points().stream()
                     .map(read -> read.point()
                             + read.againAt().isPresent()
                             + now.isBefore(read.at().plusSeconds(60)))
                     .sorted()
                     .forEach(key::append);
-            key.append(proof.testerProvedAgainAt().map(end -> now.isAfter(end.plus(Duration.ofMinutes(30)))));
-        });
-        i.permit.ifPresent(permit -> key.append(permit.ended() ? "" : permit.issuer())
-                .append(permit.receiver())
-                .append(permit.readers().stream().sorted().toList())
-                .append(permit.ended())
-                .append(permit.cancelled())
-                .append(permit.number() == i.papers));
-        i.sanction.ifPresent(sanction -> key.append(sanction.holder()).append(sanction.accepted()));
-        i.live.ifPresent(live -> key.append(live.issuer())
-                .append(live.tester())
-                .append(live.second())
+            proof.testerProvedAgainAt().ifPresent(end -> key.append(now.isAfter(end.plus(Duration.ofMinutes(30)))));
+        }
+        if (i.permit.isPresent()) {
+            var permit = i.permit.get();
+            key.append(part.get(permit.receiver())).append(permit.ended()).append(permit.cancelled());
+            key.append(permit.number() == i.papers);
+            names(key.append("read"), permit.readers().stream(), part);
+        }
+        i.sanction.ifPresent(sanction ->
+                key.append("sanction").append(part.get(sanction.holder())).append(sanction.accepted()));
+        i.live.ifPresent(live -> key.append("live")
+                .append(part.get(live.tester()))
+                .append(part.get(live.second()))
                 .append(live.testerRead())
                 .append(live.secondRead()));
-        key.append(i.workers)
-                .append(i.opened)
-                .append(i.handedBack)
-                .append(i.checksPassed.stream().sorted().toList());
-        i.abandoned.forEach(lock -> key.append("abandoned").append(lock.reportedBy()));
-        key.append(i.retiredLocks.isEmpty()).append(i.toBeTold.isEmpty());
+        names(key.append("worked"), i.workers.stream(), part);
+        key.append(i.handedBack).append(i.checksPassed.size());
+        names(key.append("abandoned"), i.abandoned.stream().map(Isolation.Abandoned::reportedBy), part);
+        key.append(i.retiredLocks.size()).append(i.toBeTold.size());
         return key.toString();
+    }
+
+    private static void names(StringBuilder key, Stream<String> people, Map<String, String> part) {
+        people.map(part::get).sorted().forEach(key::append);
     }
 }
