@@ -9,8 +9,8 @@ import wainbook.act.Moment;
 import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
+import wainbook.process.Condition;
 import wainbook.process.plan.Check;
-import wainbook.process.plan.ElectricalCondition;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Point;
 import wainbook.process.plan.Source;
@@ -257,7 +257,7 @@ public final class Isolation {
     }
 
     /** What stands in the way of this person’s work under an electrical condition, now. Empty: it is allowed. */
-    public List<Reason> permitsWork(ElectricalCondition condition, String person, Instant time, Facts facts) {
+    public List<Reason> permitsWork(Condition condition, String person, Instant time, Facts facts) {
         return Permission.reasons(new Permission.Wish(condition, person, time, facts, at(time)));
     }
 

@@ -1,10 +1,10 @@
 package wainbook.isolation;
 
 import static wainbook.isolation.Sources.*;
-import static wainbook.process.plan.ElectricalCondition.DEAD;
-import static wainbook.process.plan.ElectricalCondition.LIVE;
-import static wainbook.process.plan.ElectricalCondition.NO_SOURCE_ABOARD;
-import static wainbook.process.plan.ElectricalCondition.TEST_UNDER_ISOLATION;
+import static wainbook.process.Condition.DEAD;
+import static wainbook.process.Condition.LIVE;
+import static wainbook.process.Condition.NO_SOURCE_ABOARD;
+import static wainbook.process.Condition.TEST_UNDER_ISOLATION;
 
 import java.time.Instant;
 import java.util.List;
@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import wainbook.act.Reason;
-import wainbook.process.plan.ElectricalCondition;
+import wainbook.process.Condition;
 
 /**
  * Whether a person may work under an electrical condition at this instant: what the entries say, and the clock, and today’s
@@ -21,7 +21,7 @@ import wainbook.process.plan.ElectricalCondition;
  */
 final class Permission {
 
-    record Wish(ElectricalCondition condition, String person, Instant time, Facts facts, Isolation isolation) {
+    record Wish(Condition condition, String person, Instant time, Facts facts, Isolation isolation) {
 
         int level() {
             return levelOf(person);
@@ -98,9 +98,9 @@ final class Permission {
         }
     }
 
-    private record Rule(String key, String source, Set<ElectricalCondition> conditions, Predicate<Wish> holds) {}
+    private record Rule(String key, String source, Set<Condition> conditions, Predicate<Wish> holds) {}
 
-    private static final Set<ElectricalCondition> ISOLATED = Set.of(DEAD, TEST_UNDER_ISOLATION);
+    private static final Set<Condition> ISOLATED = Set.of(DEAD, TEST_UNDER_ISOLATION);
 
     private static final List<Rule> TABLE = List.of(
             new Rule("notInForce", FIVE_RULES, Set.of(DEAD), w -> w.stateIs(State.IN_FORCE)),

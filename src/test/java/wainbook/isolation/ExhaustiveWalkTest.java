@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.*;
-import wainbook.process.plan.ElectricalCondition;
+import wainbook.process.Condition;
 
 /**
  * Tries everything, in every order. At every place reached, {@link RawEntries} judges from the plain entries whoever is let
@@ -24,20 +24,20 @@ class ExhaustiveWalkTest {
 
     private static final List<Facts> DAYS = days();
 
-    private final Map<ElectricalCondition, Integer> allowed = new EnumMap<>(ElectricalCondition.class);
+    private final Map<Condition, Integer> allowed = new EnumMap<>(Condition.class);
 
     /** Anybody may play any part. */
     @Test
     void two_authorised_people_and_an_outsider_in_any_part() {
         walk(List.of(AUTHORISED, SECOND_AUTHORISED, OUTSIDER), anything -> true);
-        assertThat(allowed).containsKeys(ElectricalCondition.TEST_UNDER_ISOLATION, ElectricalCondition.LIVE);
+        assertThat(allowed).containsKeys(Condition.TEST_UNDER_ISOLATION, Condition.LIVE);
     }
 
     /** Everybody tries everything and every try is judged; the walk goes on where people keep to their parts. */
     @Test
     void two_technicians_two_authorised_people_and_an_outsider_in_their_parts() {
         walk(PEOPLE, ExhaustiveWalkTest::inTheirParts);
-        assertThat(allowed).containsKeys(ElectricalCondition.DEAD);
+        assertThat(allowed).containsKeys(Condition.DEAD);
     }
 
     private void walk(List<String> people, Predicate<Walk.Try> parts) {
@@ -75,15 +75,15 @@ class ExhaustiveWalkTest {
             boolean dead = false;
             boolean live = false;
             for (String who : walk.people()) {
-                if (works(ElectricalCondition.DEAD, who, walk, standing, day)) {
+                if (works(Condition.DEAD, who, walk, standing, day)) {
                     dead = true;
                     var missing = new RawEntries(walk.history()).missingForDeadWork(who, place.now(), day);
                     if (!missing.isEmpty()) {
                         throw new AssertionError(who + " was let to work dead: " + missing + "\n" + walk.history());
                     }
                 }
-                live |= works(ElectricalCondition.LIVE, who, walk, standing, day);
-                dead |= works(ElectricalCondition.TEST_UNDER_ISOLATION, who, walk, standing, day);
+                live |= works(Condition.LIVE, who, walk, standing, day);
+                dead |= works(Condition.TEST_UNDER_ISOLATION, who, walk, standing, day);
             }
             assertThat(dead && live).isFalse();
         }
@@ -94,7 +94,7 @@ class ExhaustiveWalkTest {
         }
     }
 
-    private boolean works(ElectricalCondition condition, String who, Walk walk, Isolation standing, Facts day) {
+    private boolean works(Condition condition, String who, Walk walk, Isolation standing, Facts day) {
         boolean may =
                 Permission.allow(new Permission.Wish(condition, who, walk.here().now(), day, standing));
         if (may) {
@@ -127,12 +127,12 @@ class ExhaustiveWalkTest {
         }
         var after = standing.and(said, moment);
         for (String person : idle) {
-            for (var condition : Set.of(ElectricalCondition.DEAD, ElectricalCondition.TEST_UNDER_ISOLATION)) {
+            for (var condition : Set.of(Condition.DEAD, Condition.TEST_UNDER_ISOLATION)) {
                 assertThat(Permission.allow(new Permission.Wish(condition, person, moment.at(), DAYS.get(0), after)))
                         .isFalse();
             }
-            boolean live = Permission.allow(
-                    new Permission.Wish(ElectricalCondition.LIVE, person, moment.at(), DAYS.get(0), after));
+            boolean live =
+                    Permission.allow(new Permission.Wish(Condition.LIVE, person, moment.at(), DAYS.get(0), after));
             assertThat(live && !(said instanceof LockedOff)).isFalse();
         }
     }

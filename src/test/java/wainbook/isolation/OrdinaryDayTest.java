@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static wainbook.isolation.Cast.*;
 
 import org.junit.jupiter.api.Test;
-import wainbook.process.plan.ElectricalCondition;
+import wainbook.process.Condition;
 
 class OrdinaryDayTest {
 
@@ -19,26 +19,24 @@ class OrdinaryDayTest {
     @Test
     void work_is_allowed_to_the_receiver_and_to_nobody_who_did_not_join() {
         var shift = new Shift().inForce();
-        assertThat(shift.against(ElectricalCondition.DEAD, TECHNICIAN)).isEmpty();
-        assertThat(shift.against(ElectricalCondition.DEAD, AUTHORISED)).containsExactly("permitNotRead");
-        assertThat(shift.against(ElectricalCondition.DEAD, LEARNER)).containsExactly("permitNotRead", "ownLockMissing");
+        assertThat(shift.against(Condition.DEAD, TECHNICIAN)).isEmpty();
+        assertThat(shift.against(Condition.DEAD, AUTHORISED)).containsExactly("permitNotRead");
+        assertThat(shift.against(Condition.DEAD, LEARNER)).containsExactly("permitNotRead", "ownLockMissing");
     }
 
     @Test
     void a_test_under_isolation_runs_and_ends() {
         var shift = new Shift().underTest();
-        assertThat(shift.against(ElectricalCondition.TEST_UNDER_ISOLATION, AUTHORISED))
-                .isEmpty();
+        assertThat(shift.against(Condition.TEST_UNDER_ISOLATION, AUTHORISED)).isEmpty();
         shift.does(AUTHORISED, testEnded());
         assertThat(shift.state()).isEqualTo(State.LOCKED);
-        assertThat(shift.against(ElectricalCondition.TEST_UNDER_ISOLATION, AUTHORISED))
-                .isNotEmpty();
+        assertThat(shift.against(Condition.TEST_UNDER_ISOLATION, AUTHORISED)).isNotEmpty();
     }
 
     @Test
     void live_work_runs_with_a_second_person() {
         var shift = new Shift().liveWork();
-        assertThat(shift.against(ElectricalCondition.LIVE, AUTHORISED)).isEmpty();
-        assertThat(shift.against(ElectricalCondition.LIVE, TECHNICIAN)).contains("notTheTester");
+        assertThat(shift.against(Condition.LIVE, AUTHORISED)).isEmpty();
+        assertThat(shift.against(Condition.LIVE, TECHNICIAN)).contains("notTheTester");
     }
 }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
-import wainbook.process.plan.ElectricalCondition;
+import wainbook.process.Condition;
 import wainbook.process.plan.Plan;
 
 /** People saying things one after the other at one vehicle: every step goes through the guards, as an act would do it. */
@@ -55,7 +55,7 @@ public final class Shift {
         return isolation.at(now).state();
     }
 
-    public List<String> against(ElectricalCondition condition, String who) {
+    public List<String> against(Condition condition, String who) {
         return isolation.permitsWork(condition, who, now, facts()).stream()
                 .map(Reason::key)
                 .map(key -> key.substring("isolation.".length()))

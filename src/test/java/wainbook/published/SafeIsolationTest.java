@@ -12,7 +12,7 @@ import wainbook.isolation.IsolationSaying.VehicleMoved;
 import wainbook.isolation.Scope;
 import wainbook.isolation.Shift;
 import wainbook.isolation.State;
-import wainbook.process.plan.ElectricalCondition;
+import wainbook.process.Condition;
 
 /** Check values for safe isolation; each names its source. */
 class SafeIsolationTest {
@@ -59,7 +59,7 @@ class SafeIsolationTest {
         var shift = new Shift().inForce();
         shift.does(OUTSIDER, new VehicleMoved(STATION, Optional.of("S5")));
         assertThat(shift.state()).isEqualTo(State.VOID);
-        assertThat(shift.against(ElectricalCondition.DEAD, TECHNICIAN)).contains("notInForce");
+        assertThat(shift.against(Condition.DEAD, TECHNICIAN)).contains("notInForce");
     }
 
     /** HV-44. A rule of this design: isolation in force and live work are never both true on one vehicle. */
