@@ -17,7 +17,7 @@ import java.util.UUID;
 
 /**
  * Makes one value of any record that the ledger can hold, always the same: everything that may be absent is there, lists
- * have one element, and numbers and days grow from component to component, so that a lower limit is below an upper one.
+ * have one element, and decimals and days grow from component to component, so that a lower limit is below an upper one.
  */
 final class Samples {
 
@@ -51,7 +51,7 @@ final class Samples {
         if (type == String.class) {
             return text(name);
         } else if (type == int.class || type == Integer.class) {
-            return made;
+            return 1 + made % 9;
         } else if (type == long.class || type == Long.class) {
             return (long) made;
         } else if (type == boolean.class || type == Boolean.class) {

@@ -6,7 +6,6 @@ import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import wainbook.ledger.StoredStream;
 import wainbook.ledger.StoredStreams;
 import wainbook.ledger.Subject;
 import wainbook.page.Words;
+import wainbook.page.api.Problem;
 
 /** One stream as it is stored: as JSON with its end, or as the bare lines, each of which can be hashed by hand. */
 @Path("/api/v1/ledger/streams/{sort}/{code}")
@@ -62,15 +62,8 @@ public class StreamApi {
         }
     }
 
-    /** Problem details (RFC 9457). */
-    private record Problem(String type, String title, int status, String detail) {}
-
     private static NotFoundException missing(String written) {
-        var problem = new Problem(
-                "about:blank", Words.of("ledger.noStream"), 404, Words.of("ledger.noStreamDetail", written));
-        return new NotFoundException(Response.status(problem.status)
-                .type("application/problem+json")
-                .entity(problem)
-                .build());
+        return new NotFoundException(Problem.of(404, "ledger.noStream", Words.of("ledger.noStreamDetail", written))
+                .response());
     }
 }
