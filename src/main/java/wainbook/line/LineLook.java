@@ -71,18 +71,15 @@ public class LineLook {
                 .orElse(0L);
         Situation situation = new Situation(
                 order,
-                order.stage().flatMap(stage -> workplace.record(history, order, stage)).map(record -> Gate.of(history, record)),
+                order.stage()
+                        .flatMap(stage -> workplace.record(history, order, stage))
+                        .map(record -> Gate.of(history, record)),
                 Nonconformities.of(history).awaitingDisposition(),
                 minutes,
                 bar.taktMin(order),
                 ahead(order));
         return Optional.of(new Standing(
-                order,
-                situation.state(),
-                minutes,
-                bar.taktMin(order),
-                situation.causes(),
-                bar(history, order, now)));
+                order, situation.state(), minutes, bar.taktMin(order), situation.causes(), bar(history, order, now)));
     }
 
     public RouteBar bar(History history, WorkOrder order, Instant now) {
@@ -108,7 +105,8 @@ public class LineLook {
 
     /** Why nothing comes: from the station before, or from the yard where there is none before. */
     private Cause starved(Stage stage) {
-        boolean first = releases.routes().stream().anyMatch(route -> route.first().stage().equals(stage.code()));
+        boolean first = releases.routes().stream()
+                .anyMatch(route -> route.first().stage().equals(stage.code()));
         if (first) {
             List<WorkOrderRow> waiting = WorkOrderRow.inPhase(Phase.DONOR_ACCEPTED);
             return waiting.isEmpty()
@@ -118,7 +116,8 @@ public class LineLook {
                             Words.of("line.starvedDonorWaits", waiting.size(), waiting.get(0).number));
         }
         return releases.routes().stream()
-                .flatMap(route -> before(route.legs().stream().map(leg -> leg.stage()).toList(), stage.code()).stream())
+                .flatMap(route ->
+                        before(route.legs().stream().map(leg -> leg.stage()).toList(), stage.code()).stream())
                 .findFirst()
                 .flatMap(releases::stage)
                 .map(before -> feeder(before))
@@ -129,8 +128,8 @@ public class LineLook {
         return releases.stationsOf(before.code()).stream()
                 .flatMap(station -> WorkOrderRow.occupant(station.code()).stream())
                 .findFirst()
-                .map(row -> Cause.at(
-                        "/orders/" + row.number, Words.of("line.starvedWaits", row.number, before.title())))
+                .map(row ->
+                        Cause.at("/orders/" + row.number, Words.of("line.starvedWaits", row.number, before.title())))
                 .orElseGet(() -> Cause.of(Words.of("line.starvedEmpty", before.title())));
     }
 
@@ -141,12 +140,15 @@ public class LineLook {
 
     /** The station ahead when every station of the next stage is taken. */
     private Optional<Ahead> ahead(WorkOrder order) {
-        List<Station> next =
-                order.stage().flatMap(order::stageAfter).map(releases::stationsOf).orElse(List.of());
+        List<Station> next = order.stage()
+                .flatMap(order::stageAfter)
+                .map(releases::stationsOf)
+                .orElse(List.of());
         List<Ahead> taken = next.stream()
-                .flatMap(station -> WorkOrderRow.occupant(station.code())
-                        .map(row -> new Ahead(station.code(), row.number))
-                        .stream())
+                .flatMap(station ->
+                        WorkOrderRow.occupant(station.code())
+                                .map(row -> new Ahead(station.code(), row.number))
+                                .stream())
                 .toList();
         return !next.isEmpty() && taken.size() == next.size() ? Optional.of(taken.get(0)) : Optional.empty();
     }

@@ -66,8 +66,8 @@ public class MovePage {
         }
         Choice choice = MoveChoices.read(filled.value("way")).orElseThrow();
         Optional<String> why = Optional.of(filled.value("reason")).filter(text -> !text.isEmpty());
-        var asked = new ToMove(
-                filled.id(), order, choice.direction(), choice.to(), choice.stage(), confirmed, why, seen);
+        var asked =
+                new ToMove(filled.id(), order, choice.direction(), choice.to(), choice.stage(), confirmed, why, seen);
         Outcome<Entry> outcome = move.move(asked, signedIn.actor());
         return filled.answer(outcome, "/orders/" + order, again -> draw(again, order));
     }

@@ -34,7 +34,8 @@ record Situation(
         if (signed()) {
             return ahead.isPresent() ? StationState.BLOCKED : overTakt();
         }
-        boolean settled = gate.map(known -> known.record().unsettled().isEmpty()).orElse(false);
+        boolean settled =
+                gate.map(known -> known.record().unsettled().isEmpty()).orElse(false);
         if (settled && nonconformities.isEmpty() && !refused()) {
             return StationState.AWAITING_SIGN_OFF;
         }
@@ -77,7 +78,10 @@ record Situation(
                         ? Cause.at(gatePath, Words.of("line.causeReady"))
                         : Cause.at(
                                 "/station/" + order.number(),
-                                Words.of("line.causeOpen", open, known.record().items().size()));
+                                Words.of(
+                                        "line.causeOpen",
+                                        open,
+                                        known.record().items().size()));
         };
     }
 

@@ -6,7 +6,8 @@ import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 
 /** Where one vehicle stands, and why. */
-public record Standing(WorkOrder order, StationState state, long minutes, double taktMin, List<Cause> causes, RouteBar bar) {
+public record Standing(
+        WorkOrder order, StationState state, long minutes, double taktMin, List<Cause> causes, RouteBar bar) {
 
     public Standing {
         causes = List.copyOf(causes);

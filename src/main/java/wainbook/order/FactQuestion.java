@@ -42,6 +42,10 @@ public record FactQuestion(String fact, FactType type, String stated) {
         return List.of(new Option("true", Words.of("page.yes")), new Option("false", Words.of("page.no")));
     }
 
+    public String inWords() {
+        return word(stated);
+    }
+
     /** A fact's name in words; one that has none yet is shown by the name that rules use. */
     public static String name(String fact) {
         return Words.find("order.fact." + fact).orElseGet(() -> {

@@ -19,8 +19,7 @@ public record HoldChoices(Set<Stops> ticked) {
 
     public List<Option> kinds() {
         return Arrays.stream(HoldKind.values())
-                .map(kind -> new Option(
-                        kind.name(), Words.of("order.holdKindAndWho", word(kind), releasedBy(kind))))
+                .map(kind -> new Option(kind.name(), Words.of("order.holdKindAndWho", word(kind), releasedBy(kind))))
                 .toList();
     }
 
@@ -40,7 +39,9 @@ public record HoldChoices(Set<Stops> ticked) {
 
     /** What a hold stops, in words. */
     public static String words(List<Stops> stops) {
-        return stops.stream().map(what -> Words.of("order.stops." + what.name())).collect(Collectors.joining(", "));
+        return stops.stream()
+                .map(what -> Words.of("order.stops." + what.name()))
+                .collect(Collectors.joining(", "));
     }
 
     public static String releasedBy(HoldKind kind) {

@@ -14,7 +14,14 @@ import wainbook.order.OrderSaying.HoldKind;
  * @param releasedBy the roles that may release it
  */
 public record HoldInWords(
-        int hold, HoldKind sort, String kind, String stops, String reason, String who, Instant since, String releasedBy) {
+        int hold,
+        HoldKind sort,
+        String kind,
+        String stops,
+        String reason,
+        String who,
+        Instant since,
+        String releasedBy) {
 
     static HoldInWords of(Entry entry) {
         Held held = (Held) entry.saying();

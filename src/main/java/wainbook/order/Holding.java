@@ -97,8 +97,7 @@ public class Holding {
     /** What stands against this person's releasing the hold. Asked before a page is drawn. */
     List<Reason> against(String order, int hold, String who) {
         var asked = new ToRelease(new UUID(0, 0), order, hold, ANY_REASON);
-        return against(
-                ledger.history(Subject.workOrder(order)), asked, Person.of(ledger.history(Subject.person(who))));
+        return against(ledger.history(Subject.workOrder(order)), asked, Person.of(ledger.history(Subject.person(who))));
     }
 
     /** Who may release a hold of a kind. */

@@ -68,8 +68,8 @@ public class Intake {
 
     /** What stands against any donor for this order; empty when one can be received. Asked before a page is drawn. */
     List<Reason> against(WorkOrder order) {
-        Optional<Released> survey = releases.route(order.ordered().route())
-                .flatMap(route -> releases.sheetInForce(route.intakeSheet()));
+        Optional<Released> survey =
+                releases.route(order.ordered().route()).flatMap(route -> releases.sheetInForce(route.intakeSheet()));
         return against(order, survey);
     }
 

@@ -34,8 +34,7 @@ public record NewOrder(List<Option> routes, List<FactQuestion> questions) {
 
     private static List<String> asked(Releases releases, Route route) {
         return Stream.concat(
-                        Stream.of(route.intakeSheet()),
-                        route.legs().stream().map(Route.Leg::checkSheet))
+                        Stream.of(route.intakeSheet()), route.legs().stream().map(Route.Leg::checkSheet))
                 .flatMap(sheet -> releases.sheetInForce(sheet).stream())
                 .map(Released::sheet)
                 .flatMap(sheet -> sheet.items().stream())

@@ -76,9 +76,7 @@ public class OrderActsPage {
                 filled.value("registration"),
                 Integer.parseInt(filled.value("odometerKm")));
         return filled.answer(
-                intake.receive(asked, signedIn.actor()),
-                "/orders/" + order,
-                again -> OrderPages.donor(again, order));
+                intake.receive(asked, signedIn.actor()), "/orders/" + order, again -> OrderPages.donor(again, order));
     }
 
     @GET
@@ -140,15 +138,15 @@ public class OrderActsPage {
             @RestForm String reason) {
         known(order);
         Filled filled = Filled.sent(id).with("kind", kind).with("reason", reason);
-        List<Stops> what =
-                Arrays.stream(Stops.values()).filter(one -> stops.contains(one.name())).toList();
+        List<Stops> what = Arrays.stream(Stops.values())
+                .filter(one -> stops.contains(one.name()))
+                .toList();
         var ticked = new HoldChoices(Set.copyOf(what));
         Optional<HoldKind> kindOfHold = Arrays.stream(HoldKind.values())
                 .filter(one -> one.name().equals(filled.value("kind")))
                 .findFirst();
         if (kindOfHold.isEmpty()) {
-            return filled.wrong("kind", "order.holdKindMissing")
-                    .again(again -> OrderPages.hold(again, order, ticked));
+            return filled.wrong("kind", "order.holdKindMissing").again(again -> OrderPages.hold(again, order, ticked));
         }
         var asked = new Holding.ToHold(filled.id(), order, kindOfHold.get(), what, filled.value("reason"));
         return filled.answer(
@@ -162,7 +160,8 @@ public class OrderActsPage {
     @RolesAllowed({Role.lineManager, Role.worksEngineer, Role.qualityEngineer})
     public TemplateInstance release(String order, int hold) {
         return OrderPages.release(
-                Filled.fresh().against(holding.against(order, hold, signedIn.actor().who())),
+                Filled.fresh()
+                        .against(holding.against(order, hold, signedIn.actor().who())),
                 order,
                 held(order, hold));
     }

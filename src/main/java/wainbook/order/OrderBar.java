@@ -33,8 +33,7 @@ public class OrderBar {
     public RouteBar of(WorkOrder order, Instant now, Set<String> carriesOver) {
         List<String> stages = order.ordered().stages();
         int present = order.stage().map(stages::indexOf).orElse(-1);
-        boolean through =
-                order.phase() == WorkOrder.Phase.FINISHED || order.phase() == WorkOrder.Phase.HANDED_OVER;
+        boolean through = order.phase() == WorkOrder.Phase.FINISHED || order.phase() == WorkOrder.Phase.HANDED_OVER;
         var cells = new ArrayList<Cell>();
         for (int i = 0; i < stages.size(); i++) {
             String code = stages.get(i);

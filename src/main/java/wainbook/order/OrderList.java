@@ -21,7 +21,9 @@ public record OrderList(String search, Optional<Phase> phase, List<WorkOrderRow>
     }
 
     public Form form() {
-        return Form.EMPTY.with("search", search).with("phase", phase.map(Phase::name).orElse(""));
+        return Form.EMPTY
+                .with("search", search)
+                .with("phase", phase.map(Phase::name).orElse(""));
     }
 
     public List<Option> phases() {

@@ -69,11 +69,10 @@ public class OrdersPage {
     @Produces("text/csv")
     @Authenticated
     public Response csv(@RestQuery Optional<String> search, @RestQuery Optional<String> phase) {
-        List<List<String>> rows = WorkOrderRow.search(
-                        search.map(String::strip).orElse(""), phase.flatMap(OrdersPage::phase))
-                .stream()
-                .map(WorkOrderRow::cells)
-                .toList();
+        List<List<String>> rows =
+                WorkOrderRow.search(search.map(String::strip).orElse(""), phase.flatMap(OrdersPage::phase)).stream()
+                        .map(WorkOrderRow::cells)
+                        .toList();
         List<String> header = Arrays.asList(Words.of("order.csvHeader").split(";"));
         return Csv.file("orders", header, rows);
     }
@@ -118,8 +117,7 @@ public class OrdersPage {
                 filled.value("route"),
                 day.orElseThrow(),
                 known);
-        return filled.answer(
-                ordering.order(asked, signedIn.actor()), "/orders/" + order, again -> draw(again, known));
+        return filled.answer(ordering.order(asked, signedIn.actor()), "/orders/" + order, again -> draw(again, known));
     }
 
     private static Filled checked(Filled filled, Optional<LocalDate> day) {

@@ -87,8 +87,8 @@ public record Filled(UUID id, Form form, List<Reason> reasons) {
     /** On to {@code next} when it was written, now or before; else the page again with everything still in it. */
     public <T> Response answer(Outcome<T> outcome, String next, Function<Filled, TemplateInstance> page) {
         return outcome.fold(
-                written -> Response.seeOther(URI.create(next)).build(), against -> refused(against)
-                        .again(page));
+                written -> Response.seeOther(URI.create(next)).build(),
+                against -> refused(against).again(page));
     }
 
     public Response again(Function<Filled, TemplateInstance> page) {
