@@ -12,19 +12,17 @@ final class GateTellings {
     static void addTo(Tellings tellings) {
         tellings.on(
                 SignedOff.class,
-                (said, names) -> Told.judged(
+                (said, names) -> Told.of(
                         Words.of("book.signedOff", names.stage(said.stage()), said.sheet(), said.revision()),
-                        said.fingerprint().substring(0, 8),
-                        true));
+                        said.fingerprint().substring(0, 8)));
         tellings.on(
                 Refused.class,
-                (said, names) -> Told.judged(
+                (said, names) -> Told.of(
                         Words.of(
                                 "book.refused",
                                 names.stage(said.stage()),
                                 said.reason(),
                                 said.items().isEmpty() ? "–" : String.join(", ", said.items())),
-                        said.fingerprint().substring(0, 8),
-                        false));
+                        said.fingerprint().substring(0, 8)));
     }
 }
