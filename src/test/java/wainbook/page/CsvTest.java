@@ -16,6 +16,6 @@ class CsvTest {
     @Test
     void a_cell_never_runs_as_a_formula() {
         assertThat(Csv.text(List.of("a"), List.of(List.of("=1+1"), List.of("-2"))))
-                .isEqualTo("a\n'=1+1\n'-2\n");
+                .isEqualTo("a\n\"'=1+1\"\n\"'-2\"\n");
     }
 }

@@ -82,7 +82,9 @@ class RequirementsTest {
     @Test
     void every_text_that_the_set_names_is_there() {
         RuleSet.named("GB").orElseThrow().rules().forEach(rule -> {
-            rule.ask().ifPresent(key -> assertThat(Words.of("handover." + key, "x")).contains("x"));
+            rule.ask()
+                    .ifPresent(
+                            key -> assertThat(Words.of("handover." + key, "x")).contains("x"));
             rule.note().ifPresent(key -> assertThat(Words.of("handover." + key)).isNotBlank());
         });
         assertThat(RuleSet.named("XX")).isEmpty();
