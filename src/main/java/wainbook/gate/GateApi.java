@@ -17,7 +17,7 @@ import wainbook.page.api.Receipt;
 import wainbook.works.Role;
 
 /** Gates for scripts. */
-@Path("/api/v1/orders/{order: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}/gates/{stage}")
+@Path("/api/v1/orders/{order: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}")
 public class GateApi {
 
     /** A gate as a script reads it; {@code against} is what stands against the reader's own signature. */
@@ -42,6 +42,7 @@ public class GateApi {
     }
 
     @GET
+    @Path("gates/{stage}")
     @Authenticated
     public Response gate(String order, String stage) {
         return look.at(ledger.history(Subject.workOrder(order)), stage, signedIn.now())
@@ -52,7 +53,7 @@ public class GateApi {
     }
 
     @POST
-    @Path("sign-off")
+    @Path("gates/{stage}/sign-off")
     @RolesAllowed(Role.inspector)
     public Response sign(String order, String stage, Signature body) {
         return Receipt.of(signOff.sign(
@@ -60,7 +61,7 @@ public class GateApi {
     }
 
     @POST
-    @Path("refusal")
+    @Path("gates/{stage}/refusal")
     @RolesAllowed(Role.inspector)
     public Response refuse(String order, String stage, Refusal body) {
         return Receipt.of(signOff.refuse(

@@ -16,7 +16,7 @@ final class Destination {
             case ONTO_LINE -> order.ordered().stages().stream().findFirst();
             case FORWARD -> now.flatMap(order::stageAfter);
             case OFF_LINE, BACK_ON -> now;
-            case BACK -> asked.stage();
+            case BACK -> asked.backTo();
             case OUT -> Optional.empty();
         };
     }

@@ -31,16 +31,19 @@ import wainbook.station.Workplace;
 public class Move {
 
     /**
-     * What is asked; {@code to} is the station, bay or yard, {@code stage} the stage to go back to where it is one.
+     * What is asked. No component is called as one of the entry's, which holds whole places: the same request that comes
+     * again would seem another.
      *
+     * @param destination the station, bay or yard
+     * @param backTo the stage to go back to, where it is one
      * @param seen the number of the stream when the mover looked
      */
     public record ToMove(
             UUID id,
             String order,
             Direction direction,
-            String to,
-            Optional<String> stage,
+            String destination,
+            Optional<String> backTo,
             List<String> confirmed,
             Optional<String> reason,
             Optional<Long> seen)
@@ -97,8 +100,8 @@ public class Move {
                 asked,
                 stage,
                 sheet,
-                releases.station(asked.to()),
-                WorkOrderRow.occupant(asked.to())
+                releases.station(asked.destination()),
+                WorkOrderRow.occupant(asked.destination())
                         .map(row -> row.number)
                         .filter(number -> !number.equals(order.number())),
                 order.stage().flatMap(current -> workplace.record(history, order, current)));
@@ -112,7 +115,7 @@ public class Move {
         return new Moved(
                 rules.asked().direction(),
                 rules.order().at().orElse(new Place(Optional.empty(), SignOff.YARD)),
-                new Place(rules.stage(), rules.asked().to()),
+                new Place(rules.stage(), rules.asked().destination()),
                 binding,
                 rules.asked().confirmed(),
                 rules.asked().reason());

@@ -104,16 +104,17 @@ record MoveRules(
     private void place(List<Reason> against) {
         boolean ontoStation = asked.direction().leadsTo() == Phase.ON_LINE;
         if (ontoStation && place.filter(known -> known.stage().equals(stage)).isEmpty()) {
-            against.add(Reason.of("line.notAStationOf", Reason.WORKS_RULE, asked.to(), stage.orElse("–"))
+            against.add(Reason.of("line.notAStationOf", Reason.WORKS_RULE, asked.destination(), stage.orElse("–"))
                     .liftedAt("#to"));
         }
         if (!ontoStation && place.filter(known -> known.stage().isEmpty()).isEmpty()) {
-            against.add(Reason.of("line.notOffTheLine", Reason.WORKS_RULE, asked.to())
+            against.add(Reason.of("line.notOffTheLine", Reason.WORKS_RULE, asked.destination())
                     .liftedAt("#to"));
         }
         if (ontoStation) {
-            occupant.ifPresent(other -> against.add(Reason.of("line.occupied", Reason.WORKS_RULE, asked.to(), other)
-                    .liftedAt("/orders/" + other)));
+            occupant.ifPresent(
+                    other -> against.add(Reason.of("line.occupied", Reason.WORKS_RULE, asked.destination(), other)
+                            .liftedAt("/orders/" + other)));
             if (sheet.isEmpty()
                     && stage.filter(code -> !order.bindings().containsKey(code)).isPresent()) {
                 against.add(Reason.of("line.noSheet", Reason.WORKS_RULE, stage.get())

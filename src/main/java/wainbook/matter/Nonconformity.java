@@ -1,10 +1,14 @@
 package wainbook.matter;
 
 import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import wainbook.matter.MatterSaying.Disposed;
 import wainbook.matter.MatterSaying.Disposition;
 import wainbook.matter.MatterSaying.NonconformityOpened;
+import wainbook.page.Option;
+import wainbook.page.Words;
 
 /**
  * A nonconformity as it stands.
@@ -27,6 +31,26 @@ public record Nonconformity(
 
     public boolean awaitsDisposition() {
         return disposed.isEmpty();
+    }
+
+    /** What can be chosen for it: a concession only where the limit is the works' to give away. */
+    public List<Option> dispositions() {
+        return Arrays.stream(Disposition.values())
+                .filter(one -> one != Disposition.CONCESSION || mayBeConceded())
+                .map(one -> new Option(one.name(), Words.of("matter.disposition." + one.name())))
+                .toList();
+    }
+
+    private boolean mayBeConceded() {
+        return opened.noConcession().isEmpty() && opened.item().isPresent();
+    }
+
+    public String title() {
+        return Words.of("matter.nonconformityNumber", number());
+    }
+
+    public String causeInWords() {
+        return Words.of("matter.cause." + opened.cause().name());
     }
 
     /** Whether the item stands as it is, by concession. */

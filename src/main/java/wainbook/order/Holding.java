@@ -54,6 +54,8 @@ public class Holding {
         }
     }
 
+    private static final String ANY_REASON = "–";
+
     private final Ledger ledger;
 
     Holding(Ledger ledger) {
@@ -90,6 +92,12 @@ public class Holding {
                     ? Decision.say(order, new HoldReleased(asked.hold(), asked.reason()))
                     : Decision.refuse(against);
         });
+    }
+
+    /** What stands against this person's releasing the hold. Asked before a page is drawn. */
+    List<Reason> against(String order, int hold, String who) {
+        var asked = new ToRelease(new UUID(0, 0), order, hold, ANY_REASON);
+        return against(ledger.history(Subject.workOrder(order)), asked, Person.of(ledger.history(Subject.person(who))));
     }
 
     /** Who may release a hold of a kind. */

@@ -66,6 +66,24 @@ public class Intake {
         });
     }
 
+    /** What stands against any donor for this order; empty when one can be received. Asked before a page is drawn. */
+    List<Reason> against(WorkOrder order) {
+        Optional<Released> survey =
+                releases.route(order.ordered().route()).flatMap(route -> releases.sheetInForce(route.intakeSheet()));
+        return against(order, survey);
+    }
+
+    private static List<Reason> against(WorkOrder order, Optional<Released> survey) {
+        var against = new ArrayList<Reason>();
+        if (order.phase() != WorkOrder.Phase.ORDERED) {
+            against.add(Reason.of("order.donorAlready", Reason.WORKS_RULE, order.number()));
+        }
+        if (survey.isEmpty()) {
+            against.add(Reason.of("order.noSurveySheet", Reason.WORKS_RULE).liftedAt("/process"));
+        }
+        return against;
+    }
+
     private DonorReceived received(ToReceive asked, Released survey) {
         String stage = survey.sheet().stage();
         String bay = releases.stationsOf(stage).stream()
@@ -84,13 +102,7 @@ public class Intake {
         if (order.isEmpty()) {
             return List.of(Reason.of("order.notFound", Reason.WORKS_RULE, asked.order()));
         }
-        var against = new ArrayList<Reason>();
-        if (order.get().phase() != WorkOrder.Phase.ORDERED) {
-            against.add(Reason.of("order.donorAlready", Reason.WORKS_RULE, asked.order()));
-        }
-        if (survey.isEmpty()) {
-            against.add(Reason.of("order.noSurveySheet", Reason.WORKS_RULE).liftedAt("/process"));
-        }
+        List<Reason> against = new ArrayList<>(against(order.get(), survey));
         if (!asked.vin().matches("[A-HJ-NPR-Z0-9]{17}")) {
             against.add(Reason.of("order.vinForm", "ISO 3779 (form of the VIN, from memory)", asked.vin())
                     .liftedAt("#vin"));

@@ -1,6 +1,7 @@
 package wainbook.order;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import io.quarkus.hibernate.orm.panache.PanacheQuery;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -9,7 +10,9 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import wainbook.page.Formats;
 
 /** A work order as lists read it. */
 @Entity
@@ -43,6 +46,44 @@ public class WorkOrderRow extends PanacheEntityBase {
 
     public static List<WorkOrderRow> inPhase(WorkOrder.Phase phase) {
         return list("phase = ?1 order by since", phase);
+    }
+
+    /** Orders whose number, operator, variant, VIN or registration holds the text, in capitals or not. */
+    public static PanacheQuery<WorkOrderRow> search(String text, Optional<WorkOrder.Phase> phase) {
+        String holds = "locate(lower(?1), lower(concat(number, ' ', operator, ' ', vehicleKind, ' ', variant, ' ',"
+                + " coalesce(vin, ''), ' ', coalesce(registration, '')))) > 0";
+        return phase.isPresent()
+                ? find(holds + " and phase = ?2 order by number", text, phase.get())
+                : find(holds + " order by number", text);
+    }
+
+    public static List<WorkOrderRow> withHolds() {
+        return list("holds > 0 order by number");
+    }
+
+    /** As one line of a spreadsheet. */
+    List<String> cells() {
+        return List.of(
+                number,
+                operator,
+                vehicleKind,
+                variant,
+                promisedOn.toString(),
+                phaseWord(),
+                Objects.toString(stage, ""),
+                Objects.toString(place, ""),
+                since.toString(),
+                Objects.toString(vin, ""),
+                Objects.toString(registration, ""),
+                String.valueOf(holds));
+    }
+
+    public String promised() {
+        return Formats.date(promisedOn);
+    }
+
+    public String phaseWord() {
+        return OrderList.word(phase);
     }
 
     public static Optional<WorkOrderRow> occupant(String station) {

@@ -1,0 +1,109 @@
+package wainbook.book;
+
+import java.util.List;
+import java.util.Optional;
+import wainbook.gate.Gate;
+import wainbook.line.Standing;
+import wainbook.matter.Nonconformity;
+import wainbook.order.FactQuestion;
+import wainbook.order.HoldInWords;
+import wainbook.order.OrderList;
+import wainbook.order.WorkOrder;
+import wainbook.page.Formats;
+import wainbook.page.RouteBar;
+import wainbook.page.Words;
+
+/** The whole of one vehicle as its page shows it. */
+public record Vehicle(
+        WorkOrder order,
+        RouteBar bar,
+        Optional<Standing> standing,
+        Matters matters,
+        List<FactQuestion> facts,
+        List<FactQuestion> missing,
+        List<Fitted> fitted,
+        List<GateLine> gates,
+        VehicleRecord record,
+        Doors doors) {
+
+    /** What is open, oldest first. */
+    public record Matters(List<Nonconformity> nonconformities, List<HoldInWords> holds, List<Deferred> deferred) {
+        public boolean none() {
+            return nonconformities.isEmpty() && holds.isEmpty() && deferred.isEmpty();
+        }
+    }
+
+    /** Work that was given to a later stage and is not done yet. */
+    public record Deferred(String item, String toStage, String text, long entry) {}
+
+    /** A part on the vehicle, by its serial or lot. */
+    public record Fitted(String part, String number, boolean serial, long entry) {}
+
+    /** A gate of the route; without a standing where the vehicle has not been. */
+    public record GateLine(String stage, String title, Optional<Gate> gate, Optional<String> signer) {
+
+        public String standing() {
+            return gate.map(known -> Words.of("book.gate." + known.standing().name()))
+                    .orElseGet(() -> Words.of("book.gateToCome"));
+        }
+
+        public String sign() {
+            return gate.map(known -> switch (known.standing()) {
+                        case SIGNED -> "done";
+                        case CHANGED_SINCE_SIGNED, REFUSED -> "alert";
+                        case UNSIGNED -> "clock";
+                    })
+                    .orElse("next");
+        }
+
+        public String meaning() {
+            return gate.map(known -> switch (known.standing()) {
+                        case SIGNED -> "safe";
+                        case CHANGED_SINCE_SIGNED -> "warn";
+                        case REFUSED -> "danger";
+                        case UNSIGNED -> "quiet";
+                    })
+                    .orElse("quiet");
+        }
+    }
+
+    /** Which acts the reader's roles allow; the forms themselves ask the rules again. */
+    public record Doors(
+            boolean donor,
+            boolean move,
+            boolean hold,
+            boolean report,
+            boolean decide,
+            boolean release,
+            boolean state) {}
+
+    public String path() {
+        return "/orders/" + order.number();
+    }
+
+    public String phase() {
+        return OrderList.word(order.phase());
+    }
+
+    public String promised() {
+        return Formats.date(order.ordered().promisedOn());
+    }
+
+    public boolean awaitsDonor() {
+        return order.phase() == WorkOrder.Phase.ORDERED;
+    }
+
+    /** Where it stands, in one sentence. */
+    public String sentence() {
+        return standing.map(known -> Words.of(
+                        "book.stands",
+                        known.order().at().map(at -> at.place()).orElse("–"),
+                        known.overTakt()
+                                ? Words.of("line.stateOver", known.over())
+                                : known.state().word(),
+                        known.time()))
+                .orElseGet(() -> order.at()
+                        .map(at -> Words.of("book.rests", phase(), at.place()))
+                        .orElseGet(() -> Words.of("book.restsNowhere", phase())));
+    }
+}

@@ -1,0 +1,181 @@
+package wainbook.book;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wainbook.book.Vehicle.Deferred;
+import wainbook.book.Vehicle.Fitted;
+import wainbook.book.Vehicle.GateLine;
+import wainbook.gate.Gate;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.line.LineLook;
+import wainbook.matter.Nonconformities;
+import wainbook.order.FactQuestion;
+import wainbook.order.HoldInWords;
+import wainbook.order.WorkOrder;
+import wainbook.page.Words;
+import wainbook.process.CheckItem;
+import wainbook.process.Releases;
+import wainbook.process.Stage;
+import wainbook.process.Station;
+import wainbook.station.ItemState;
+import wainbook.station.StageRecord;
+import wainbook.station.StationSaying.About;
+import wainbook.station.StationSaying.CarriedOver;
+import wainbook.station.StationSaying.LotUsed;
+import wainbook.station.StationSaying.ReSequenced;
+import wainbook.station.StationSaying.SerialRead;
+import wainbook.station.StationSaying.Voided;
+import wainbook.station.Workplace;
+import wainbook.works.PersonName;
+
+/** Brings together what the page of one vehicle shows. */
+@ApplicationScoped
+class VehicleLook {
+
+    private final Releases releases;
+    private final Workplace workplace;
+    private final LineLook line;
+
+    VehicleLook(Releases releases, Workplace workplace, LineLook line) {
+        this.releases = releases;
+        this.workplace = workplace;
+        this.line = line;
+    }
+
+    Vehicle of(History history, WorkOrder order, Instant now, String kind, Vehicle.Doors doors) {
+        Names names = names();
+        return new Vehicle(
+                order,
+                line.bar(history, order, now),
+                line.of(history, order, now),
+                new Vehicle.Matters(
+                        Nonconformities.of(history).awaitingDisposition(),
+                        HoldInWords.inForce(history),
+                        deferred(history, order, names)),
+                order.facts().entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .map(fact -> FactQuestion.of(fact.getKey(), fact.getValue()))
+                        .toList(),
+                missing(history, order),
+                fitted(history),
+                gates(history, order, names),
+                VehicleRecord.of(history, names, kind),
+                doors);
+    }
+
+    private List<GateLine> gates(History history, WorkOrder order, Names names) {
+        Set<String> stages = new LinkedHashSet<>();
+        order.bindings().keySet().stream()
+                .filter(stage -> !order.ordered().stages().contains(stage))
+                .forEach(stages::add);
+        stages.addAll(order.ordered().stages());
+        return stages.stream()
+                .map(stage -> {
+                    Optional<Gate> gate =
+                            workplace.record(history, order, stage).map(record -> Gate.of(history, record));
+                    return new GateLine(
+                            stage,
+                            names.stage(stage),
+                            gate,
+                            gate.flatMap(known -> known.refused().or(known::signed))
+                                    .map(entry -> names.person(entry.moment().who())));
+                })
+                .toList();
+    }
+
+    /** What must be known before it is clear which items of the present stage apply. */
+    private List<FactQuestion> missing(History history, WorkOrder order) {
+        return order.stage().flatMap(stage -> workplace.record(history, order, stage)).stream()
+                .map(StageRecord::items)
+                .flatMap(List::stream)
+                .flatMap(item -> item.missingFacts().stream())
+                .distinct()
+                .map(fact -> FactQuestion.of(fact, ""))
+                .toList();
+    }
+
+    private List<Deferred> deferred(History history, WorkOrder order, Names names) {
+        var deferred = new ArrayList<Deferred>();
+        for (Entry entry : history.entries()) {
+            if (entry.saying() instanceof ReSequenced said && open(history, order, said.toStage(), said.about())) {
+                String bars = said.bars().stream()
+                        .map(bar -> Words.of("book.bar." + bar.name()))
+                        .collect(Collectors.joining(", "));
+                deferred.add(deferred(entry, said.about(), said.toStage(), names, bars));
+            } else if (entry.saying() instanceof CarriedOver said
+                    && open(history, order, said.toStage(), said.about())) {
+                String owner = Words.of("book.owner", names.person(said.owner()));
+                deferred.add(deferred(entry, said.about(), said.toStage(), names, owner));
+            }
+        }
+        return deferred;
+    }
+
+    private static Deferred deferred(Entry entry, About about, String toStage, Names names, String text) {
+        return new Deferred(names.item(about), names.stage(toStage), text, entry.number());
+    }
+
+    private boolean open(History history, WorkOrder order, String stage, About about) {
+        return workplace
+                .record(history, order, stage)
+                .flatMap(record -> record.item(about.item()))
+                .map(ItemState::status)
+                .map(status -> !status.settled())
+                .orElse(true);
+    }
+
+    private static List<Fitted> fitted(History history) {
+        Set<UUID> voided = history.saying(Voided.class)
+                .map(entry -> ((Voided) entry.saying()).entry())
+                .collect(Collectors.toSet());
+        return history.entries().stream()
+                .filter(entry -> !voided.contains(entry.id()))
+                .flatMap(entry -> entry.saying() instanceof SerialRead said
+                        ? Stream.of(new Fitted(said.part(), said.serial(), true, entry.number()))
+                        : entry.saying() instanceof LotUsed used
+                                ? Stream.of(new Fitted(used.part(), used.lot(), false, entry.number()))
+                                : Stream.empty())
+                .toList();
+    }
+
+    private Names names() {
+        Map<String, String> people = new HashMap<>();
+        return new Names() {
+            @Override
+            public String item(About about) {
+                return releases.sheet(about.sheet(), about.revision())
+                        .item(about.item())
+                        .map(CheckItem::title)
+                        .orElse(about.item());
+            }
+
+            @Override
+            public String stage(String code) {
+                return releases.stage(code).map(Stage::title).orElse(code);
+            }
+
+            @Override
+            public String place(String code) {
+                return releases.station(code).map(Station::title).orElse(code);
+            }
+
+            @Override
+            public String person(String number) {
+                return people.computeIfAbsent(
+                        number,
+                        key -> PersonName.of(key).map(row -> row.fullName).orElse(key));
+            }
+        };
+    }
+}

@@ -1,0 +1,107 @@
+package wainbook.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.UUID;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.order.OrderSaying.DonorAccepted;
+import wainbook.order.OrderSaying.DonorReceived;
+import wainbook.order.OrderSaying.Moved;
+import wainbook.order.OrderSaying.Place;
+import wainbook.page.Option;
+import wainbook.page.Words;
+import wainbook.station.StationSaying.Voided;
+
+/** The record of one vehicle in time order, folded by where it stood. */
+public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind) {
+
+    private static final Tellings TELLINGS = Tellings.all();
+
+    /** What was said while the vehicle stood at one stage. */
+    public record Fold(String title, List<EntryLine> lines) {
+        public Fold {
+            lines = List.copyOf(lines);
+        }
+
+        public int size() {
+            return lines.size();
+        }
+    }
+
+    /** @param kind the room whose entries are shown; empty for all */
+    static VehicleRecord of(History history, Names names, String kind) {
+        Map<UUID, List<Entry>> corrections = new LinkedHashMap<>();
+        history.saying(Voided.class)
+                .forEach(entry -> corrections
+                        .computeIfAbsent(((Voided) entry.saying()).entry(), id -> new ArrayList<>())
+                        .add(entry));
+        var folds = new ArrayList<Fold>();
+        var lines = new ArrayList<EntryLine>();
+        var kinds = new TreeSet<String>();
+        String title = Words.of("book.beforeDonor");
+        for (Entry entry : history.entries()) {
+            String room = Tellings.room(entry.saying());
+            kinds.add(room);
+            Optional<String> place = moves(entry, names);
+            if (place.isPresent()) {
+                close(folds, title, lines);
+                title = place.get();
+            }
+            boolean underAnother = entry.saying() instanceof Voided said
+                    && history.entry(said.entry()).isPresent();
+            if (!underAnother && (kind.isEmpty() || kind.equals(room))) {
+                lines.add(line(entry, names, corrections));
+            }
+        }
+        close(folds, title, lines);
+        List<Option> choices = kinds.stream()
+                .map(room -> new Option(room, Words.find("book.kind." + room).orElse(room)))
+                .toList();
+        return new VehicleRecord(folds, choices, kind);
+    }
+
+    private static void close(List<Fold> folds, String title, List<EntryLine> lines) {
+        if (!lines.isEmpty()) {
+            folds.add(new Fold(title, lines));
+            lines.clear();
+        }
+    }
+
+    private static Optional<String> moves(Entry entry, Names names) {
+        if (entry.saying() instanceof DonorReceived said) {
+            return Optional.of(title(said.at(), names));
+        }
+        if (entry.saying() instanceof DonorAccepted said) {
+            return Optional.of(title(said.to(), names));
+        }
+        return entry.saying() instanceof Moved said ? Optional.of(title(said.to(), names)) : Optional.empty();
+    }
+
+    private static String title(Place place, Names names) {
+        return place.stage()
+                .map(stage -> Words.of("book.stageAtPlace", names.stage(stage), place.place()))
+                .orElseGet(() -> names.place(place.place()));
+    }
+
+    private static EntryLine line(Entry entry, Names names, Map<UUID, List<Entry>> corrections) {
+        Told told = TELLINGS.tell(entry.saying(), names);
+        return new EntryLine(
+                entry.number(),
+                entry.moment().at(),
+                names.person(entry.moment().who()),
+                entry.moment().who(),
+                Tellings.room(entry.saying()),
+                told.what(),
+                told.value(),
+                told.passes(),
+                entry.hash(),
+                corrections.getOrDefault(entry.id(), List.of()).stream()
+                        .map(later -> line(later, names, Map.of()))
+                        .toList());
+    }
+}

@@ -1,0 +1,19 @@
+package wainbook.line;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import wainbook.page.Filled;
+
+/** The pages of this room. */
+@CheckedTemplate(basePath = "line", defaultName = CheckedTemplate.ELEMENT_NAME)
+final class LinePages {
+
+    private LinePages() {}
+
+    static native TemplateInstance line(LineNow line);
+
+    /** The part of the line page that refreshes by itself. */
+    static native TemplateInstance stations(LineNow line);
+
+    static native TemplateInstance move(Filled filled, MoveChoices choices);
+}

@@ -1,0 +1,90 @@
+package wainbook.order;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wainbook.order.OrderSaying.Binding;
+import wainbook.page.RouteBar;
+import wainbook.page.RouteBar.Cell;
+import wainbook.process.CheckSheet;
+import wainbook.process.ProcessSaying.Released;
+import wainbook.process.Releases;
+import wainbook.process.Route;
+import wainbook.process.Stage;
+
+/**
+ * The route bar of a work order. Until the works states its takt, a takt is the planned work of the route's longest stage:
+ * the line cannot go faster (common practice, no source). There is no plan of days yet, so no lateness.
+ */
+@ApplicationScoped
+public class OrderBar {
+
+    private final Releases releases;
+
+    OrderBar(Releases releases) {
+        this.releases = releases;
+    }
+
+    /** @param carriesOver the stages that work was carried over from */
+    public RouteBar of(WorkOrder order, Instant now, Set<String> carriesOver) {
+        List<String> stages = order.ordered().stages();
+        int present = order.stage().map(stages::indexOf).orElse(-1);
+        boolean through = order.phase() == WorkOrder.Phase.FINISHED || order.phase() == WorkOrder.Phase.HANDED_OVER;
+        var cells = new ArrayList<Cell>();
+        for (int i = 0; i < stages.size(); i++) {
+            String code = stages.get(i);
+            Optional<Stage> stage = releases.stage(code);
+            String mark = stage.map(known -> String.valueOf(known.number())).orElse(code);
+            String name = stage.map(Stage::title).orElse(code);
+            double planned = plannedMin(order, code);
+            Cell cell = through || i < present
+                    ? Cell.signed(mark, name, planned)
+                    : i == present
+                            ? Cell.now(mark, name, planned, elapsedMin(order, now) / planned)
+                            : Cell.blank(mark, name, planned);
+            cell = i == present && !order.holds().isEmpty() ? cell.onHold() : cell;
+            cells.add(carriesOver.contains(code) ? cell.carriesOver() : cell);
+        }
+        return new RouteBar(cells, taktMin(order), Optional.empty());
+    }
+
+    /** Minutes of one takt on this order's route. */
+    public double taktMin(WorkOrder order) {
+        return order.ordered().stages().stream()
+                .mapToDouble(stage -> plannedMin(order, stage))
+                .max()
+                .orElse(1);
+    }
+
+    private static double elapsedMin(WorkOrder order, Instant now) {
+        return order.since()
+                .map(since -> Math.max(0, Duration.between(since, now).toMinutes()))
+                .orElse(0L);
+    }
+
+    private double plannedMin(WorkOrder order, String stage) {
+        Optional<CheckSheet> bound =
+                Optional.ofNullable(order.bindings().get(stage)).map(this::sheet);
+        return Math.max(
+                1,
+                bound.or(() -> released(order, stage))
+                        .map(CheckSheet::plannedMinutes)
+                        .orElse(1));
+    }
+
+    private CheckSheet sheet(Binding binding) {
+        return releases.sheet(binding.sheet(), binding.revision());
+    }
+
+    private Optional<CheckSheet> released(WorkOrder order, String stage) {
+        return releases.route(order.ordered().route())
+                .flatMap(route -> route.leg(stage))
+                .map(Route.Leg::checkSheet)
+                .flatMap(releases::sheetInForce)
+                .map(Released::sheet);
+    }
+}

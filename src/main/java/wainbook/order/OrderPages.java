@@ -1,0 +1,24 @@
+package wainbook.order;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import wainbook.page.Filled;
+
+/** The pages of this room. */
+@CheckedTemplate(basePath = "order", defaultName = CheckedTemplate.ELEMENT_NAME)
+final class OrderPages {
+
+    private OrderPages() {}
+
+    static native TemplateInstance orders(OrderList list);
+
+    static native TemplateInstance make(Filled filled, NewOrder choices);
+
+    static native TemplateInstance donor(Filled filled, String order);
+
+    static native TemplateInstance fact(Filled filled, String order, FactQuestion question);
+
+    static native TemplateInstance hold(Filled filled, String order, HoldChoices choices);
+
+    static native TemplateInstance release(Filled filled, String order, HoldInWords held);
+}
