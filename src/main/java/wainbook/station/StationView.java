@@ -38,10 +38,45 @@ public record StationView(
     public record Said(boolean passed, boolean observed, String text) {}
 
     /** One fastener's fields, with its place in the order of tightening. */
-    public record Bolt(int number, int position) {}
+    public record Bolt(int number, int position) {
+        public String torqueField() {
+            return "bolt" + number;
+        }
+
+        public String angleField() {
+            return "angle" + number;
+        }
+    }
 
     public Ask asks() {
         return inHand.orElseThrow().item().asks();
+    }
+
+    public Ask.Measure measure() {
+        return (Ask.Measure) asks();
+    }
+
+    public Ask.Quantity quantity() {
+        return (Ask.Quantity) asks();
+    }
+
+    public Ask.Table table() {
+        return (Ask.Table) asks();
+    }
+
+    public Ask.Software software() {
+        return (Ask.Software) asks();
+    }
+
+    /** The part whose serial or lot is asked for. */
+    public String part() {
+        return asks() instanceof Ask.Serial serial ? serial.part() : ((Ask.Lot) asks()).part();
+    }
+
+    /** What the electrical condition of the item in hand asks, in words. */
+    public String condition() {
+        return Words.of(
+                "station.condition." + inHand.orElseThrow().item().condition().name());
     }
 
     /** For the template, which picks the fields by it. */
