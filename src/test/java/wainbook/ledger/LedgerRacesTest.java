@@ -14,11 +14,13 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.BrokenBarrierException;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
@@ -82,17 +84,31 @@ class LedgerRacesTest {
         for (int round = 0; round < 20; round++) {
             Subject one = person();
             Subject other = person();
-            boolean open = round % 2 == 0;
-            if (open) {
-                engage(one);
-                engage(other);
-            }
-            var outcomes = atOnce(List.of(() -> both(one, other), () -> both(other, one)));
-            for (Outcome<Entry> outcome : outcomes) {
-                assertThat(outcome.reasons()).as("round %d", round).isEmpty();
-            }
-            assertThat(ledger.history(one).number()).isEqualTo(open ? 3 : 2);
-            assertThat(ledger.history(other).number()).isEqualTo(open ? 3 : 2);
+            engage(one);
+            engage(other);
+            var outcomes = atOnce(List.of(() -> both(one, other, () -> {}), () -> both(other, one, () -> {})));
+            assertThat(outcomes)
+                    .allSatisfy(outcome -> assertThat(outcome.reasons()).isEmpty());
+            assertThat(List.of(
+                            ledger.history(one).number(), ledger.history(other).number()))
+                    .containsExactly(3L, 3L);
+        }
+    }
+
+    /** Both have decided before either opens a stream, since there is nothing yet that they could lock. */
+    @Test
+    void two_streams_opened_in_opposite_order_never_wait_for_each_other() throws Exception {
+        for (int round = 0; round < 20; round++) {
+            Subject one = person();
+            Subject other = person();
+            var decided = new CyclicBarrier(2);
+            var outcomes =
+                    atOnce(List.of(() -> both(one, other, onceAt(decided)), () -> both(other, one, onceAt(decided))));
+            assertThat(outcomes)
+                    .allSatisfy(outcome -> assertThat(outcome.reasons()).isEmpty());
+            assertThat(List.of(
+                            ledger.history(one).number(), ledger.history(other).number()))
+                    .containsExactly(2L, 2L);
         }
     }
 
@@ -188,11 +204,25 @@ class LedgerRacesTest {
         }
     }
 
-    private Outcome<Entry> both(Subject first, Subject second) {
-        return ledger.write(
-                new Told(UUID.randomUUID(), List.of(first, second), Saying.class),
-                CLERK,
-                reading -> Decision.say(first, next(reading, first)).andSay(second, next(reading, second)));
+    private Outcome<Entry> both(Subject first, Subject second, Runnable meanwhile) {
+        return ledger.write(new Told(UUID.randomUUID(), List.of(first, second), Saying.class), CLERK, reading -> {
+            meanwhile.run();
+            return Decision.say(first, next(reading, first)).andSay(second, next(reading, second));
+        });
+    }
+
+    /** Waits there the first time; whoever is sent back to decide again goes on. */
+    private static Runnable onceAt(CyclicBarrier barrier) {
+        var first = new AtomicBoolean(true);
+        return () -> {
+            if (first.getAndSet(false)) {
+                try {
+                    barrier.await();
+                } catch (InterruptedException | BrokenBarrierException nobodyCame) {
+                    throw new IllegalStateException(nobodyCame);
+                }
+            }
+        };
     }
 
     private static Saying next(Reading reading, Subject person) {
