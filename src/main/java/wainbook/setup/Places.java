@@ -2,10 +2,8 @@ package wainbook.setup;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import java.util.Set;
 import wainbook.page.Navigation;
 import wainbook.page.Place;
-import wainbook.works.Role;
 
 /** The way round the works' pages. */
 @ApplicationScoped
@@ -17,11 +15,6 @@ class Places implements Navigation {
                 Place.forEveryone("/line", "line.placeLine"),
                 Place.forEveryone("/orders", "order.placeOrders"),
                 Place.forEveryone("/gates", "gate.placeGates"),
-                Place.forEveryone("/matters", "matter.placeMatters"),
-                Place.forEveryone("/calculations", "engineering.placeCalculations"),
-                new Place(
-                        "/ledger",
-                        "ledger.placeLedger",
-                        Set.of(Role.auditor, Role.qualityEngineer, Role.administrator)));
+                Place.forEveryone("/matters", "matter.placeMatters"));
     }
 }
