@@ -7,6 +7,8 @@ import io.quarkus.security.runtime.QuarkusPrincipal;
 import io.quarkus.security.runtime.QuarkusSecurityIdentity;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashSet;
+import wainbook.page.Frame;
+import wainbook.works.PersonName;
 import wainbook.works.PersonRow;
 
 /** From a person's number to what the person may do now. Read at every request, so that leaving takes effect at once. */
@@ -21,6 +23,12 @@ class Identities {
         return QuarkusSecurityIdentity.builder()
                 .setPrincipal(new QuarkusPrincipal(row.number))
                 .addRoles(new HashSet<>(row.roleWords()))
+                .addAttribute(Frame.NAME, name(row.number))
                 .build();
+    }
+
+    private static String name(String person) {
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> PersonName.of(person).map(known -> known.fullName).orElse(person));
     }
 }
