@@ -3,6 +3,8 @@ package wainbook.station;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import wainbook.engineering.Verdict;
+import wainbook.engineering.tightening.Tightening;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
 import wainbook.station.StationSaying.About;
@@ -54,10 +56,22 @@ record TighteningJudge(About about, Basis basis, Joint joint, BigDecimal toolPer
             BigDecimal torque = reply.boltsNm().get(bolt - 1);
             boolean angleOutside = joint.angle().isPresent()
                     && !joint.angle().get().degrees().holds(reply.anglesDeg().get(bolt - 1));
-            if (!TorqueLimits.of(joint, toolPercent).holds(torque) || angleOutside) {
+            if (!accepted(torque) || angleOutside) {
                 outside.add(bolt);
             }
         }
         return outside;
+    }
+
+    /** By the calculation that everybody can open: a reading not shown to conform does not pass. */
+    private boolean accepted(BigDecimal torqueNm) {
+        return new Tightening()
+                .of(new Tightening.Inputs(
+                        torqueNm.doubleValue(),
+                        joint.torque().limitsNm().lower().doubleValue(),
+                        joint.torque().limitsNm().upper().doubleValue(),
+                        toolPercent.doubleValue(),
+                        joint.jointClass().decisionFactor().doubleValue()))
+                .fold(working -> working.verdict() == Verdict.PASS, faults -> false, impossible -> false);
     }
 }
