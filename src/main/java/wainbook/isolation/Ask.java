@@ -117,6 +117,11 @@ record Ask(Isolation isolation, IsolationSaying said, Moment moment, Facts facts
         return isolation.plan().equals(facts.plan());
     }
 
+    /** A source that is aboard and not on the plan would be proved nowhere. */
+    boolean knowsAllAboard(Plan plan) {
+        return isolation.aboard().stream().allMatch(source -> plan.source(source).isPresent());
+    }
+
     boolean planNames(String source) {
         return isolation.plan().flatMap(plan -> plan.source(source)).isPresent();
     }

@@ -93,12 +93,11 @@ final class Effects {
         next.noSource = Optional.empty();
     }
 
-    /** Locks stay: they are on the vehicle, whatever the papers say. */
+    /** Locks stay, and so does what was brought aboard: they are on the vehicle, whatever the papers say. */
     private static void clear(Isolation next) {
         next.plan = Optional.empty();
         next.isolator = "";
         next.openings = List.of();
-        next.landed = List.of();
         next.proof = Optional.empty();
         next.due = Scope.ALL_POINTS;
         next.permit = Optional.empty();
@@ -310,8 +309,10 @@ final class Effects {
                         && next.isOpen(said.source())
                         && next.lockOn(next.isolator)
                         && next.state != State.UNDER_TEST;
-        if (foreseen) {
+        if (!next.landed.contains(said.source())) {
             next.landed = plus(next.landed, said.source());
+        }
+        if (foreseen) {
             next.stop(Scope.ALL_POINTS);
         } else {
             next.voidIt();

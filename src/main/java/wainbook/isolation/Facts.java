@@ -18,6 +18,7 @@ import wainbook.process.plan.Plan;
  * @param shiftEnd latest end of a paper issued now
  * @param locksElsewhere numbers of locks that are on at other vehicles
  * @param sources the vehicle’s list of sources, to be looked for before it is declared to have none aboard
+ * @param energisingBarredBy work given to a later stage that must be done before anything is energised
  */
 public record Facts(
         boolean workOrderOpen,
@@ -30,13 +31,15 @@ public record Facts(
         List<Instrument> instruments,
         Register register,
         Set<String> locksElsewhere,
-        List<String> sources) {
+        List<String> sources,
+        List<String> energisingBarredBy) {
 
     public Facts {
         people = List.copyOf(people);
         instruments = List.copyOf(instruments);
         locksElsewhere = Set.copyOf(locksElsewhere);
         sources = List.copyOf(sources);
+        energisingBarredBy = List.copyOf(energisingBarredBy);
     }
 
     public Person person(String number) {

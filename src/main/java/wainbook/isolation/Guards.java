@@ -77,6 +77,7 @@ final class Guards {
             on(ShutDown.class, "boxUnknown", WORKS, (a, s) -> a.registered(Register.Sort.LOCK_BOX, s.box())),
             on(ShutDown.class, "keyUnknown", WORKS, (a, s) -> a.registeredKeys(s.keys())),
             rule("locksStillOn", WORKS, Set.of(Step.PLAN), a -> !a.anyLockOn()),
+            on(Planned.class, "sourceNotOnPlan", FIVE_RULES, (a, s) -> a.knowsAllAboard(s.plan())),
 
             // open and lock
             on(SourceOpened.class, "sourceUnknown", FIVE_RULES, (a, s) -> a.planNames(s.source())),
@@ -202,6 +203,12 @@ final class Guards {
             reading(Paper.LIVE_PERMIT, "notNamed", PERMITS, a -> a.namedForLiveWork()),
 
             // restore
+            rule(
+                    "energisingBarred",
+                    WORKS,
+                    Set.of(RESTORE, ISSUE_LIVE_PERMIT),
+                    a -> a.facts().energisingBarredBy().isEmpty(),
+                    a -> Ask.words(a.facts().energisingBarredBy())),
             on(RestorationChecked.class, "checkUnknown", PRACTICE, (a, s) -> a.asksFor(s.check())),
             rule("checkedOwnWork", WORKS, Set.of(CHECK_RESTORATION), a -> !a.worked()),
             on(Restored.class, "lockNotOn", WORKS, (a, s) -> a.lockHangs(s.lock())),
@@ -226,6 +233,12 @@ final class Guards {
             on(OwnerTold.class, "nobodyToTell", OWN_LOCK, (a, s) -> a.somebodyToTell(s.lock())),
 
             // nothing aboard; the register
+            rule(
+                    "sourceAboard",
+                    FIVE_RULES,
+                    Set.of(DECLARE_NO_SOURCE),
+                    a -> a.isolation().aboard().isEmpty(),
+                    a -> Ask.words(a.isolation().aboard())),
             on(NoSourceDeclared.class, "sourcesNotLookedFor", FIVE_RULES, (a, s) -> a.allSources(s.lookedFor())),
             on(
                     ItemRegistered.class,

@@ -144,6 +144,11 @@ public final class Isolation {
         return proof;
     }
 
+    /** Sources that the work brought aboard, in this isolation or in an earlier one. */
+    public List<String> aboard() {
+        return landed;
+    }
+
     /** Which points the next proof must cover at least. */
     public Scope due() {
         return due;

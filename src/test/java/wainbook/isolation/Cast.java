@@ -128,7 +128,8 @@ public final class Cast {
                 instruments,
                 REGISTER,
                 Set.of(),
-                List.of("PACK-1", "INLET"));
+                List.of("PACK-1", "INLET"),
+                List.of());
     }
 
     public static Moment by(String who, Instant at) {

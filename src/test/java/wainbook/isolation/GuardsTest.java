@@ -95,7 +95,12 @@ class GuardsTest {
                         new Shift().planned(),
                         AUTHORISED,
                         new ShutDown("BOX-1", List.of(), Step.SHUT_DOWN.confirmed())),
-                refuses("locksStillOn", voided(), AUTHORISED, planned(2, PLAN)));
+                refuses("locksStillOn", voided(), AUTHORISED, planned(2, PLAN)),
+                refuses(
+                        "sourceNotOnPlan",
+                        new Shift().does(OUTSIDER, new SourceRecorded("PACK-9")),
+                        AUTHORISED,
+                        planned(1, PLAN)));
     }
 
     private static Stream<Case> locks() {
@@ -316,6 +321,21 @@ class GuardsTest {
 
     private static Stream<Case> ends() {
         return Stream.of(
+                refuses(
+                        "energisingBarred",
+                        on(Today.energisingBarred("FIT/pack1-lugs"), new Shift().ready()),
+                        AUTHORISED,
+                        restored(AUTHORISED)),
+                refuses(
+                        "energisingBarred",
+                        on(Today.energisingBarred("FIT/pack1-lugs"), new Shift()),
+                        SECOND_AUTHORISED,
+                        livePermit(1, AUTHORISED, TECHNICIAN, UNTIL)),
+                refuses(
+                        "sourceAboard",
+                        new Shift().does(OUTSIDER, new SourceRecorded("PACK-2")),
+                        AUTHORISED,
+                        new NoSourceDeclared(List.of("PACK-1", "INLET"), level(3))),
                 refuses("checkUnknown", new Shift().handedBack(), SECOND_AUTHORISED, checked("BOND")),
                 refuses("checkedOwnWork", new Shift().handedBack(), TECHNICIAN, checked("COVERS")),
                 refuses("notForLocks", new Shift().waited(), LEARNER, reportedAbandoned(TECHNICIAN)),

@@ -39,4 +39,12 @@ class OrdinaryDayTest {
         assertThat(shift.against(Condition.LIVE, AUTHORISED)).isEmpty();
         assertThat(shift.against(Condition.LIVE, TECHNICIAN)).contains("notTheTester");
     }
+
+    @Test
+    void a_pack_that_was_landed_is_a_source_of_every_later_isolation() {
+        var shift = new Shift().does(OUTSIDER, new IsolationSaying.SourceRecorded("PACK-2"));
+        shift.planned();
+        assertThat(shift.isolation.points()).containsExactly("JB-A", "JB-B", "JB-C");
+        assertThat(shift.isolation.sources()).extracting("code").contains("PACK-2");
+    }
 }

@@ -75,7 +75,7 @@ final class RawEntries {
     }
 
     private void full(int begin, int permitAt, int received, Plan plan, Facts facts) {
-        var aboard = landed(begin, permitAt, plan);
+        var aboard = landed(permitAt, plan);
         var points = plan.pointsWith(aboard).stream().map(Point::code).toList();
         int before = lastBefore(TesterProvedBefore.class, permitAt);
         int after = lastBefore(TesterProvedAfter.class, permitAt);
@@ -229,13 +229,14 @@ final class RawEntries {
                 .map(line -> ((SourceOpened) line.said()).source())
                 .toList();
         return last(ShutDown.class, begin) > begin
-                && opened.containsAll(plan.sourcesWith(landed(begin, lines.size(), plan)).stream()
+                && opened.containsAll(plan.sourcesWith(landed(lines.size(), plan)).stream()
                         .map(Source::code)
                         .toList());
     }
 
-    private List<String> landed(int begin, int end, Plan plan) {
-        return lines.subList(begin, end).stream()
+    /** What came aboard before this isolation is still aboard. */
+    private List<String> landed(int end, Plan plan) {
+        return lines.subList(0, end).stream()
                 .filter(line -> line.said() instanceof SourceRecorded)
                 .map(line -> ((SourceRecorded) line.said()).source())
                 .filter(plan::foresees)

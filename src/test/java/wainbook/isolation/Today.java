@@ -22,7 +22,8 @@ final class Today {
                 f.instruments(),
                 f.register(),
                 f.locksElsewhere(),
-                f.sources());
+                f.sources(),
+                f.energisingBarredBy());
     }
 
     static UnaryOperator<Facts> standsAt(String station) {
@@ -37,7 +38,8 @@ final class Today {
                 f.instruments(),
                 f.register(),
                 f.locksElsewhere(),
-                f.sources());
+                f.sources(),
+                f.energisingBarredBy());
     }
 
     static UnaryOperator<Facts> plan(Plan plan) {
@@ -52,7 +54,8 @@ final class Today {
                 f.instruments(),
                 f.register(),
                 f.locksElsewhere(),
-                f.sources());
+                f.sources(),
+                f.energisingBarredBy());
     }
 
     static UnaryOperator<Facts> isolatorMayIssue() {
@@ -67,7 +70,8 @@ final class Today {
                 f.instruments(),
                 f.register(),
                 f.locksElsewhere(),
-                f.sources());
+                f.sources(),
+                f.energisingBarredBy());
     }
 
     static UnaryOperator<Facts> person(Person changed) {
@@ -84,7 +88,8 @@ final class Today {
                 f.instruments(),
                 f.register(),
                 f.locksElsewhere(),
-                f.sources());
+                f.sources(),
+                f.energisingBarredBy());
     }
 
     static UnaryOperator<Facts> instrument(Instrument changed) {
@@ -101,7 +106,8 @@ final class Today {
                         .toList(),
                 f.register(),
                 f.locksElsewhere(),
-                f.sources());
+                f.sources(),
+                f.energisingBarredBy());
     }
 
     static UnaryOperator<Facts> register(List<Register.Item> items) {
@@ -116,7 +122,8 @@ final class Today {
                 f.instruments(),
                 new Register(items),
                 f.locksElsewhere(),
-                f.sources());
+                f.sources(),
+                f.energisingBarredBy());
     }
 
     static UnaryOperator<Facts> lockElsewhere(String lock) {
@@ -131,6 +138,23 @@ final class Today {
                 f.instruments(),
                 f.register(),
                 Set.of(lock),
-                f.sources());
+                f.sources(),
+                f.energisingBarredBy());
+    }
+
+    static UnaryOperator<Facts> energisingBarred(String item) {
+        return f -> new Facts(
+                true,
+                f.station(),
+                f.plan(),
+                f.limits(),
+                f.isolatorMayIssue(),
+                f.shiftEnd(),
+                f.people(),
+                f.instruments(),
+                f.register(),
+                f.locksElsewhere(),
+                f.sources(),
+                List.of(item));
     }
 }
