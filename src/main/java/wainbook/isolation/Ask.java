@@ -119,7 +119,8 @@ record Ask(Isolation isolation, IsolationSaying said, Moment moment, Facts facts
 
     /** A source that is aboard and not on the plan would be proved nowhere. */
     boolean knowsAllAboard(Plan plan) {
-        return isolation.aboard().stream().allMatch(source -> plan.source(source).isPresent());
+        return isolation.aboard().stream()
+                .allMatch(source -> plan.source(source).isPresent());
     }
 
     boolean planNames(String source) {

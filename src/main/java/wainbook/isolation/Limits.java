@@ -60,7 +60,7 @@ public record Limits(
         return volt.abs().compareTo(deadVolt) <= 0;
     }
 
-    boolean dangerous(Pair pair, BigDecimal volt) {
+    public boolean dangerous(Pair pair, BigDecimal volt) {
         return volt.abs().compareTo(pair.alternating() ? dangerAcVolt : dangerDcVolt) > 0;
     }
 

@@ -8,6 +8,9 @@ import wainbook.act.Actor;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
 import wainbook.gate.SignOff;
+import wainbook.isolation.Isolation;
+import wainbook.isolation.IsolationSaying.VehicleMoved;
+import wainbook.isolation.State;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;
@@ -24,6 +27,8 @@ import wainbook.order.WorkOrderRow;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
 import wainbook.process.Route;
+import wainbook.station.BarredUntilDone;
+import wainbook.station.StationSaying.Bar;
 import wainbook.station.Workplace;
 
 /** Moves a vehicle. */
@@ -62,11 +67,13 @@ public class Move {
     private final Ledger ledger;
     private final Releases releases;
     private final Workplace workplace;
+    private final BarredUntilDone bars;
 
-    Move(Ledger ledger, Releases releases, Workplace workplace) {
+    Move(Ledger ledger, Releases releases, Workplace workplace, BarredUntilDone bars) {
         this.ledger = ledger;
         this.releases = releases;
         this.workplace = workplace;
+        this.bars = bars;
     }
 
     public Outcome<Entry> move(ToMove asked, Actor actor) {
@@ -79,7 +86,7 @@ public class Move {
             }
             MoveRules rules = rules(history, order.get(), asked);
             List<Reason> against = rules.against();
-            return against.isEmpty() ? Decision.say(subject, moved(rules)) : Decision.refuse(against);
+            return against.isEmpty() ? moved(subject, rules) : Decision.refuse(against);
         });
     }
 
@@ -104,7 +111,21 @@ public class Move {
                 WorkOrderRow.occupant(asked.destination())
                         .map(row -> row.number)
                         .filter(number -> !number.equals(order.number())),
-                order.stage().flatMap(current -> workplace.record(history, order, current)));
+                order.stage().flatMap(current -> workplace.record(history, order, current)),
+                bars.barring(Bar.DRIVING, history));
+    }
+
+    /** An isolation, a live-work permit or a declaration that stands hears of the move, and judges what it leaves of them. */
+    private static Decision moved(Subject order, MoveRules rules) {
+        Moved moved = moved(rules);
+        Decision decision = Decision.say(order, moved);
+        Isolation isolation = Isolation.of(rules.history());
+        return isolation.state() == State.LIVE && isolation.live().isEmpty()
+                ? decision
+                : decision.andSay(
+                        order,
+                        new VehicleMoved(
+                                moved.from().place(), Optional.of(moved.to().place())));
     }
 
     private static Moved moved(MoveRules rules) {

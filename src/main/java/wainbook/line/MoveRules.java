@@ -3,8 +3,11 @@ package wainbook.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.act.Reason;
 import wainbook.gate.Gate;
+import wainbook.isolation.Isolation;
+import wainbook.isolation.Lock;
 import wainbook.ledger.History;
 import wainbook.line.Move.ToMove;
 import wainbook.order.OrderSaying.Direction;
@@ -13,6 +16,7 @@ import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Station;
+import wainbook.process.plan.Plan;
 import wainbook.station.StageRecord;
 
 /**
@@ -21,6 +25,7 @@ import wainbook.station.StageRecord;
  * @param stage the stage the vehicle would be at
  * @param occupant the order whose vehicle stands at the place already
  * @param record how the present stage stands
+ * @param barsDriving work given to a later stage that bars driving until it is done
  */
 record MoveRules(
         History history,
@@ -30,7 +35,8 @@ record MoveRules(
         Optional<Released> sheet,
         Optional<Station> place,
         Optional<String> occupant,
-        Optional<StageRecord> record) {
+        Optional<StageRecord> record,
+        List<String> barsDriving) {
 
     /** What the mover looks at and confirms before any wheel turns. */
     static final List<String> CONFIRMED = List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan");
@@ -40,6 +46,7 @@ record MoveRules(
         phase(against);
         gate(against);
         place(against);
+        power(against);
         order.holdsThatStop(Stops.MOVE)
                 .forEach(hold -> against.add(Reason.of("line.held", Reason.WORKS_RULE, hold.hold(), hold.reason())
                         .liftedAt("/orders/" + order.number() + "#holds")));
@@ -120,6 +127,25 @@ record MoveRules(
                 against.add(Reason.of("line.noSheet", Reason.WORKS_RULE, stage.get())
                         .liftedAt("/process"));
             }
+        }
+    }
+
+    /** A vehicle moves with locks on only where its plan lets them travel, and never during live work. */
+    private void power(List<Reason> against) {
+        Isolation isolation = Isolation.of(history);
+        String desk = "/isolation/" + order.number();
+        boolean travels = isolation.plan().filter(Plan::mayTravel).isPresent();
+        if (!isolation.locks().isEmpty() && !travels) {
+            String owners =
+                    isolation.locks().stream().map(Lock::owner).distinct().collect(Collectors.joining(", "));
+            against.add(Reason.of("line.locksOn", Reason.PRACTICE, owners).liftedAt(desk));
+        }
+        if (isolation.live().isPresent()) {
+            against.add(Reason.of("line.liveWork", Reason.WORKS_RULE).liftedAt(desk));
+        }
+        if (asked.direction() == Direction.OUT && !barsDriving.isEmpty()) {
+            against.add(Reason.of("line.drivingBarred", Reason.WORKS_RULE, String.join(", ", barsDriving))
+                    .liftedAt("/station/" + order.number()));
         }
     }
 

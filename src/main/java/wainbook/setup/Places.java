@@ -15,6 +15,8 @@ class Places implements Navigation {
                 Place.forEveryone("/line", "line.placeLine"),
                 Place.forEveryone("/orders", "order.placeOrders"),
                 Place.forEveryone("/gates", "gate.placeGates"),
+                Place.forEveryone("/isolation", "isolating.placeIsolations"),
+                Place.forEveryone("/locks", "isolating.placeLocks"),
                 Place.forEveryone("/matters", "matter.placeMatters"));
     }
 }

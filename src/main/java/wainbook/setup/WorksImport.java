@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Actor;
+import wainbook.isolation.IsolationSaying;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;
@@ -75,11 +76,17 @@ class WorksImport {
     private static List<Saying> works(WorksFiles files) {
         var sayings = new ArrayList<Saying>();
         sayings.add(new WorksSaying.Named(files.works().title(), files.works().zone()));
+        sayings.add(new WorksSaying.ShiftsSet(
+                files.works().shifts().stream().map(Lines.ShiftLine::shift).toList()));
+        sayings.add(new WorksSaying.IsolatorMayIssueSet(files.works().isolatorMayIssue()));
         files.stages().forEach(stage -> sayings.add(new ProcessSaying.StageDefined(stage)));
         files.stations().forEach(station -> sayings.add(new ProcessSaying.StationDefined(station)));
         sayings.add(new ProcessSaying.JointsReleased(files.joints(), 1));
         files.routes().forEach(route -> sayings.add(new ProcessSaying.RouteReleased(route, 1)));
         sayings.add(new ProcessSaying.PlanReleased(PlanFile.plan(files.isolationPlan())));
+        files.locks()
+                .forEach(item ->
+                        sayings.add(new IsolationSaying.ItemRegistered(item.number(), item.sort(), item.owner())));
         return sayings;
     }
 

@@ -59,7 +59,7 @@ final class ItemFold {
         Answer applies = Applicability.of(item, order.facts());
         List<String> missing = applies.fold(List::<String>of, List::<String>of, Answer.Ask::missing);
         return new ItemState(
-                item, fold.status(applies), fold.entries, fold.failures, fold.passing, fold.taken, missing);
+                item, line, fold.status(applies), fold.entries, fold.failures, fold.passing, fold.taken, missing);
     }
 
     private Status status(Answer applies) {

@@ -9,6 +9,7 @@ import wainbook.process.CheckItem;
 /**
  * How one check item of a vehicle stands.
  *
+ * @param line its name across all sheets
  * @param entries everything on record about it, oldest first
  * @param failures failed results since it was last opened anew; those before count for first-pass yield only
  * @param passing the entry it stands by
@@ -17,6 +18,7 @@ import wainbook.process.CheckItem;
  */
 public record ItemState(
         CheckItem item,
+        String line,
         Status status,
         List<Entry> entries,
         int failures,

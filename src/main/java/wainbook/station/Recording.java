@@ -7,6 +7,7 @@ import java.util.UUID;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
+import wainbook.isolation.IsolationSaying.SourceRecorded;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;
@@ -62,18 +63,30 @@ public class Recording {
         if (!counting.isEmpty()) {
             return asked.reply().figures().isEmpty()
                     ? Decision.refuse(counting)
-                    : Decision.say(
+                    : landed(
                             order,
-                            new Observed(
-                                    work.about(),
-                                    asked.reply().figures(),
-                                    counting.stream().map(Reason::key).toList()));
+                            work,
+                            Decision.say(
+                                    order,
+                                    new Observed(
+                                            work.about(),
+                                            asked.reply().figures(),
+                                            counting.stream().map(Reason::key).toList())));
         }
         return work.judge(asked.reply()).fold(saying -> say(order, work, saying), Decision::refuse);
     }
 
+    /** A pack that was fitted is a source from now on, whether or not the entry counts. */
+    private static Decision landed(Subject order, Work work, Decision decision) {
+        Decision longer = decision;
+        for (String source : work.landing()) {
+            longer = longer.andSay(order, new SourceRecorded(source));
+        }
+        return longer;
+    }
+
     private static Decision say(Subject order, Work work, StationSaying saying) {
-        Decision decision = Decision.say(order, saying);
+        Decision decision = landed(order, work, Decision.say(order, saying));
         if (!(saying instanceof Result result)) {
             return decision;
         }

@@ -45,6 +45,11 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
         return items.stream().filter(state -> state.key().equals(key)).findFirst();
     }
 
+    /** The item by its name across all sheets. */
+    Optional<ItemState> line(String line) {
+        return items.stream().filter(state -> state.line().equals(line)).findFirst();
+    }
+
     public List<ItemState> unsettled() {
         return items.stream().filter(state -> !state.status().settled()).toList();
     }

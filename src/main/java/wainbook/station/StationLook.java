@@ -8,18 +8,21 @@ import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
+import wainbook.isolation.Isolation;
+import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
 import wainbook.page.Form;
+import wainbook.page.Formats;
 import wainbook.page.Option;
-import wainbook.page.Words;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.process.Releases;
 import wainbook.works.InstrumentRow;
+import wainbook.works.WorksDay;
 
 /** Draws the station page's view, by the same rules that its acts are judged by. */
 @ApplicationScoped
@@ -28,11 +31,13 @@ class StationLook {
     private final Ledger ledger;
     private final Workplace workplace;
     private final Releases releases;
+    private final WorksDay day;
 
-    StationLook(Ledger ledger, Workplace workplace, Releases releases) {
+    StationLook(Ledger ledger, Workplace workplace, Releases releases, WorksDay day) {
         this.ledger = ledger;
         this.workplace = workplace;
         this.releases = releases;
+        this.day = day;
     }
 
     StationView at(
@@ -67,7 +72,8 @@ class StationLook {
                 refusals,
                 said,
                 form,
-                form.value("id").isEmpty() ? UUID.randomUUID() : UUID.fromString(form.value("id")));
+                form.value("id").isEmpty() ? UUID.randomUUID() : UUID.fromString(form.value("id")),
+                InWords.of(Isolation.of(history), moment.at(), moment.who(), new Formats(day.zone())));
         return inHand.isEmpty() ? bare : withInstruments(bare);
     }
 
@@ -117,13 +123,7 @@ class StationLook {
     private StationView withInstruments(StationView view) {
         List<Option> options = view.instrumentKind()
                 .map(kind -> InstrumentRow.ofKind(kind).stream()
-                        .map(row -> new Option(
-                                row.code,
-                                Words.of(
-                                        row.withdrawn ? "station.instrumentWithdrawn" : "station.instrumentDue",
-                                        row.code,
-                                        row.title,
-                                        String.valueOf(row.due))))
+                        .map(row -> new Option(row.code, row.inWords()))
                         .toList())
                 .orElse(List.of());
         return new StationView(
@@ -137,7 +137,8 @@ class StationLook {
                 view.refusals(),
                 view.said(),
                 view.form(),
-                view.actId());
+                view.actId(),
+                view.power());
     }
 
     private String place(WorkOrder order) {

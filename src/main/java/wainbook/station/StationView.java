@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Reason;
+import wainbook.isolation.page.InWords;
 import wainbook.order.WorkOrder;
 import wainbook.page.Form;
 import wainbook.page.Option;
@@ -19,6 +20,7 @@ import wainbook.process.Joint;
  * @param against what stands against recording it, by this person, with any instrument
  * @param refusals what the last try was refused for
  * @param said what the last entry came to
+ * @param power how the vehicle stands electrically, for the reader
  * @param actId the id that the form's entry will have
  */
 public record StationView(
@@ -32,7 +34,8 @@ public record StationView(
         List<Reason> refusals,
         Optional<Said> said,
         Form form,
-        UUID actId) {
+        UUID actId,
+        InWords power) {
 
     /** The last entry in words. */
     public record Said(boolean passed, boolean observed, String text) {}

@@ -16,8 +16,19 @@ import wainbook.station.StationSaying.Basis;
 import wainbook.station.StationSaying.WaitBegun;
 import wainbook.works.Instrument;
 
-/** One item in one person's hands at one moment: all that an entry is decided from. */
-record Work(History history, String stage, ItemState state, Guards guards, Moment moment, Judge.Files files) {
+/**
+ * One item in one person's hands at one moment: all that an entry is decided from.
+ *
+ * @param landing sources of voltage that the work brings aboard
+ */
+record Work(
+        History history,
+        String stage,
+        ItemState state,
+        Guards guards,
+        Moment moment,
+        Judge.Files files,
+        List<String> landing) {
 
     About about() {
         var fitted = state.item().parts().stream().map(CheckItem.PartUse::part).toList();

@@ -60,10 +60,17 @@ public class Workplace {
                 .filter(code -> code.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}"))
                 .flatMap(code -> Instrument.of(ledger.history(Subject.instrument(code))));
         Optional<Joint> joint = state.get().item().joint().flatMap(releases::joint);
-        List<Reason> power = electrical.against(state.get().item().condition(), history, moment);
+        List<Reason> power = electrical.against(state.get().item(), history, moment);
         var guards = new Guards(
                 order, record.get(), state.get(), person, instrument, joint, power, moment.at(), day.of(moment.at()));
-        return Outcome.done(new Work(history, record.get().stage(), state.get(), guards, moment, files::file));
+        return Outcome.done(new Work(
+                history,
+                record.get().stage(),
+                state.get(),
+                guards,
+                moment,
+                files::file,
+                electrical.landing(state.get().item(), history)));
     }
 
     /** How a stage stands on a vehicle. */

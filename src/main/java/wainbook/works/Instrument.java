@@ -1,6 +1,7 @@
 package wainbook.works;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import wainbook.ledger.Entry;
@@ -16,7 +17,8 @@ public record Instrument(
         BigDecimal upper,
         Optional<BigDecimal> accuracyPercent,
         Optional<LocalDate> due,
-        Optional<String> withdrawnBecause) {
+        Optional<String> withdrawnBecause,
+        Optional<Instant> withdrawnAt) {
 
     /** Empty when the register has no such instrument. */
     public static Optional<Instrument> of(History history) {
@@ -32,11 +34,15 @@ public record Instrument(
                         said.upper(),
                         said.accuracyPercent(),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty());
             } else if (instrument != null && entry.saying() instanceof WorksSaying.Calibrated said) {
-                instrument = instrument.with(Optional.of(said.due()), Optional.empty());
+                instrument = instrument.with(Optional.of(said.due()), Optional.empty(), Optional.empty());
             } else if (instrument != null && entry.saying() instanceof WorksSaying.InstrumentWithdrawn said) {
-                instrument = instrument.with(instrument.due, Optional.of(said.reason()));
+                instrument = instrument.with(
+                        instrument.due,
+                        Optional.of(said.reason()),
+                        Optional.of(entry.moment().at()));
             }
         }
         return Optional.ofNullable(instrument);
@@ -50,7 +56,7 @@ public record Instrument(
         return value.compareTo(lower) >= 0 && value.compareTo(upper) <= 0;
     }
 
-    private Instrument with(Optional<LocalDate> newDue, Optional<String> withdrawn) {
-        return new Instrument(code, kind, title, unit, lower, upper, accuracyPercent, newDue, withdrawn);
+    private Instrument with(Optional<LocalDate> newDue, Optional<String> because, Optional<Instant> at) {
+        return new Instrument(code, kind, title, unit, lower, upper, accuracyPercent, newDue, because, at);
     }
 }

@@ -6,6 +6,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.LocalDate;
 import java.util.List;
+import wainbook.page.Formats;
+import wainbook.page.Words;
 
 /** An instrument as lists read it. */
 @Entity
@@ -18,6 +20,15 @@ public class InstrumentRow extends PanacheEntityBase {
     public String title;
     public LocalDate due;
     public boolean withdrawn;
+
+    /** As it is chosen from a list: code, title, and until when it is good. */
+    public String inWords() {
+        return Words.of(
+                withdrawn ? "works.instrumentInWordsWithdrawn" : "works.instrumentInWords",
+                code,
+                title,
+                due == null ? "–" : Formats.date(due));
+    }
 
     public static List<InstrumentRow> register() {
         return list("order by code");

@@ -1,5 +1,6 @@
 package wainbook.works;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,9 +14,15 @@ import wainbook.ledger.History;
 public record Person(String number, List<Role> roles, boolean left, Map<String, Competence> competences) {
 
     /** A competence and the days it is valid, both included. */
-    public record Competence(String code, int level, LocalDate validFrom, LocalDate validTo, boolean withdrawn) {
+    public record Competence(
+            String code, int level, LocalDate validFrom, LocalDate validTo, Optional<Instant> withdrawnAt) {
+
+        public boolean withdrawn() {
+            return withdrawnAt.isPresent();
+        }
+
         public boolean validOn(LocalDate day) {
-            return !withdrawn && !day.isBefore(validFrom) && !day.isAfter(validTo);
+            return !withdrawn() && !day.isBefore(validFrom) && !day.isAfter(validTo);
         }
     }
 
@@ -36,11 +43,16 @@ public record Person(String number, List<Role> roles, boolean left, Map<String, 
             } else if (entry.saying() instanceof WorksSaying.Left) {
                 left = true;
             } else if (entry.saying() instanceof WorksSaying.CompetenceGiven given) {
-                competences.put(given.competence(), competence(given, false));
+                competences.put(given.competence(), competence(given));
             } else if (entry.saying() instanceof WorksSaying.CompetenceWithdrawn withdrawn) {
                 competences.computeIfPresent(
                         withdrawn.competence(),
-                        (code, had) -> new Competence(code, had.level(), had.validFrom(), had.validTo(), true));
+                        (code, had) -> new Competence(
+                                code,
+                                had.level(),
+                                had.validFrom(),
+                                had.validTo(),
+                                Optional.of(entry.moment().at())));
             }
         }
         return new Person(history.subject().code(), roles, left, competences);
@@ -50,7 +62,7 @@ public record Person(String number, List<Role> roles, boolean left, Map<String, 
         return Optional.ofNullable(competences.get(code));
     }
 
-    private static Competence competence(WorksSaying.CompetenceGiven given, boolean withdrawn) {
-        return new Competence(given.competence(), given.level(), given.validFrom(), given.validTo(), withdrawn);
+    private static Competence competence(WorksSaying.CompetenceGiven given) {
+        return new Competence(given.competence(), given.level(), given.validFrom(), given.validTo(), Optional.empty());
     }
 }

@@ -34,6 +34,25 @@ public class WorksDay implements Projection {
         return LocalDate.ofInstant(time, zone());
     }
 
+    /** The first instant after a day: what is valid to a day is valid before this. */
+    public Instant endOf(LocalDate date) {
+        return date.plusDays(1).atStartOfDay(zone()).toInstant();
+    }
+
+    /** When the running shift ends; empty off shift. */
+    public Optional<Instant> shiftEnd(Instant time) {
+        return ledger.history(Subject.works())
+                .last(WorksSaying.ShiftsSet.class)
+                .flatMap(set -> new Shifts(set.shifts(), zone()).endOf(time));
+    }
+
+    public boolean isolatorMayIssue() {
+        return ledger.history(Subject.works())
+                .last(WorksSaying.IsolatorMayIssueSet.class)
+                .filter(WorksSaying.IsolatorMayIssueSet::allowed)
+                .isPresent();
+    }
+
     @Override
     public void take(Entry entry) {
         if (entry.saying() instanceof WorksSaying.Named named) {

@@ -14,6 +14,18 @@ public sealed interface WorksSaying extends Saying {
     @Kind("works.named/1")
     record Named(String title, String zone) implements WorksSaying {}
 
+    /** The works' shifts, all of them; each set replaces the one before. */
+    @Kind("works.shiftsSet/1")
+    record ShiftsSet(List<Shift> shifts) implements WorksSaying {
+        public ShiftsSet {
+            shifts = List.copyOf(shifts);
+        }
+    }
+
+    /** Whether an isolator may issue the permit on their own isolation; every permit then shows it. */
+    @Kind("works.isolatorMayIssueSet/1")
+    record IsolatorMayIssueSet(boolean allowed) implements WorksSaying {}
+
     /** A person works here. The name itself lies outside the ledger and can be deleted there. */
     @Kind("works.engaged/1")
     record Engaged(String nameHash, List<Role> roles) implements WorksSaying {

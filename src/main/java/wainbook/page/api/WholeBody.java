@@ -14,9 +14,11 @@ public class WholeBody implements ReaderInterceptor {
     @Override
     public Object aroundReadFrom(ReaderInterceptorContext context) throws IOException {
         Object body = context.proceed();
-        if (!(body instanceof Record)) {
-            return body;
-        }
+        return body instanceof Record ? checked(body) : body;
+    }
+
+    /** The same for what was read out of a body later. */
+    public static <T> T checked(T body) {
         try {
             return Whole.check(body);
         } catch (IllegalArgumentException missing) {

@@ -1,13 +1,18 @@
 package wainbook.setup.files;
 
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
+import wainbook.isolation.Register;
 import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 import wainbook.process.Condition;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
+import wainbook.works.Shift;
 
 /** What one row or one element of each file holds, before it becomes what the rooms know. */
 public final class Lines {
@@ -15,7 +20,32 @@ public final class Lines {
     private Lines() {}
 
     /** The works and who runs the vehicles. */
-    public record Works(String code, String title, String zone, List<Operator> operators) {}
+    public record Works(
+            String code,
+            String title,
+            String zone,
+            Boolean isolatorMayIssue,
+            List<ShiftLine> shifts,
+            List<Operator> operators) {}
+
+    /** A shift with local times such as 06:00. */
+    public record ShiftLine(String title, String from, String to, List<DayOfWeek> weekdays) {
+
+        public Shift shift() {
+            return new Shift(title, minute(from), minute(to), weekdays);
+        }
+
+        private static int minute(String time) {
+            try {
+                return LocalTime.parse(time).toSecondOfDay() / 60;
+            } catch (DateTimeParseException unreadable) {
+                throw new IllegalArgumentException("a time is written as 06:00, not " + time);
+            }
+        }
+    }
+
+    /** A numbered lock, lock box, tag or vehicle key; a personal lock has an owner. */
+    public record LockItem(String number, Register.Sort sort, Optional<String> owner) {}
 
     /** A customer. */
     public record Operator(String code, String title) {}

@@ -9,7 +9,8 @@ import wainbook.works.Role;
 record PeopleChecks(
         List<Located<Lines.Person>> people, List<Located<Lines.Competence>> competences, List<Fault> faults) {
 
-    void run() {
+    /** Hands on the people's numbers. */
+    Codes run() {
         Codes numbers = Codes.of(people, Lines.Person::number, "people.csv", faults, "person’s number");
         Codes.of(people, Lines.Person::user, "people.csv", faults, "user name");
         for (Located<Lines.Person> person : people) {
@@ -27,6 +28,7 @@ record PeopleChecks(
                         competence.value().fromDay() + " or later"));
             }
         }
+        return numbers;
     }
 
     private static String roles() {

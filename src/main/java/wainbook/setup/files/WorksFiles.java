@@ -19,4 +19,5 @@ public record WorksFiles(
         List<Joint> joints,
         List<CheckSheet> sheets,
         List<Route> routes,
-        Lines.IsolationPlan isolationPlan) {}
+        Lines.IsolationPlan isolationPlan,
+        List<Lines.LockItem> locks) {}

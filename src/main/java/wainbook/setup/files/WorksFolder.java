@@ -54,12 +54,15 @@ public final class WorksFolder {
                 .toList();
         var routes = yaml(folder, "routes.yaml").map(this::routes).orElse(List.of());
         var sheets = sheets(folder);
+        var locks = rows(folder, "locks.csv", Lines.LockItem.class);
         var plan = yaml(folder, "isolation-plan.yaml").flatMap(file -> whole(file, Lines.IsolationPlan.class));
 
-        new PeopleChecks(people, competences, faults).run();
+        Codes numbers = new PeopleChecks(people, competences, faults).run();
         Codes kindCodes = new InstrumentChecks(kinds, instruments, faults).run();
         new ProcessChecks(stages, stations, joints, sheets, routes, kindCodes, predicates, faults).run();
         plan.ifPresent(read -> new PlanChecks(read, faults).run());
+        new LockChecks(locks, numbers, faults).run();
+        works.ifPresent(read -> new ShiftChecks(read, faults).run());
 
         if (!faults.isEmpty()) {
             return new Found.Faulty(faults);
@@ -75,7 +78,8 @@ public final class WorksFolder {
                 Located.values(joints),
                 sheets.stream().map(SheetFile::sheet).toList(),
                 Located.values(routes),
-                plan.orElseThrow().value()));
+                plan.orElseThrow().value(),
+                Located.values(locks)));
     }
 
     private <T extends Record> List<Located<T>> rows(Path folder, String name, Class<T> type) {

@@ -1,0 +1,56 @@
+package wainbook.isolation.page;
+
+import java.time.Instant;
+import wainbook.isolation.Isolation;
+import wainbook.isolation.Proof;
+import wainbook.isolation.State;
+import wainbook.page.Formats;
+import wainbook.page.Words;
+
+/** How a vehicle stands electrically, in one sentence for one person: what they look at before they touch anything. */
+public record InWords(Isolation isolation, String who, Formats formats) {
+
+    public static InWords of(Isolation isolation, Instant now, String who, Formats formats) {
+        return new InWords(isolation.at(now), who, formats);
+    }
+
+    public String sentence() {
+        String state = isolation.live().isPresent()
+                ? Words.of("isolating.liveWorkOpen")
+                : isolation.state() == State.LIVE && isolation.noSource().isPresent()
+                        ? Words.of("isolating.noSourceDeclared")
+                        : Words.of("isolation.state." + isolation.state().name());
+        return state + proved() + lock();
+    }
+
+    private String proved() {
+        return isolation.state() != State.IN_FORCE
+                ? ""
+                : isolation
+                        .proof()
+                        .flatMap(Proof::testerProvedAgainAt)
+                        .map(at -> Words.of("isolating.provedAt", formats.clock(at)))
+                        .orElse("");
+    }
+
+    private String lock() {
+        return isolation.locks().isEmpty()
+                ? ""
+                : Words.of(isolation.lockOn(who) ? "isolating.yourLockOn" : "isolating.yourLockOff");
+    }
+
+    /** The sign that stands beside it. */
+    public String sign() {
+        return isolation.state() == State.IN_FORCE ? "lock" : "flash";
+    }
+
+    /** Which of the four meanings of IEC 60073 it has. */
+    public String meaning() {
+        return switch (isolation.state()) {
+            case IN_FORCE -> "safe";
+            case VOID -> "danger";
+            case LIVE -> isolation.live().isPresent() ? "danger" : "quiet";
+            case PLANNED, SHUT_DOWN, LOCKED, PROVED_DEAD, STOPPED, UNDER_TEST, HANDED_BACK, READY -> "warn";
+        };
+    }
+}

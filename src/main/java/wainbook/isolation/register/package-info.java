@@ -1,0 +1,2 @@
+/** The numbered locks, lock boxes, tags and vehicle keys: registered, retired, labelled. */
+package wainbook.isolation.register;
