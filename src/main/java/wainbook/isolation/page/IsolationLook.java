@@ -198,7 +198,7 @@ class IsolationLook {
         return history.saying(IsolationSaying.class)
                 .filter(entry -> entry.number() >= from)
                 .filter(entry -> rung.leaves().contains(Step.of((IsolationSaying) entry.saying())))
-                .reduce((former, latter) -> latter)
+                .reduce((former, latter) -> rung == Rung.LOCK ? former : latter)
                 .map(entry -> Words.of(
                         "isolating.by",
                         name(entry.moment().who()),
