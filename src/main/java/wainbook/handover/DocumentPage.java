@@ -32,10 +32,12 @@ import wainbook.page.SignedIn;
 import wainbook.works.Role;
 
 /** The form by which one document is noted. */
-@Path("/handover/{order: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}/documents/{requirement}")
+@Path("/handover/{order: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({Role.handoverClerk, Role.lineManager, Role.qualityEngineer})
 public class DocumentPage {
+
+    private static final String DOCUMENT = "documents/{requirement}";
 
     private static final Set<String> FILE_TYPES = Set.of("image/jpeg", "image/png", "image/webp", "application/pdf");
 
@@ -54,11 +56,13 @@ public class DocumentPage {
     }
 
     @GET
+    @Path(DOCUMENT)
     public TemplateInstance form(String order, String requirement) {
         return draw(Filled.fresh(), order, requirement);
     }
 
     @POST
+    @Path(DOCUMENT)
     @Consumes({MediaType.MULTIPART_FORM_DATA, MediaType.APPLICATION_FORM_URLENCODED})
     public Response note(
             String order,
