@@ -3,6 +3,9 @@ package wainbook.handover;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import wainbook.act.Reason;
 import wainbook.handover.HandoverSaying.DocumentNoted;
 import wainbook.handover.requirement.Rule;
@@ -12,6 +15,8 @@ import wainbook.page.Words;
 
 /** A document in words. */
 public record DocumentLine(String order, Document document, LocalDate today, boolean handedOver) {
+
+    private static final Pattern FACT = Pattern.compile("\\b([a-z]+(?:_[a-z]+)*) = (true|false)?");
 
     public String path() {
         return "/handover/" + order + "/documents/" + document.id();
@@ -28,8 +33,18 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
                 : document.rule().document();
     }
 
+    /** With the facts in words; rules and scripts call them by their short names. */
     public String because() {
-        return say(document.requirement().because());
+        if (!facts().isEmpty()) {
+            return Words.of("handover.unknown", names(document.requirement().missingFacts()));
+        }
+        return FACT.matcher(say(document.requirement().because()))
+                .replaceAll(found -> Matcher.quoteReplacement(Words.of(
+                        "handover.factIs",
+                        FactQuestion.name(found.group(1)),
+                        Optional.ofNullable(found.group(2))
+                                .map(FactQuestion::word)
+                                .orElse(""))));
     }
 
     public Optional<String> remark() {
@@ -98,6 +113,10 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
             words.append(Words.of("handover.withNote", said.note()));
         }
         return words.toString();
+    }
+
+    private static String names(List<String> facts) {
+        return facts.stream().map(FactQuestion::name).collect(Collectors.joining(", "));
     }
 
     private static String say(Reason reason) {

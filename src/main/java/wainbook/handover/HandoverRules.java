@@ -43,11 +43,17 @@ public record HandoverRules(
     }
 
     public List<Reason> against() {
-        var against = new ArrayList<Reason>();
+        return Stream.concat(vehicleAgainst().stream(), documentsAgainst().stream())
+                .toList();
+    }
+
+    /** What stands against it at the vehicle itself. */
+    List<Reason> vehicleAgainst() {
         if (order.phase() == Phase.HANDED_OVER) {
             return List.of(Reason.of("handover.handedOverAlready", Reason.WORKS_RULE, order.number())
                     .liftedAt(page()));
         }
+        var against = new ArrayList<Reason>();
         if (order.phase() != Phase.FINISHED) {
             against.add(Reason.of("handover.notFinished", Reason.WORKS_RULE, order.number())
                     .liftedAt(vehicle()));
@@ -58,17 +64,27 @@ public record HandoverRules(
             against.add(Reason.of("handover.noRules", Reason.WORKS_RULE, HandoverLook.market(order))
                     .liftedAt(fact("market")));
         }
-        documents.ifPresent(set -> {
-            set.barring().forEach(document -> against.add(bar(document)));
-            set.documents().stream()
-                    .filter(document -> document.waivedAway()
-                            && document.noted()
-                                    .filter(note -> note.who().equals(who))
-                                    .isPresent())
-                    .forEach(document -> against.add(Reason.of("handover.ownWaiver", Reason.WORKS_RULE, document.id())
-                            .liftedAt(page(document))));
-        });
         return against;
+    }
+
+    /** What stands against it in its documents. */
+    List<Reason> documentsAgainst() {
+        if (order.phase() == Phase.HANDED_OVER) {
+            return List.of();
+        }
+        return documents.stream()
+                .flatMap(set -> set.documents().stream())
+                .filter(document -> document.bars() || ownWaiver(document))
+                .map(document -> document.bars()
+                        ? bar(document)
+                        : Reason.of("handover.ownWaiver", Reason.WORKS_RULE, document.id())
+                                .liftedAt(page(document)))
+                .toList();
+    }
+
+    private boolean ownWaiver(Document document) {
+        return document.waivedAway()
+                && document.noted().filter(note -> note.who().equals(who)).isPresent();
     }
 
     private void gates(List<Reason> against) {

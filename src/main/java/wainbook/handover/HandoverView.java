@@ -66,6 +66,14 @@ public record HandoverView(HandoverRules rules, LocalDate today, Doors doors) {
         return rules.against();
     }
 
+    public List<Reason> vehicleAgainst() {
+        return rules.vehicleAgainst();
+    }
+
+    public List<Reason> documentsAgainst() {
+        return rules.documentsAgainst();
+    }
+
     /** Where it stands, in one sentence. */
     public String sentence() {
         if (handedOver()) {

@@ -49,10 +49,10 @@ class HandoverPagesTest {
     void the_page_shows_what_is_missing_why_and_by_which_source() {
         assertThat(Browsing.as(Cast.AUDITOR).page(page))
                 .contains("Missing before handover (10)", "To see to (", "Not needed (")
-                .contains("Needed because propulsion_changed = true.")
+                .contains("Needed because Propulsion changed: yes.")
                 .contains("SI 2002/2742, reg 16; text read", "from memory, look it up")
                 .contains("before any use on a road", "duty of the registered keeper")
-                .contains("This is no legal advice", "What stands against handing over (10)")
+                .contains("This is no legal advice", "10 reasons stand against it")
                 .doesNotContain("name=\"receivedBy\"", page + "/documents/GB-01\">Note");
     }
 
@@ -63,7 +63,11 @@ class HandoverPagesTest {
         facts.remove("charge_dc");
         FinishedVehicle.build(other, facts);
         assertThat(Browsing.as(Cast.HANDOVER_CLERK).page("/handover/" + other))
-                .contains("Facts not known yet (", "/orders/" + other + "/facts?fact=charge_dc", "Charges by DC");
+                .contains(
+                        "Unknown: Charges by DC.",
+                        "Facts not known yet (",
+                        "/orders/" + other + "/facts?fact=charge_dc",
+                        "Charges by DC");
         assertThat(Browsing.as(Cast.HANDOVER_CLERK).page("/handover/" + other + "/documents/GB-30"))
                 .contains("State: Charges by DC");
     }
@@ -142,7 +146,7 @@ class HandoverPagesTest {
         assertThat(clerk.send(page, form).statusCode()).isEqualTo(303);
         assertThat(clerk.page(page))
                 .contains("To Depot foreman, receipt 4711", "Documents given over (10)", "may follow until")
-                .doesNotContain("name=\"receivedBy\"", "What stands against");
+                .doesNotContain("name=\"receivedBy\"", "stand against it");
         assertThat(clerk.page("/orders/" + number))
                 .contains("Handed over to Depot foreman, receipt 4711, with 10 documents", "10 in hand, 0 waived");
         assertThat(clerk.page("/handover?search=" + number)).contains("No vehicle fits");
