@@ -37,12 +37,12 @@ public record Document(
 
     /** Whether the vehicle cannot be handed over while it stands like this. A rule from memory asks and never bars. */
     public boolean bars() {
-        return mustBeThere() && standing.isOpen();
+        return rule().mayBarHandover() && standing.isOpen();
     }
 
     /** Whether it was waived where it would have barred. */
     public boolean waivedAway() {
-        return mustBeThere() && standing == Standing.WAIVED;
+        return rule().mayBarHandover() && standing == Standing.WAIVED;
     }
 
     /** Whether a person has to state a fact before anybody can say if it is needed. */
@@ -53,9 +53,5 @@ public record Document(
     /** Whether it should have followed by the day and did not. */
     public boolean overdueOn(LocalDate day) {
         return standing.isOpen() && followsBy.filter(day::isAfter).isPresent();
-    }
-
-    private boolean mustBeThere() {
-        return rule().mayBar() && rule().due() != Rule.Due.MAY_FOLLOW;
     }
 }

@@ -46,7 +46,7 @@ public class NeededDocuments implements Calculation<NeededDocuments.Inputs, Need
      *
      * @param condition what the rule asks of the facts; absent: it always applies
      * @param documents how many are needed
-     * @param bars whether the vehicle may not leave without it
+     * @param mayBar whether the rule can keep a vehicle in the works
      */
     public record Line(
             String id,
@@ -62,7 +62,7 @@ public class NeededDocuments implements Calculation<NeededDocuments.Inputs, Need
             String due,
             String duty,
             int documents,
-            boolean bars) {
+            boolean mayBar) {
 
         static Line of(Requirement requirement) {
             Rule rule = requirement.rule();
@@ -80,7 +80,7 @@ public class NeededDocuments implements Calculation<NeededDocuments.Inputs, Need
                     rule.due().word(),
                     rule.duty().word(),
                     requirement.documents(),
-                    requirement.bars());
+                    rule.mayBarHandover());
         }
 
         private static Sentence sentence(Reason reason) {

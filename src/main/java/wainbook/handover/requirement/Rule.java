@@ -79,6 +79,11 @@ public record Rule(
                 && to.map(last -> !day.isAfter(last)).orElse(true);
     }
 
+    /** Whether its document can keep a vehicle in the works: one that may follow cannot. */
+    public boolean mayBarHandover() {
+        return mayBar() && due != Due.MAY_FOLLOW;
+    }
+
     /** A rule that nobody has looked up asks a person, and bars nothing. */
     public boolean mayBar() {
         return source.standing() != RuleSource.Standing.MEMORY;
