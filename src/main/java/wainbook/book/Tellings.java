@@ -20,6 +20,7 @@ final class Tellings {
         StationTellings.addTo(tellings);
         MatterTellings.addTo(tellings);
         GateTellings.addTo(tellings);
+        HandoverTellings.addTo(tellings);
         return tellings;
     }
 

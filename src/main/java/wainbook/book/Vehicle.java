@@ -3,6 +3,7 @@ package wainbook.book;
 import java.util.List;
 import java.util.Optional;
 import wainbook.gate.Gate;
+import wainbook.handover.DocumentSet;
 import wainbook.line.Standing;
 import wainbook.matter.Nonconformity;
 import wainbook.order.FactQuestion;
@@ -23,6 +24,7 @@ public record Vehicle(
         List<FactQuestion> missing,
         List<Fitted> fitted,
         List<GateLine> gates,
+        Optional<DocumentSet> documents,
         VehicleRecord record,
         Doors doors) {
 
@@ -87,6 +89,17 @@ public record Vehicle(
 
     public String promised() {
         return Formats.date(order.ordered().promisedOn());
+    }
+
+    /** How far the documents are, in a sentence. */
+    public String documentsInWords() {
+        return documents
+                .map(set -> Words.of(
+                        "book.documentsCount",
+                        set.settled().size(),
+                        set.barring().size(),
+                        set.asking().size()))
+                .orElseGet(() -> Words.of("book.documentsNoRules"));
     }
 
     public boolean awaitsDonor() {

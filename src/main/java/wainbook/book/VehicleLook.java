@@ -2,9 +2,7 @@ package wainbook.book;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +14,7 @@ import wainbook.book.Vehicle.Deferred;
 import wainbook.book.Vehicle.Fitted;
 import wainbook.book.Vehicle.GateLine;
 import wainbook.gate.Gate;
-import wainbook.ledger.Entry;
+import wainbook.handover.HandoverLook;
 import wainbook.ledger.History;
 import wainbook.line.LineLook;
 import wainbook.matter.Nonconformities;
@@ -28,12 +26,9 @@ import wainbook.process.CheckItem;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.process.Station;
-import wainbook.station.ItemState;
 import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.About;
-import wainbook.station.StationSaying.CarriedOver;
 import wainbook.station.StationSaying.LotUsed;
-import wainbook.station.StationSaying.ReSequenced;
 import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.Workplace;
@@ -46,11 +41,13 @@ class VehicleLook {
     private final Releases releases;
     private final Workplace workplace;
     private final LineLook line;
+    private final HandoverLook handover;
 
-    VehicleLook(Releases releases, Workplace workplace, LineLook line) {
+    VehicleLook(Releases releases, Workplace workplace, LineLook line, HandoverLook handover) {
         this.releases = releases;
         this.workplace = workplace;
         this.line = line;
+        this.handover = handover;
     }
 
     Vehicle of(History history, WorkOrder order, Instant now, String kind, Vehicle.Doors doors) {
@@ -70,17 +67,13 @@ class VehicleLook {
                 missing(history, order),
                 fitted(history),
                 gates(history, order, names),
+                handover.documents(history, order, now),
                 VehicleRecord.of(history, names, kind),
                 doors);
     }
 
     private List<GateLine> gates(History history, WorkOrder order, Names names) {
-        Set<String> stages = new LinkedHashSet<>();
-        order.bindings().keySet().stream()
-                .filter(stage -> !order.ordered().stages().contains(stage))
-                .forEach(stages::add);
-        stages.addAll(order.ordered().stages());
-        return stages.stream()
+        return order.gates().stream()
                 .map(stage -> {
                     Optional<Gate> gate =
                             workplace.record(history, order, stage).map(record -> Gate.of(history, record));
@@ -106,33 +99,17 @@ class VehicleLook {
     }
 
     private List<Deferred> deferred(History history, WorkOrder order, Names names) {
-        var deferred = new ArrayList<Deferred>();
-        for (Entry entry : history.entries()) {
-            if (entry.saying() instanceof ReSequenced said && open(history, order, said.toStage(), said.about())) {
-                String bars = said.bars().stream()
-                        .map(bar -> Words.of("book.bar." + bar.name()))
-                        .collect(Collectors.joining(", "));
-                deferred.add(deferred(entry, said.about(), said.toStage(), names, bars));
-            } else if (entry.saying() instanceof CarriedOver said
-                    && open(history, order, said.toStage(), said.about())) {
-                String owner = Words.of("book.owner", names.person(said.owner()));
-                deferred.add(deferred(entry, said.about(), said.toStage(), names, owner));
-            }
-        }
-        return deferred;
-    }
-
-    private static Deferred deferred(Entry entry, About about, String toStage, Names names, String text) {
-        return new Deferred(names.item(about), names.stage(toStage), text, entry.number());
-    }
-
-    private boolean open(History history, WorkOrder order, String stage, About about) {
-        return workplace
-                .record(history, order, stage)
-                .flatMap(record -> record.item(about.item()))
-                .map(ItemState::status)
-                .map(status -> !status.settled())
-                .orElse(true);
+        return workplace.deferred(history, order).stream()
+                .map(work -> new Deferred(
+                        names.item(work.about()),
+                        names.stage(work.toStage()),
+                        work.owner()
+                                .map(owner -> Words.of("book.owner", names.person(owner)))
+                                .orElseGet(() -> work.bars().stream()
+                                        .map(bar -> Words.of("book.bar." + bar.name()))
+                                        .collect(Collectors.joining(", "))),
+                        work.entry().number()))
+                .toList();
     }
 
     private static List<Fitted> fitted(History history) {

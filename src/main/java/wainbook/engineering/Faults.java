@@ -78,6 +78,21 @@ public final class Faults {
         return !(value instanceof Double number) || Double.isFinite(number);
     }
 
+    /** What the component's own rule says against the value, where it has one. */
+    public static List<Fault> allowed(String field, RecordComponent part, Object value) {
+        Allowed allowed = part.getAnnotation(Allowed.class);
+        if (allowed == null) {
+            return List.of();
+        }
+        try {
+            var rule = allowed.value().getDeclaredConstructor();
+            rule.setAccessible(true);
+            return rule.newInstance().faults(field, value);
+        } catch (ReflectiveOperationException broken) {
+            throw new IllegalStateException("cannot ask the rule of " + part, broken);
+        }
+    }
+
     /** The value of one component. */
     public static Object get(RecordComponent component, Record parts) {
         try {
@@ -90,7 +105,9 @@ public final class Faults {
 
     private static Stream<Fault> inside(String path, Record inputs) {
         return Arrays.stream(inputs.getClass().getRecordComponents())
-                .flatMap(part -> at(path + part.getName(), part.getAnnotatedType(), get(part, inputs)));
+                .flatMap(part -> Stream.concat(
+                        at(path + part.getName(), part.getAnnotatedType(), get(part, inputs)),
+                        allowed(path + part.getName(), part, get(part, inputs)).stream()));
     }
 
     private static boolean given(Record inputs, String field) {

@@ -62,7 +62,8 @@ record MoveRules(
     private void phase(List<Reason> against) {
         boolean fits = switch (asked.direction()) {
             case ONTO_LINE -> order.phase() == Phase.DONOR_ACCEPTED;
-            case FORWARD, OUT, OFF_LINE, BACK -> order.phase() == Phase.ON_LINE;
+            case FORWARD, OUT, OFF_LINE -> order.phase() == Phase.ON_LINE;
+            case BACK -> order.phase() == Phase.ON_LINE || order.phase() == Phase.FINISHED;
             case BACK_ON -> order.phase() == Phase.OFF_LINE;
         };
         if (!fits) {
@@ -81,7 +82,10 @@ record MoveRules(
     private boolean earlier() {
         List<String> stages = order.ordered().stages();
         int to = stage.map(stages::indexOf).orElse(-1);
-        return to >= 0 && to < order.stage().map(stages::indexOf).orElse(-1);
+        int from = order.phase() == Phase.FINISHED
+                ? stages.size()
+                : order.stage().map(stages::indexOf).orElse(-1);
+        return to >= 0 && to < from;
     }
 
     private void gate(List<Reason> against) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.Binding;
@@ -83,6 +84,15 @@ public record WorkOrder(
         return index >= 0 && index + 1 < ordered.stages().size()
                 ? Optional.of(ordered.stages().get(index + 1))
                 : Optional.empty();
+    }
+
+    /** Every stage whose gate the vehicle passes: the survey it was received for, then those of its route. */
+    public List<String> gates() {
+        return Stream.concat(
+                        bindings.keySet().stream()
+                                .filter(stage -> !ordered.stages().contains(stage)),
+                        ordered.stages().stream())
+                .toList();
     }
 
     public List<Held> holdsThatStop(Stops what) {

@@ -48,13 +48,24 @@ public class WorkOrderRow extends PanacheEntityBase {
         return list("phase = ?1 order by since", phase);
     }
 
+    private static final String HOLDS_TEXT =
+            "locate(lower(?1), lower(concat(number, ' ', operator, ' ', vehicleKind, ' ', variant, ' ',"
+                    + " coalesce(vin, ''), ' ', coalesce(registration, '')))) > 0";
+
     /** Orders whose number, operator, variant, VIN or registration holds the text, in capitals or not. */
     public static PanacheQuery<WorkOrderRow> search(String text, Optional<WorkOrder.Phase> phase) {
-        String holds = "locate(lower(?1), lower(concat(number, ' ', operator, ' ', vehicleKind, ' ', variant, ' ',"
-                + " coalesce(vin, ''), ' ', coalesce(registration, '')))) > 0";
         return phase.isPresent()
-                ? find(holds + " and phase = ?2 order by number", text, phase.get())
-                : find(holds + " order by number", text);
+                ? find(HOLDS_TEXT + " and phase = ?2 order by number", text, phase.get())
+                : find(HOLDS_TEXT + " order by number", text);
+    }
+
+    /** The same in any of the phases, the finished first, then those promised soonest. */
+    public static PanacheQuery<WorkOrderRow> search(String text, List<WorkOrder.Phase> phases) {
+        return find(
+                HOLDS_TEXT + " and phase in ?2 order by case when phase = ?3 then 0 else 1 end, promisedOn, number",
+                text,
+                phases,
+                WorkOrder.Phase.FINISHED);
     }
 
     public static List<WorkOrderRow> withHolds() {

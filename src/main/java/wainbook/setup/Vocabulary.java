@@ -4,6 +4,7 @@ import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.util.List;
 import wainbook.gate.GateSaying;
+import wainbook.handover.HandoverSaying;
 import wainbook.isolation.IsolationSaying;
 import wainbook.ledger.Kinds;
 import wainbook.matter.MatterSaying;
@@ -25,6 +26,7 @@ class Vocabulary {
                 ProcessSaying.class,
                 StationSaying.class,
                 GateSaying.class,
+                HandoverSaying.class,
                 IsolationSaying.class));
     }
 }

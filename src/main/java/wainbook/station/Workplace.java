@@ -78,6 +78,11 @@ public class Workplace {
         return StageRecord.of(history, order, stage, releases::sheet);
     }
 
+    /** Work given to a later stage and not done yet, oldest first. */
+    public List<DeferredWork> deferred(History history, WorkOrder order) {
+        return DeferredWork.open(history, order, releases::sheet);
+    }
+
     /** Everything that stands against recording the item now; empty when it may be recorded. Asked before a page is drawn. */
     public List<Reason> against(History history, Moment moment, String item, Optional<String> instrument) {
         return at(history, moment, item, instrument)

@@ -6,6 +6,7 @@ import io.restassured.RestAssured;
 import io.restassured.filter.cookie.CookieFilter;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -61,6 +62,14 @@ public final class Browsing {
             }
         });
         return request.post(path);
+    }
+
+    /** The same form with a small file in its field {@code file}, as a browser sends it. */
+    public Response send(String path, Map<String, Object> fields, String fileName, String mediaType) {
+        RequestSpecification request = web();
+        fields.forEach((name, value) -> request.multiPart(name, String.valueOf(value)));
+        byte[] content = fileName.getBytes(StandardCharsets.UTF_8);
+        return request.multiPart("file", fileName, content, mediaType).post(path);
     }
 
     private RequestSpecification web() {

@@ -38,6 +38,6 @@ public record Requirement(
 
     /** Whether the vehicle may not leave, or not be used on a road, while this document is not in hand. */
     public boolean bars() {
-        return answer == Answer.NEEDED && rule.mayBar() && rule.due() != Rule.Due.MAY_FOLLOW;
+        return answer == Answer.NEEDED && rule.mayBarHandover();
     }
 }

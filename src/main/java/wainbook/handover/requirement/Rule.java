@@ -1,6 +1,7 @@
 package wainbook.handover.requirement;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -38,14 +39,22 @@ public record Rule(
     public enum Due {
         BEFORE_ROAD_USE,
         BEFORE_HANDOVER,
-        MAY_FOLLOW
+        MAY_FOLLOW;
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
     }
 
     /** Whose duty it is. */
     public enum Duty {
         WORKS,
         OPERATOR,
-        KEEPER
+        KEEPER;
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     /** What each of several documents stands for. */
@@ -68,6 +77,11 @@ public record Rule(
     public boolean inForceOn(LocalDate day) {
         return from.map(first -> !day.isBefore(first)).orElse(true)
                 && to.map(last -> !day.isAfter(last)).orElse(true);
+    }
+
+    /** Whether its document can keep a vehicle in the works: one that may follow cannot. */
+    public boolean mayBarHandover() {
+        return mayBar() && due != Due.MAY_FOLLOW;
     }
 
     /** A rule that nobody has looked up asks a person, and bars nothing. */

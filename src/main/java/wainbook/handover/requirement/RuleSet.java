@@ -27,6 +27,9 @@ public record RuleSet(String set, int revision, List<Rule> rules) {
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
 
+    /** The sets that a vehicle can be judged by one day; most have no rules yet. */
+    private static final List<String> NAMES = List.of("GB", "EU", "DE");
+
     public RuleSet {
         var ids = new HashSet<String>();
         for (Rule rule : rules) {
@@ -37,15 +40,26 @@ public record RuleSet(String set, int revision, List<Rule> rules) {
         rules = List.copyOf(rules);
     }
 
+    /** The names of the sets that have rules. */
+    public static List<String> there() {
+        return NAMES.stream()
+                .filter(set -> RuleSet.class.getResource(path(set)) != null)
+                .toList();
+    }
+
     /** The set that the program carries under a name; empty when there is none. */
     public static Optional<RuleSet> named(String set) {
         if (!set.matches("[A-Z]{2}")) {
             return Optional.empty();
         }
-        try (InputStream file = RuleSet.class.getResourceAsStream("/rules/documents-" + set + ".yaml")) {
+        try (InputStream file = RuleSet.class.getResourceAsStream(path(set))) {
             return file == null ? Optional.empty() : Optional.of(YAML.readValue(file, RuleSet.class));
         } catch (IOException broken) {
             throw new UncheckedIOException("rule set " + set, broken);
         }
+    }
+
+    private static String path(String set) {
+        return "/rules/documents-" + set + ".yaml";
     }
 }

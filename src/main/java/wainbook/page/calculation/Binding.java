@@ -44,7 +44,10 @@ record Binding<I extends Record>(Optional<I> inputs, List<Fault> faults) {
             RecordComponent[] parts = type.getRecordComponents();
             Map<String, Optional<Object>> values = new LinkedHashMap<>();
             for (RecordComponent part : parts) {
-                values.put(part.getName(), part(prefix + part.getName(), part, node.path(part.getName())));
+                String at = prefix + part.getName();
+                Optional<Object> value = part(at, part, node.path(part.getName()));
+                value.ifPresent(held -> faults.addAll(Faults.allowed(at, part, held)));
+                values.put(part.getName(), value);
             }
             node.fieldNames().forEachRemaining(name -> {
                 if (!values.containsKey(name)) {
@@ -71,7 +74,12 @@ record Binding<I extends Record>(Optional<I> inputs, List<Fault> faults) {
         private Optional<Object> value(String path, AnnotatedType type, JsonNode node) {
             Class<?> raw = Types.raw(type);
             if (raw == Optional.class) {
-                return value(path, Types.argument(type, 0), node).map(Optional::of);
+                return node.isNull()
+                        ? Optional.of(Optional.empty())
+                        : value(path, Types.argument(type, 0), node).map(Optional::of);
+            }
+            if (raw == Object.class) {
+                return anything(path, node);
             }
             if (raw == List.class) {
                 return list(path, type, node);
@@ -107,6 +115,29 @@ record Binding<I extends Record>(Optional<I> inputs, List<Fault> faults) {
                     .forEach(entry -> value(path + "." + entry.getKey(), type, entry.getValue())
                             .ifPresent(value -> entries.put(entry.getKey(), value)));
             return entries.size() == node.size() ? Optional.of(entries) : Optional.empty();
+        }
+
+        /** A single value, or lists and groups of such; whole numbers stay whole. */
+        private Optional<Object> anything(String path, JsonNode node) {
+            if (node.isArray()) {
+                List<Object> elements = new ArrayList<>();
+                for (int i = 0; i < node.size(); i++) {
+                    anything(path + "[" + i + "]", node.get(i)).ifPresent(elements::add);
+                }
+                return elements.size() == node.size() ? Optional.of(elements) : Optional.empty();
+            }
+            if (node.isObject()) {
+                Map<String, Object> parts = new LinkedHashMap<>();
+                node.properties()
+                        .forEach(part -> anything(path + "." + part.getKey(), part.getValue())
+                                .ifPresent(value -> parts.put(part.getKey(), value)));
+                return parts.size() == node.size() ? Optional.of(parts) : Optional.empty();
+            }
+            if (node.isNumber() && !Double.isFinite(node.doubleValue())) {
+                return fault(path, "notFinite");
+            }
+            Optional<Object> value = Scalar.ANY.read(node);
+            return value.isPresent() ? value : fault(path, Scalar.ANY.name());
         }
 
         private Optional<Object> constant(String path, Class<?> type, JsonNode node) {

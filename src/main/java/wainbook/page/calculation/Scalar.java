@@ -28,9 +28,9 @@ record Scalar(String name, Function<JsonNode, Optional<Object>> reading) {
     private static final Scalar LONG = new Scalar(
             "integer", node -> whole(node, Long.MIN_VALUE, Long.MAX_VALUE).map(BigDecimal::longValueExact));
     private static final Scalar DATE = new Scalar("date", Scalar::date);
-    private static final Scalar ANY = new Scalar(
+    static final Scalar ANY = new Scalar(
             "scalar",
-            node -> Stream.of(NUMBER, BOOLEAN, STRING)
+            node -> Stream.of(LONG, NUMBER, BOOLEAN, STRING)
                     .flatMap(kind -> kind.read(node).stream())
                     .findFirst());
 

@@ -1,0 +1,166 @@
+package wainbook.handover;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wainbook.act.Reason;
+import wainbook.gate.Gate;
+import wainbook.gate.Gate.Standing;
+import wainbook.ledger.History;
+import wainbook.matter.Nonconformities;
+import wainbook.order.FactQuestion;
+import wainbook.order.OrderSaying.Stops;
+import wainbook.order.WorkOrder;
+import wainbook.order.WorkOrder.Phase;
+import wainbook.station.DeferredWork;
+
+/**
+ * All rules that handing over stands under. Evaluated all, shown all.
+ *
+ * @param documents empty where the vehicle's market has no rules here
+ * @param who hands it over
+ */
+public record HandoverRules(
+        History history,
+        WorkOrder order,
+        List<GateAt> gates,
+        List<DeferredWork> deferred,
+        Optional<DocumentSet> documents,
+        String who) {
+
+    /** The gate of a stage; without one where the vehicle has not been. */
+    public record GateAt(String stage, String title, Optional<Gate> gate) {
+        boolean stands(Standing standing) {
+            return gate.map(Gate::standing).orElse(Standing.UNSIGNED) == standing;
+        }
+    }
+
+    public HandoverRules {
+        gates = List.copyOf(gates);
+        deferred = List.copyOf(deferred);
+    }
+
+    public List<Reason> against() {
+        return Stream.concat(vehicleAgainst().stream(), documentsAgainst().stream())
+                .toList();
+    }
+
+    /** What stands against it at the vehicle itself. */
+    List<Reason> vehicleAgainst() {
+        if (order.phase() == Phase.HANDED_OVER) {
+            return List.of(Reason.of("handover.handedOverAlready", Reason.WORKS_RULE, order.number())
+                    .liftedAt(page()));
+        }
+        var against = new ArrayList<Reason>();
+        if (order.phase() != Phase.FINISHED) {
+            against.add(Reason.of("handover.notFinished", Reason.WORKS_RULE, order.number())
+                    .liftedAt(vehicle()));
+        }
+        gates(against);
+        matters(against);
+        if (documents.isEmpty()) {
+            against.add(Reason.of("handover.noRules", Reason.WORKS_RULE, HandoverLook.market(order))
+                    .liftedAt(fact("market")));
+        }
+        return against;
+    }
+
+    /** What stands against it in its documents. */
+    List<Reason> documentsAgainst() {
+        if (order.phase() == Phase.HANDED_OVER) {
+            return List.of();
+        }
+        return documents.stream()
+                .flatMap(set -> set.documents().stream())
+                .filter(document -> document.bars() || ownWaiver(document))
+                .map(document -> document.bars()
+                        ? bar(document)
+                        : Reason.of("handover.ownWaiver", Reason.WORKS_RULE, document.id())
+                                .liftedAt(page(document)))
+                .toList();
+    }
+
+    private boolean ownWaiver(Document document) {
+        return document.waivedAway()
+                && document.noted().filter(note -> note.who().equals(who)).isPresent();
+    }
+
+    private void gates(List<Reason> against) {
+        List<GateAt> unsigned = gates.stream()
+                .filter(gate -> gate.stands(Standing.UNSIGNED) || gate.stands(Standing.REFUSED))
+                .toList();
+        if (!unsigned.isEmpty()) {
+            against.add(Reason.of("handover.gatesUnsigned", Reason.WORKS_RULE, unsigned.size(), titles(unsigned))
+                    .liftedAt(vehicle() + "#gates"));
+        }
+        gates.stream()
+                .filter(gate -> gate.stands(Standing.CHANGED_SINCE_SIGNED))
+                .forEach(gate -> against.add(Reason.of("handover.gateChanged", Reason.WORKS_RULE, gate.title())
+                        .liftedAt("/gates/" + order.number() + "/" + gate.stage())));
+    }
+
+    private void matters(List<Reason> against) {
+        Stream.concat(order.holdsThatStop(Stops.MOVE).stream(), order.holdsThatStop(Stops.SIGN).stream())
+                .distinct()
+                .forEach(hold -> against.add(Reason.of("handover.held", Reason.WORKS_RULE, hold.hold(), hold.reason())
+                        .liftedAt(vehicle() + "#holds")));
+        Nonconformities.of(history)
+                .awaitingDisposition()
+                .forEach(open -> against.add(Reason.of(
+                                "handover.nonconformityOpen",
+                                Reason.WORKS_RULE,
+                                open.number(),
+                                open.opened().what())
+                        .liftedAt(vehicle() + "#matters")));
+        deferred.forEach(work -> against.add(Reason.of(
+                        "handover.workDeferred", Reason.WORKS_RULE, work.about().item(), work.toStage())
+                .liftedAt(vehicle() + "#entry-" + work.entry().number())));
+    }
+
+    private Reason bar(Document document) {
+        String source = document.rule().source().document() + " "
+                + document.rule().source().clause();
+        String id = document.id();
+        String name = document.rule().document();
+        if (document.waitsForFacts()) {
+            List<String> facts = document.requirement().missingFacts();
+            return Reason.of(
+                            "handover.factsMissing",
+                            source,
+                            id,
+                            name,
+                            facts.stream().map(FactQuestion::name).collect(Collectors.joining(", ")))
+                    .liftedAt(fact(facts.get(0)));
+        }
+        Reason reason = switch (document.standing()) {
+            case ASK -> Reason.of("handover.documentAsked", source, id, name);
+            case APPLIED_FOR -> Reason.of("handover.documentAppliedFor", source, id, name);
+            case REFUSED -> Reason.of("handover.documentRefused", source, id, name);
+            case EXPIRED -> Reason.of("handover.documentExpired", source, id, name);
+            case NEEDED, IN_HAND, WAIVED, NOT_NEEDED -> Reason.of("handover.documentMissing", source, id, name);
+        };
+        return reason.liftedAt(page(document));
+    }
+
+    private static String titles(List<GateAt> gates) {
+        return gates.stream().map(GateAt::title).collect(Collectors.joining(", "));
+    }
+
+    private String vehicle() {
+        return "/orders/" + order.number();
+    }
+
+    private String fact(String name) {
+        return vehicle() + "/facts?fact=" + name;
+    }
+
+    private String page() {
+        return "/handover/" + order.number();
+    }
+
+    private String page(Document document) {
+        return page() + "/documents/" + document.id();
+    }
+}
