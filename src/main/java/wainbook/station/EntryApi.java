@@ -119,7 +119,8 @@ public class EntryApi {
     @Consumes({"image/jpeg", "image/png", "image/webp", "application/pdf"})
     @RolesAllowed({Role.technician, Role.teamLeader, Role.inspector, Role.handoverClerk})
     public EvidenceFile handIn(String order, byte[] content, jakarta.ws.rs.core.HttpHeaders headers) {
-        return files.keep(content, headers.getMediaType().toString());
+        var type = headers.getMediaType();
+        return files.keep(content, type.getType() + "/" + type.getSubtype());
     }
 
     private static Sheet sheet(long seen, StageRecord record) {

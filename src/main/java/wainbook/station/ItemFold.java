@@ -47,19 +47,19 @@ final class ItemFold {
     private boolean gone;
     private boolean deferred;
 
-    private ItemFold(String stage, String line, CheckItem item) {
+    private ItemFold(String stage, SheetLine place) {
         this.stage = stage;
-        this.line = line;
-        this.item = item;
+        this.line = place.name();
+        this.item = place.item();
     }
 
-    static ItemState of(History history, WorkOrder order, String stage, String line, CheckItem item) {
-        var fold = new ItemFold(stage, line, item);
+    static ItemState of(History history, WorkOrder order, String stage, SheetLine place) {
+        var fold = new ItemFold(stage, place);
         history.entries().forEach(fold::take);
-        Answer applies = Applicability.of(item, order.facts());
+        Answer applies = Applicability.of(place.item(), order.facts());
         List<String> missing = applies.fold(List::<String>of, List::<String>of, Answer.Ask::missing);
         return new ItemState(
-                item, line, fold.status(applies), fold.entries, fold.failures, fold.passing, fold.taken, missing);
+                place, fold.status(applies), fold.entries, fold.failures, fold.passing, fold.taken, missing);
     }
 
     private Status status(Answer applies) {
@@ -87,7 +87,11 @@ final class ItemFold {
         return lastFailed ? Status.FAILED : Status.OPEN;
     }
 
+    /** What happens to it at the stage it was given to is that stage's evidence, and changes nothing of this one's. */
     private void take(Entry entry) {
+        if (gone && !(entry.saying() instanceof ReSequenced) && !(entry.saying() instanceof CarriedOver)) {
+            return;
+        }
         if (entry.saying() instanceof Result result) {
             result(entry, result);
         } else if (entry.saying() instanceof WaitBegun begun && isThis(begun.about())) {

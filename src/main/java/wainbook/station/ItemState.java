@@ -9,7 +9,6 @@ import wainbook.process.CheckItem;
 /**
  * How one check item of a vehicle stands.
  *
- * @param line its name across all sheets
  * @param entries everything on record about it, oldest first
  * @param failures failed results since it was last opened anew; those before count for first-pass yield only
  * @param passing the entry it stands by
@@ -17,8 +16,7 @@ import wainbook.process.CheckItem;
  * @param missingFacts what must be known to say whether it applies
  */
 public record ItemState(
-        CheckItem item,
-        String line,
+        SheetLine line,
         Status status,
         List<Entry> entries,
         int failures,
@@ -57,11 +55,15 @@ public record ItemState(
         missingFacts = List.copyOf(missingFacts);
     }
 
+    public CheckItem item() {
+        return line.item();
+    }
+
     public String key() {
-        return item.key();
+        return item().key();
     }
 
     public int triesLeft() {
-        return Math.max(0, item.tries() - failures);
+        return Math.max(0, item().tries() - failures);
     }
 }

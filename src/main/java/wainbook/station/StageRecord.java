@@ -30,14 +30,17 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
     /** The record of a stage that the vehicle has been at or is at; empty before that. */
     public static Optional<StageRecord> of(History history, WorkOrder order, String stage, Sheets sheets) {
         return Optional.ofNullable(order.bindings().get(stage)).map(binding -> {
-            Map<String, CheckItem> lines = new LinkedHashMap<>();
-            sheets.sheet(binding.sheet(), binding.revision())
-                    .items()
-                    .forEach(item -> lines.put(binding.sheet() + "/" + item.key(), item));
-            broughtOver(history, stage, sheets).forEach(lines::putIfAbsent);
-            var items = new ArrayList<ItemState>();
-            lines.forEach((line, item) -> items.add(ItemFold.of(history, order, stage, line, item)));
-            return new StageRecord(stage, binding, items);
+            Map<String, SheetLine> lines = new LinkedHashMap<>();
+            sheets.sheet(binding.sheet(), binding.revision()).items().stream()
+                    .map(item -> new SheetLine(binding.sheet(), binding.revision(), item))
+                    .forEach(line -> lines.put(line.name(), line));
+            broughtOver(history, stage, sheets).forEach(line -> lines.putIfAbsent(line.name(), line));
+            return new StageRecord(
+                    stage,
+                    binding,
+                    lines.values().stream()
+                            .map(line -> ItemFold.of(history, order, stage, line))
+                            .toList());
         });
     }
 
@@ -47,7 +50,7 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
 
     /** The item by its name across all sheets. */
     Optional<ItemState> line(String line) {
-        return items.stream().filter(state -> state.line().equals(line)).findFirst();
+        return items.stream().filter(state -> state.line().name().equals(line)).findFirst();
     }
 
     public List<ItemState> unsettled() {
@@ -58,8 +61,8 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
         return items.size() - unsettled().size();
     }
 
-    private static Map<String, CheckItem> broughtOver(History history, String stage, Sheets sheets) {
-        Map<String, CheckItem> lines = new LinkedHashMap<>();
+    private static List<SheetLine> broughtOver(History history, String stage, Sheets sheets) {
+        var lines = new ArrayList<SheetLine>();
         for (Entry entry : history.entries()) {
             About about = null;
             if (entry.saying() instanceof ReSequenced said && said.toStage().equals(stage)) {
@@ -73,7 +76,7 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
                 CheckItem item = sheets.sheet(about.sheet(), about.revision())
                         .item(key)
                         .orElseThrow(() -> new IllegalStateException("no item " + key + " in its own sheet"));
-                lines.put(about.line(), item);
+                lines.add(new SheetLine(about.sheet(), about.revision(), item));
             }
         }
         return lines;

@@ -32,7 +32,12 @@ record Work(
 
     About about() {
         var fitted = state.item().parts().stream().map(CheckItem.PartUse::part).toList();
-        return new About(stage, sheet(), revision(), state.key(), fitted.isEmpty() ? partAsked() : fitted);
+        return new About(
+                stage,
+                state.line().sheet(),
+                state.line().revision(),
+                state.key(),
+                fitted.isEmpty() ? partAsked() : fitted);
     }
 
     Judged judge(Reply reply) {
@@ -68,14 +73,6 @@ record Work(
 
     private BigDecimal toolPercent() {
         return guards.instrument().flatMap(Instrument::accuracyPercent).orElse(BigDecimal.ZERO);
-    }
-
-    private String sheet() {
-        return guards.record().binding().sheet();
-    }
-
-    private int revision() {
-        return guards.record().binding().revision();
     }
 
     private List<String> partAsked() {

@@ -173,6 +173,21 @@ final class ApiHands implements Hands {
         return post(user, "/re-sequenced", Map.of("item", item, "toStage", toStage, "bars", bars, "reason", reason));
     }
 
+    @Override
+    public Answer document(String user, String requirement, String reference, String validUntil) {
+        Map<String, Object> note = new HashMap<>(Map.of("state", "IN_HAND", "reference", reference));
+        if (!validUntil.isEmpty()) {
+            note.put("validUntil", validUntil);
+        }
+        return post(user, "/documents/" + requirement, note);
+    }
+
+    @Override
+    public Answer handOver(String user, String receivedBy) {
+        int seen = as(user).get(path("/documents")).jsonPath().getInt("seen");
+        return post(user, "/handover", Map.of("receivedBy", receivedBy, "seen", seen));
+    }
+
     private Answer sign(String user, String stage, String password, String fingerprint) {
         return post(user, "/gates/" + stage + "/sign-off", Map.of("fingerprint", fingerprint, "password", password));
     }

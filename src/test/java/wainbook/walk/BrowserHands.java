@@ -241,6 +241,20 @@ final class BrowserHands implements Hands, AutoCloseable {
                 Map.of("toStage", toStage, "bars", bars, "reason", reason));
     }
 
+    @Override
+    public Answer document(String user, String requirement, String reference, String validUntil) {
+        return send(
+                user,
+                "/handover/" + vehicle.order() + "/documents/" + requirement,
+                "main form[method=post]",
+                Map.of("state", "IN_HAND", "reference", reference, "validUntil", validUntil));
+    }
+
+    @Override
+    public Answer handOver(String user, String receivedBy) {
+        return send(user, "/handover/" + vehicle.order(), "main form[method=post]", Map.of("receivedBy", receivedBy));
+    }
+
     Answer send(String user, String path, String selector, Map<String, Object> fields) {
         Page page = open(user, path);
         unfold(page);

@@ -52,5 +52,10 @@ interface Hands {
 
     Answer dispose(String user, int nonconformity, String disposition, String because);
 
+    /** Notes a document as in hand; {@code validUntil} is empty where it has no end. */
+    Answer document(String user, String requirement, String reference, String validUntil);
+
+    Answer handOver(String user, String receivedBy);
+
     Answer reSequence(String user, String item, String toStage, List<String> bars, String reason);
 }

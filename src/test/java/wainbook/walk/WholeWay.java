@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static wainbook.walk.ApiHands.PASSWORD;
 
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 
@@ -22,6 +24,28 @@ final class WholeWay {
     private static final List<String> AFTER_OPENING =
             List.of("TOOLS", "COVERS", "JOINTS", "BONDING", "INSULATION", "POLARITY", "LOOP", "COOLANT");
     private static final List<String> RESTORING = List.of("PEOPLE_WARNED", "AREA_BARRIERED", "TOOLS_COUNTED");
+
+    /** What decides which documents this bus needs in Great Britain; {@code pack_types} only counts them. */
+    private static final Map<String, String> FACTS = Map.ofEntries(
+            Map.entry("category", "M3"),
+            Map.entry("axles", "2"),
+            Map.entry("propulsion_changed", "true"),
+            Map.entry("chassis_cut_or_drilled", "false"),
+            Map.entry("axle_plates_changed", "false"),
+            Map.entry("gross_plated_old", "18000"),
+            Map.entry("gross_plated_new", "18000"),
+            Map.entry("tacho_fitted", "false"),
+            Map.entry("limiter_required", "false"),
+            Map.entry("tail_lift", "false"),
+            Map.entry("crane_or_hook_loader", "false"),
+            Map.entry("pack_types", "E60"),
+            Map.entry("charge_ac", "false"),
+            Map.entry("charge_dc", "true"),
+            Map.entry("waste_streams", "16 06 01*"),
+            Map.entry("emission_claim", "false"));
+
+    private static final List<String> DOCUMENTS = List.of(
+            "GB-01", "GB-03", "GB-10", "GB-11", "GB-15", "GB-27", "GB-28", "GB-29", "GB-30", "GB-31", "GB-34", "GB-36");
 
     private final Vehicle vehicle;
     private final Hands hands;
@@ -49,6 +73,7 @@ final class WholeWay {
         commissioned();
         worksLive();
         leavesTheLine();
+        handedOver();
     }
 
     private void ordered() {
@@ -349,6 +374,20 @@ final class WholeWay {
         refused(hands.sign("mateo", "commissioning", PASSWORD), "gate.ownWork");
         done(hands.sign("hana", "commissioning", PASSWORD));
         done(hands.move("fatima", "OUT", "YARD"));
+    }
+
+    private void handedOver() {
+        refused(hands.handOver("leilani", "depot foreman"), "handover.factsMissing");
+        FACTS.forEach((fact, stated) -> done(hands.fact("leilani", fact, stated)));
+        refused(hands.handOver("leilani", "depot foreman"), "handover.documentMissing");
+        String tomorrow = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC).toString();
+        DOCUMENTS.forEach(
+                id -> done(hands.document("leilani", id, "no. 17/" + id, id.equals("GB-28") ? tomorrow : "")));
+        clock.pass(Duration.ofDays(1));
+        refused(hands.handOver("leilani", "depot foreman"), "handover.documentExpired");
+        done(hands.document("leilani", "GB-28", "no. 18/GB-28", ""));
+        done(hands.handOver("leilani", "depot foreman"));
+        refused(hands.handOver("leilani", "depot foreman"), "handover.handedOverAlready", "handover.given");
     }
 
     private void notYet(String step, String user, Map<String, Object> with, String key) {
