@@ -1,6 +1,7 @@
 package wainbook.page;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
@@ -29,6 +30,14 @@ public record Refusal(String what, String why, String next, String source, Optio
             said.add(part.isEmpty() ? "" : Words.format(part, arguments));
         }
         return new Refusal(said.get(0), said.get(1), said.get(2), reason.source(), reason.lift());
+    }
+
+    /** What a rule says is not possible, where it is known by its key alone and what it was about is not. */
+    public static String bare(String key) {
+        String pattern = Words.pattern(key);
+        Object[] unknown = new Object[9];
+        Arrays.fill(unknown, "…");
+        return Words.format(parts(pattern).get(0).replaceAll("\\{(\\d)[^{}]*}", "{$1}"), unknown);
     }
 
     /** Split before the arguments go in, so that a full stop in a name never ends a sentence. */

@@ -3,6 +3,7 @@ package wainbook.station;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
+import wainbook.page.Refusal;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Observed;
@@ -18,7 +19,10 @@ final class Verdicts {
 
     static Optional<StationView.Said> of(Entry entry, ItemState now) {
         if (entry.saying() instanceof Observed observed) {
-            String why = observed.notCountedFor().stream().distinct().collect(Collectors.joining(", "));
+            String why = observed.notCountedFor().stream()
+                    .distinct()
+                    .map(Refusal::bare)
+                    .collect(Collectors.joining(" "));
             return Optional.of(new StationView.Said(false, true, Words.of("station.saidObserved", why)));
         }
         if (entry.saying() instanceof WaitBegun begun) {

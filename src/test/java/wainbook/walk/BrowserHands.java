@@ -293,7 +293,9 @@ final class BrowserHands implements Hands, AutoCloseable {
         page.waitForLoadState();
         String text = page.locator("main").innerText();
         assertThat(answer.status()).as(text).isIn(200, 409, 422);
-        boolean observed = page.locator(".caution [role=status]").count() > 0;
+        boolean observed = page.locator(".caution [role=status], .verdict.danger[role=status]")
+                        .count()
+                > 0;
         return new Shown(answer.status() == 200 && !observed, text);
     }
 

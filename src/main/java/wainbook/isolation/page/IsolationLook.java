@@ -28,6 +28,7 @@ import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.page.Formats;
+import wainbook.page.Refusal;
 import wainbook.page.Words;
 import wainbook.process.Condition;
 import wainbook.process.plan.Plan;
@@ -233,9 +234,7 @@ class IsolationLook {
                 .map(entry -> Words.of(
                         "isolating.observed",
                         ((IsolationSaying.Observed) entry.saying())
-                                .notCountedFor().stream()
-                                        .map(key -> Words.of(key, "–").replaceFirst("\\. .*", ""))
-                                        .collect(Collectors.joining("; "))))
+                                .notCountedFor().stream().map(Refusal::bare).collect(Collectors.joining(" "))))
                 .findFirst();
     }
 
