@@ -15,6 +15,7 @@ class Places implements Navigation {
                 Place.forEveryone("/line", "line.placeLine"),
                 Place.forEveryone("/orders", "order.placeOrders"),
                 Place.forEveryone("/gates", "gate.placeGates"),
-                Place.forEveryone("/matters", "matter.placeMatters"));
+                Place.forEveryone("/matters", "matter.placeMatters"),
+                Place.forEveryone("/calculations", "engineering.placeCalculations"));
     }
 }
