@@ -2,8 +2,10 @@ package wainbook.setup;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Set;
 import wainbook.page.Navigation;
 import wainbook.page.Place;
+import wainbook.works.Role;
 
 /** The way round the works' pages. */
 @ApplicationScoped
@@ -16,6 +18,10 @@ class Places implements Navigation {
                 Place.forEveryone("/orders", "order.placeOrders"),
                 Place.forEveryone("/gates", "gate.placeGates"),
                 Place.forEveryone("/matters", "matter.placeMatters"),
-                Place.forEveryone("/calculations", "engineering.placeCalculations"));
+                Place.forEveryone("/calculations", "engineering.placeCalculations"),
+                new Place(
+                        "/verification",
+                        "ledger.placeVerification",
+                        Set.of(Role.auditor, Role.qualityEngineer, Role.administrator)));
     }
 }
