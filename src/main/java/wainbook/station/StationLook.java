@@ -28,11 +28,13 @@ class StationLook {
     private final Ledger ledger;
     private final Workplace workplace;
     private final Releases releases;
+    private final Taking taking;
 
-    StationLook(Ledger ledger, Workplace workplace, Releases releases) {
+    StationLook(Ledger ledger, Workplace workplace, Releases releases, Taking taking) {
         this.ledger = ledger;
         this.workplace = workplace;
         this.releases = releases;
+        this.taking = taking;
     }
 
     StationView at(
@@ -67,7 +69,8 @@ class StationLook {
                 refusals,
                 said,
                 form,
-                form.value("id").isEmpty() ? UUID.randomUUID() : UUID.fromString(form.value("id")));
+                form.value("id").isEmpty() ? UUID.randomUUID() : UUID.fromString(form.value("id")),
+                inHand.flatMap(state -> taking.inHand(history, moment, state.key())));
         return inHand.isEmpty() ? bare : withInstruments(bare);
     }
 
@@ -137,7 +140,8 @@ class StationLook {
                 view.refusals(),
                 view.said(),
                 view.form(),
-                view.actId());
+                view.actId(),
+                view.hands());
     }
 
     private String place(WorkOrder order) {

@@ -20,6 +20,7 @@ import wainbook.process.Joint;
  * @param refusals what the last try was refused for
  * @param said what the last entry came to
  * @param actId the id that the form's entry will have
+ * @param hands whose hands the item in hand is in
  */
 public record StationView(
         WorkOrder order,
@@ -32,7 +33,8 @@ public record StationView(
         List<Reason> refusals,
         Optional<Said> said,
         Form form,
-        UUID actId) {
+        UUID actId,
+        Optional<Taking.InHand> hands) {
 
     /** The last entry in words. */
     public record Said(boolean passed, boolean observed, String text) {}
