@@ -10,6 +10,11 @@ public record Donor(String number) {
 
     /** Ordered and received; the cast is assembled before. */
     public static Donor received() {
+        return received("BUS-12M");
+    }
+
+    /** The same on a route of the test's own. */
+    public static Donor received(String route) {
         String unique =
                 UUID.randomUUID().toString().replace("-", "").substring(0, 8).toUpperCase(java.util.Locale.ROOT);
         var donor = new Donor("DN-" + unique);
@@ -17,13 +22,20 @@ public record Donor(String number) {
                 .asks()
                 .contentType("application/json")
                 .body(Map.of(
-                        "id", id(),
-                        "number", donor.number,
-                        "operator", "Vale and Fen Community Buses",
-                        "variant", "bus-12m",
-                        "route", "BUS-12M",
-                        "promisedOn", "2027-02-01",
-                        "facts", List.of(Map.of("fact", "packs", "stated", "2"))))
+                        "id",
+                        id(),
+                        "number",
+                        donor.number,
+                        "operator",
+                        "Vale and Fen Community Buses",
+                        "variant",
+                        "bus-12m",
+                        "route",
+                        route,
+                        "promisedOn",
+                        "2027-02-01",
+                        "facts",
+                        List.of(Map.of("fact", "packs", "stated", "2"))))
                 .post("/api/v1/orders")
                 .then()
                 .statusCode(201);
