@@ -4,73 +4,36 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
-import jakarta.inject.Inject;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import wainbook.act.Actor;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.Donor;
-import wainbook.ledger.Asked;
-import wainbook.ledger.Decision;
-import wainbook.ledger.Ledger;
-import wainbook.ledger.Saying;
-import wainbook.ledger.Subject;
+import wainbook.house.OwnSheet;
 import wainbook.process.Ask;
-import wainbook.process.CheckItem;
-import wainbook.process.CheckSheet;
-import wainbook.process.Condition;
-import wainbook.process.Draft;
-import wainbook.process.Known;
-import wainbook.process.ProcessSaying.Released;
-import wainbook.process.ProcessSaying.RouteReleased;
-import wainbook.process.Releases;
-import wainbook.process.Route;
-import wainbook.process.VehicleFacts;
 
 /** A vehicle goes on by a newer revision of its sheet, and keeps what that revision left as it was. */
 @QuarkusTest
 class NewerSheetAtAVehicleTest {
 
-    private static final Known KNOWN = new Known(List.of(), Set.of("intake"), Set.of(), VehicleFacts.PREDICATES);
+    private static final Ask TICK = new Ask.Confirm(Optional.empty());
 
-    @Inject
-    Ledger ledger;
-
-    @Inject
-    Releases releases;
-
-    @Inject
-    Clock clock;
-
-    private String sheet;
+    private OwnSheet sheet;
     private Donor donor;
 
-    /** A route and a sheet of the test's own, so that no other test meets the newer revision. */
     @BeforeEach
     void a_donor_bound_to_the_first_revision() {
         Cast.assemble();
-        String unique = UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
-        sheet = "SURVEY-" + unique;
-        Route demo = releases.route("BUS-12M").orElseThrow();
-        release(
-                item("frame", "Look over the frame"),
-                item("doors", "Look at the doors"),
-                item("seats", "Count the seats"));
-        say(
-                Subject.works(),
-                new RouteReleased(
-                        new Route("ROUTE-" + unique, "Route of a test", demo.legs(), demo.vehicleKind(), sheet), 1));
-        donor = Donor.received("ROUTE-" + unique);
+        sheet = OwnSheet.released(
+                OwnSheet.item("frame", "Look over the frame", TICK, 5),
+                OwnSheet.item("doors", "Look at the doors", TICK, 5),
+                OwnSheet.item("seats", "Count the seats", TICK, 5));
+        donor = Donor.received(sheet.route());
         List.of("frame", "doors", "seats").forEach(key -> record(key).then().statusCode(201));
     }
 
@@ -154,56 +117,10 @@ class NewerSheetAtAVehicleTest {
 
     /** Doors get other words, lamps are new, seats are gone; the frame's planned time alone changes nothing. */
     private void releaseSecond() {
-        release(
-                new CheckItem(
-                        "frame",
-                        "Look over the frame",
-                        new Ask.Confirm(Optional.empty()),
-                        Condition.NONE,
-                        Optional.empty(),
-                        Optional.empty(),
-                        30,
-                        Optional.empty(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        Optional.empty(),
-                        1),
-                item("doors", "Look at the doors and their hinges"),
-                item("lamps", "Try the lamps"));
-    }
-
-    private void release(CheckItem... items) {
-        var draft = new Draft(new CheckSheet(sheet, "Survey of a test", List.of(items), "intake"));
-        Released released = draft.release(KNOWN, releases.sheetInForce(sheet)).fold(next -> next, reasons -> {
-            throw new AssertionError(reasons);
-        });
-        say(Subject.checkSheet(sheet), released);
-    }
-
-    private static CheckItem item(String key, String title) {
-        return new CheckItem(
-                key,
-                title,
-                new Ask.Confirm(Optional.empty()),
-                Condition.NONE,
-                Optional.empty(),
-                Optional.empty(),
-                5,
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                1);
-    }
-
-    private void say(Subject subject, Saying saying) {
-        var asked = new Told(UUID.randomUUID(), List.of(subject), saying.getClass());
-        ledger.write(asked, Actor.of(Cast.WORKS_ENGINEER.number(), clock), reading -> Decision.say(subject, saying))
-                .fold(entry -> entry, reasons -> {
-                    throw new AssertionError(reasons);
-                });
+        sheet.next(
+                OwnSheet.item("frame", "Look over the frame", TICK, 30),
+                OwnSheet.item("doors", "Look at the doors and their hinges", TICK, 5),
+                OwnSheet.item("lamps", "Try the lamps", TICK, 5));
     }
 
     private Response record(String item) {
@@ -229,6 +146,4 @@ class NewerSheetAtAVehicleTest {
         assertThat(response.statusCode()).isEqualTo(409);
         return response.jsonPath().getList("reasons.key");
     }
-
-    private record Told(UUID id, List<Subject> writes, Class<? extends Saying> says) implements Asked {}
 }
