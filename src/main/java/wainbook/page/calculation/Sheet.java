@@ -57,12 +57,17 @@ final class Sheet<I extends Record, R extends Record> {
                 calculation.cautions().stream().map(Written::text).toList());
     }
 
-    /** The form with what a field holds unless something else is said. */
+    /** The form before anything is typed. */
     CalculationView empty() {
-        Form form = Form.EMPTY;
+        return asked(Map.of());
+    }
+
+    /** The form with what was typed, and with what a field holds unless something else is said. */
+    private CalculationView asked(Map<String, String> typed) {
+        Form form = Form.of(typed);
         Described described = forPeople();
         for (Asked field : described.asked()) {
-            form = form.with(field.name(), field.preset());
+            form = form.value(field.name()).isBlank() ? form.with(field.name(), field.preset()) : form;
         }
         return CalculationView.of(described, form);
     }
@@ -81,7 +86,7 @@ final class Sheet<I extends Record, R extends Record> {
 
     /** The same for people: faults at their fields, and what was typed still there. */
     CalculationView answer(Map<String, String> typed) {
-        CalculationView asked = CalculationView.of(forPeople(), Form.of(typed));
+        CalculationView asked = asked(typed);
         return answer(
                 Typed.json(inputs, typed),
                 (known, working) -> asked.with(Worked.of(working)),

@@ -28,12 +28,16 @@ final class TypedFaults {
         if (element.matches()) {
             int place = Integer.parseInt(element.group(2)) + 1;
             return form.wrong(
-                    element.group(1), "engineering.elementFault", String.valueOf(place) + element.group(3), said);
+                    element.group(1),
+                    "engineering.elementFault",
+                    Asked.label(element.group(1)),
+                    place + element.group(3),
+                    said);
         }
         String field = fault.field().split("\\.", 2)[0];
-        boolean unknown = fault.message().key().equals("engineering.fault.unknown");
-        return form.wrong(
-                field, unknown ? "engineering.unknownField" : "engineering.fieldFault", unknown ? field : said);
+        return fault.message().key().equals("engineering.fault.unknown")
+                ? form.wrong(field, "engineering.unknownField", field)
+                : form.wrong(field, "engineering.fieldFault", Asked.label(field), said);
     }
 
     /** People type no quotation marks; where a message to scripts speaks of JSON, there is another for them. */

@@ -45,7 +45,9 @@ class CalculationPageTest {
     @MethodSource("calculations")
     void before_a_figure_is_given_the_page_shows_what_is_asked_and_nothing_is_wrong(String name) {
         String page = inspector.page("/calculations/" + name);
-        assertThat(page).contains("What is asked", "Sources").doesNotContain("class=\"fault\"", "Results");
+        assertThat(page)
+                .contains("What is asked", "Sources")
+                .doesNotContain("class=\"fault\"", "<h2 id=\"answer\">Result<");
     }
 
     @Test
@@ -54,6 +56,13 @@ class CalculationPageTest {
         assertThat(page)
                 .contains("<strong>Pass</strong>", "value=\"0.0146\"", "0.073", "R = ")
                 .contains("Upper limit", "UN R100, 5.1.2.2", "it makes nothing safe");
+    }
+
+    @Test
+    void what_was_left_out_is_shown_as_it_was_understood() {
+        assertThat(inspector.page("/calculations/takt?availableMinutes=470&demand=5"))
+                .containsPattern("name=\"efficiency\" type=\"text\" value=\"1\"")
+                .contains("94");
     }
 
     @Test
@@ -93,7 +102,7 @@ class CalculationPageTest {
         assertThat(inspector
                         .get("/calculations/isolation-combined?partsOhm=5,x&workingV=800&limitOhmPerVolt=500")
                         .asString())
-                .contains("No. 2: ");
+                .contains("Insulation resistance of each part, no. 2: ");
     }
 
     @Test
