@@ -9,6 +9,7 @@ import wainbook.station.StationSaying.CarriedOver;
 import wainbook.station.StationSaying.Chosen;
 import wainbook.station.StationSaying.Confirmed;
 import wainbook.station.StationSaying.Counted;
+import wainbook.station.StationSaying.GivenBack;
 import wainbook.station.StationSaying.LotUsed;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Noted;
@@ -40,6 +41,7 @@ final class StationTellings {
                 (said, names) ->
                         Told.of(Words.of("book.observed", names.item(said.about())), figures(said.readings(), "")));
         tellings.on(Voided.class, (said, names) -> Told.of(Words.of("book.voided", said.reason())));
+        tellings.on(GivenBack.class, (said, names) -> Told.of(Words.of("book.givenBack", said.item())));
         tellings.on(Taken.class, (said, names) -> Told.of(Words.of("book.taken", said.item())));
         tellings.on(
                 ReSequenced.class,

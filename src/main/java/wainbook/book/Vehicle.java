@@ -77,7 +77,8 @@ public record Vehicle(
             boolean report,
             boolean decide,
             boolean release,
-            boolean state) {}
+            boolean state,
+            boolean rebind) {}
 
     public String path() {
         return "/orders/" + order.number();

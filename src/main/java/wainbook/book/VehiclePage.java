@@ -54,7 +54,8 @@ public class VehiclePage {
                 is(Role.technician, Role.teamLeader, Role.inspector, Role.qualityEngineer),
                 is(Role.qualityEngineer),
                 is(Role.lineManager, Role.worksEngineer, Role.qualityEngineer),
-                is(Role.worksEngineer, Role.lineManager, Role.handoverClerk));
+                is(Role.worksEngineer, Role.lineManager, Role.handoverClerk),
+                is(Role.worksEngineer));
     }
 
     private boolean is(String... roles) {

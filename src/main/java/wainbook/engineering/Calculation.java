@@ -23,6 +23,11 @@ public interface Calculation<I extends Record, R extends Record> {
     /** Where formula, limit and decision rule come from. */
     List<Source> sources();
 
+    /** What to heed whatever the figures are; said before the first one is asked, and again with the result. */
+    default List<Sentence> cautions() {
+        return List.of();
+    }
+
     /** The calculation itself, for inputs that are known to be in their domain. Callers use {@link #of}. */
     Answer<R> work(I inputs);
 

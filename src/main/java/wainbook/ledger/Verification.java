@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import wainbook.ledger.Finding.What;
 
 /**
  * Checks one stream after another against the format's page: every stored byte is hashed, every column compared with what
@@ -37,25 +38,25 @@ final class Verification {
             entries++;
             String where = end.subject() + " entry " + number;
             if (!ids.add(row.id())) {
-                find(where, "its id stands twice");
+                find(where, What.ID_TWICE);
             }
             if (!Said.hash(row.said()).equals(row.hash())) {
-                find(where, "the text does not have the stored hash");
+                find(where, What.TEXT_WITHOUT_ITS_HASH);
             }
             try {
                 Said said = Said.parse(row.said());
                 columns(where, row, said);
                 if (said.number() != number) {
-                    find(where, "says it is number " + said.number());
+                    find(where, What.OTHER_NUMBER, said.number());
                 }
                 if (!said.previous().equals(previous)) {
-                    find(where, "does not follow the entry before it");
+                    find(where, What.DOES_NOT_FOLLOW);
                 }
                 if (!said.subject().equals(end.subject())) {
-                    find(where, "is about " + said.subject());
+                    find(where, What.OTHER_SUBJECT, said.subject());
                 }
                 if (said.at().isBefore(at)) {
-                    find(where, "is earlier than the entry before it");
+                    find(where, What.EARLIER_THAN_BEFORE);
                 }
                 at = said.at();
                 Evidence.in(said.body())
@@ -63,7 +64,7 @@ final class Verification {
                                 .computeIfAbsent(file.sha256(), none -> new HashSet<>())
                                 .add(file));
             } catch (IllegalArgumentException unreadable) {
-                find(where, "cannot be read: " + unreadable.getMessage());
+                find(where, What.UNREADABLE, unreadable.getMessage());
             }
             previous = row.hash();
         }
@@ -78,63 +79,63 @@ final class Verification {
         files++;
         String where = "file " + sha256;
         if (!Said.sha256(content).equals(sha256)) {
-            find(where, "its bytes do not have this fingerprint");
+            find(where, What.FILE_FINGERPRINT);
         }
         if (sizeBytes != content.length) {
-            find(where, "its size is not that of its bytes");
+            find(where, What.FILE_SIZE);
         }
         Set<EvidenceFile> said = pointedTo.remove(sha256);
         if (said != null && said.stream().anyMatch(file -> !file.mediaType().equals(mediaType))) {
-            find(where, "its type is not what the entry says");
+            find(where, What.FILE_TYPE_SAID);
         }
         if (said != null && said.stream().anyMatch(file -> file.sizeBytes() != sizeBytes)) {
-            find(where, "its size is not what the entry says");
+            find(where, What.FILE_SIZE_SAID);
         }
     }
 
     VerificationReport report(long streams) {
-        pointedTo.keySet().stream().sorted().forEach(sha256 -> find("file " + sha256, "is missing"));
+        pointedTo.keySet().stream().sorted().forEach(sha256 -> find("file " + sha256, What.FILE_MISSING));
         return new VerificationReport(streams, entries, files, findings);
     }
 
-    void find(String where, String what) {
-        findings.add(new Finding(where, what));
+    void find(String where, What what, Object... arguments) {
+        findings.add(Finding.of(where, what, arguments));
     }
 
     private void columns(String where, Stored row, Said said) {
         if (!said.id().equals(row.id())) {
-            find(where, "column id is not what the text says");
+            find(where, What.COLUMN_ID);
         }
         if (!said.stream().equals(row.stream())) {
-            find(where, "column stream is not what the text says");
+            find(where, What.COLUMN_STREAM);
         }
         if (said.number() != row.number()) {
-            find(where, "column number is not what the text says");
+            find(where, What.COLUMN_NUMBER);
         }
         if (!said.kind().equals(row.kind())) {
-            find(where, "column kind is not what the text says");
+            find(where, What.COLUMN_KIND);
         }
     }
 
     private void end(End end, long number, String hash, Instant at) {
         if (end.lastNumber() != number) {
-            find(end.subject(), "ends at number " + end.lastNumber() + " but " + number + " entries are stored");
+            find(end.subject(), What.END_NUMBER, end.lastNumber(), number);
         }
         if (!end.lastHash().equals(hash)) {
-            find(end.subject(), "the last hash of the stream is not that of its last entry");
+            find(end.subject(), What.END_HASH);
         }
         if (number == 0) {
-            find(end.subject(), "has no entries");
+            find(end.subject(), What.NO_ENTRIES);
         } else if (!end.lastAt().equals(at)) {
-            find(end.subject(), "the last time of the stream is not that of its last entry");
+            find(end.subject(), What.END_TIME);
         }
         try {
             Subject subject = Subject.parse(end.subject());
             if (!subject.toString().equals(end.subject()) || !subject.stream().equals(end.id())) {
-                find(end.subject(), "the id of the stream does not follow from its subject");
+                find(end.subject(), What.STREAM_ID);
             }
         } catch (IllegalArgumentException unreadable) {
-            find(end.subject(), "the subject of the stream cannot be read: " + unreadable.getMessage());
+            find(end.subject(), What.SUBJECT_UNREADABLE, unreadable.getMessage());
         }
     }
 }

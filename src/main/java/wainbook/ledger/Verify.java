@@ -41,6 +41,20 @@ public class Verify {
         });
     }
 
+    /** How much there is to read, told before anybody waits for it. */
+    public Extent extent() {
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> new Extent(count("StreamHead"), count("EntryRow"), count("EvidenceRow")));
+    }
+
+    /** So many streams, entries and files are stored. */
+    public record Extent(long streams, long entries, long files) {}
+
+    private long count(String table) {
+        return session.createSelectionQuery("select count(*) from " + table, Long.class)
+                .getSingleResult();
+    }
+
     private void stream(Verification verification, UUID stream) {
         List<Object[]> joined = joined(stream);
         List<EntryRow> rows = joined.stream()
@@ -55,8 +69,7 @@ public class Verify {
             rows.stream()
                     .filter(row -> kinds.type(row.kind).isEmpty())
                     .forEach(row -> verification.find(
-                            head.subject + " entry " + row.number,
-                            "kind " + row.kind + " is not known to this program"));
+                            head.subject + " entry " + row.number, Finding.What.KIND_UNKNOWN, row.kind));
         });
     }
 
@@ -75,6 +88,6 @@ public class Verify {
         session.createSelectionQuery(
                         "select id from EntryRow where stream not in (select id from StreamHead)", UUID.class)
                 .getResultList()
-                .forEach(id -> verification.find("entry " + id, "belongs to no stream"));
+                .forEach(id -> verification.find("entry " + id, Finding.What.NO_STREAM));
     }
 }

@@ -1,7 +1,7 @@
 package wainbook.page;
 
 import io.quarkus.qute.TemplateInstance;
-import jakarta.annotation.security.PermitAll;
+import io.quarkus.security.Authenticated;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -9,7 +9,7 @@ import jakarta.ws.rs.core.MediaType;
 
 /** Shows every part in each of its states, so that whoever changes one sees them all. */
 @Path("/looks")
-@PermitAll
+@Authenticated
 @Produces(MediaType.TEXT_HTML)
 public class LooksPage {
 

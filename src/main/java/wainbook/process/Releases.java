@@ -3,6 +3,7 @@ package wainbook.process;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -66,6 +67,16 @@ public class Releases {
         return works(JointsReleased.class)
                 .reduce((former, latter) -> latter)
                 .map(JointsReleased::joints)
+                .orElse(List.of());
+    }
+
+    /** The joints as they stood then; none if there were none yet. */
+    public List<Joint> jointsAt(Instant at) {
+        return ledger.history(Subject.works())
+                .saying(JointsReleased.class)
+                .filter(entry -> !entry.moment().at().isAfter(at))
+                .reduce((former, latter) -> latter)
+                .map(entry -> ((JointsReleased) entry.saying()).joints())
                 .orElse(List.of());
     }
 

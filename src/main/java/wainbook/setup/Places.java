@@ -2,8 +2,10 @@ package wainbook.setup;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Set;
 import wainbook.page.Navigation;
 import wainbook.page.Place;
+import wainbook.works.Role;
 
 /** The way round the works' pages. */
 @ApplicationScoped
@@ -18,6 +20,11 @@ class Places implements Navigation {
                 Place.forEveryone("/isolation", "isolating.placeIsolations"),
                 Place.forEveryone("/locks", "isolating.placeLocks"),
                 Place.forEveryone("/handover", "handover.placeHandover"),
-                Place.forEveryone("/matters", "matter.placeMatters"));
+                Place.forEveryone("/matters", "matter.placeMatters"),
+                Place.forEveryone("/calculations", "engineering.placeCalculations"),
+                new Place(
+                        "/verification",
+                        "ledger.placeVerification",
+                        Set.of(Role.auditor, Role.qualityEngineer, Role.administrator)));
     }
 }

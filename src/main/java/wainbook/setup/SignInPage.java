@@ -53,7 +53,9 @@ public class SignInPage {
     @Path("/sign-out")
     @PermitAll
     public Response signOut(@Context SecurityIdentity identity) {
-        FormAuthenticationMechanism.logout(identity);
+        if (!identity.isAnonymous()) {
+            FormAuthenticationMechanism.logout(identity);
+        }
         return Response.seeOther(URI.create("/sign-in")).build();
     }
 

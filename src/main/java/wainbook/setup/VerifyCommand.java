@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 import wainbook.ledger.VerificationReport;
 import wainbook.ledger.Verify;
 import wainbook.page.Words;
+import wainbook.page.ledger.Found;
 
 /** Verifies the whole ledger. Exit code 0 when sound, 3 when something was found. */
 @Command(name = "verify", mixinStandardHelpOptions = true)
@@ -28,7 +29,7 @@ public class VerifyCommand implements Callable<Integer> {
     public Integer call() {
         VerificationReport report = verify.everything();
         PrintWriter out = spec.commandLine().getOut();
-        report.findings().forEach(finding -> out.println(finding.where() + ": " + finding.what()));
+        report.findings().stream().map(Found::of).forEach(found -> out.println(found.where() + ": " + found.what()));
         out.println(Words.of(
                 report.sound() ? "ledger.sound" : "ledger.unsound",
                 report.streams(),

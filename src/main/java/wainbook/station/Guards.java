@@ -61,7 +61,7 @@ record Guards(
         }
         state.takenBy()
                 .filter(taken -> !taken.who().equals(person.number()))
-                .filter(taken -> taken.since().plus(ItemFold.NAME_STANDS).isAfter(at))
+                .filter(taken -> taken.stands(at))
                 .ifPresent(
                         taken -> against.add(Reason.of("station.taken", Reason.WORKS_RULE, state.key(), taken.who())));
         return against;
@@ -78,13 +78,20 @@ record Guards(
                         .liftedAt(AT_STATION + order.number() + "?item=" + before));
             }
         }
-        state.item()
-                .competence()
-                .flatMap(competence -> CompetenceRule.against(person, competence, today))
-                .ifPresent(against::add);
+        against.addAll(competence());
         toolKind().ifPresent(kind -> against.addAll(InstrumentRule.against(instrument, kind, range(), today)));
         against.addAll(electrical);
         return against;
+    }
+
+    /** What the person lacks. */
+    List<Reason> competence() {
+        return state
+                .item()
+                .competence()
+                .flatMap(competence -> CompetenceRule.against(person, competence, today))
+                .stream()
+                .toList();
     }
 
     private Optional<String> toolKind() {

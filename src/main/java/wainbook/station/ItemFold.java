@@ -19,6 +19,7 @@ import wainbook.station.ItemState.Status;
 import wainbook.station.ItemState.Taken;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.CarriedOver;
+import wainbook.station.StationSaying.GivenBack;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.ReSequenced;
 import wainbook.station.StationSaying.Result;
@@ -106,6 +107,10 @@ final class ItemFold {
                 && name.stage().equals(stage)
                 && name.item().equals(item.key())) {
             taken = Optional.of(new Taken(entry.moment().who(), entry.moment().at()));
+        } else if (entry.saying() instanceof GivenBack name
+                && name.stage().equals(stage)
+                && name.item().equals(item.key())) {
+            taken = Optional.empty();
         } else if (entry.saying() instanceof ReSequenced said && isThis(said.about())) {
             gone(entry, said.toStage(), true);
         } else if (entry.saying() instanceof CarriedOver said && isThis(said.about())) {

@@ -25,7 +25,17 @@ public record ItemState(
         List<String> missingFacts) {
 
     /** Somebody's name on an item. */
-    public record Taken(String who, Instant since) {}
+    public record Taken(String who, Instant since) {
+
+        /** After this time the name no longer keeps others from it. */
+        public Instant until() {
+            return since.plus(ItemFold.NAME_STANDS);
+        }
+
+        public boolean stands(Instant at) {
+            return until().isAfter(at);
+        }
+    }
 
     /** Where an item is. */
     public enum Status {

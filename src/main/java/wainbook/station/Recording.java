@@ -18,6 +18,7 @@ import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.matter.Nonconformities;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.SerialRead;
 
 /** Records what a person did or read for one check item. */
 @ApplicationScoped
@@ -73,7 +74,27 @@ public class Recording {
                                             asked.reply().figures(),
                                             counting.stream().map(Reason::key).toList())));
         }
-        return work.judge(asked.reply()).fold(saying -> say(order, work, saying), Decision::refuse);
+        return work.judge(asked.reply())
+                .fold(
+                        saying -> onAnotherVehicle(saying, asked.order())
+                                .map(Decision::refuse)
+                                .orElseGet(() -> say(order, work, saying)),
+                        Decision::refuse);
+    }
+
+    /** Two who read the same serial at once meet the unique key, which sends the later one here. */
+    private static Optional<Reason> onAnotherVehicle(StationSaying saying, String order) {
+        return Optional.of(saying)
+                .filter(SerialRead.class::isInstance)
+                .flatMap(said -> StandingSerials.serial((SerialRead) said))
+                .flatMap(serial -> PartSerial.elsewhere(serial, order)
+                        .map(other -> Reason.of(
+                                        "station.serialElsewhere",
+                                        Reason.WORKS_RULE,
+                                        serial.number(),
+                                        serial.part(),
+                                        other)
+                                .liftedAt("/orders/" + other)));
     }
 
     /** A pack that was fitted is a source from now on, whether or not the entry counts. */

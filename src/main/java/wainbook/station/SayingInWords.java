@@ -63,6 +63,12 @@ public final class SayingInWords {
         if (saying instanceof StationSaying.CarriedOver said) {
             return Words.of("station.lineCarriedOver", said.toStage(), said.owner(), said.reason());
         }
+        if (saying instanceof StationSaying.Taken) {
+            return Words.of("station.lineTaken");
+        }
+        if (saying instanceof StationSaying.GivenBack) {
+            return Words.of("station.lineGivenBack");
+        }
         return Words.of("station.lineConfirmed");
     }
 

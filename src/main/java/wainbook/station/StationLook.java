@@ -32,12 +32,14 @@ class StationLook {
     private final Workplace workplace;
     private final Releases releases;
     private final WorksDay day;
+    private final Taking taking;
 
-    StationLook(Ledger ledger, Workplace workplace, Releases releases, WorksDay day) {
+    StationLook(Ledger ledger, Workplace workplace, Releases releases, WorksDay day, Taking taking) {
         this.ledger = ledger;
         this.workplace = workplace;
         this.releases = releases;
         this.day = day;
+        this.taking = taking;
     }
 
     StationView at(
@@ -73,7 +75,8 @@ class StationLook {
                 said,
                 form,
                 form.value("id").isEmpty() ? UUID.randomUUID() : UUID.fromString(form.value("id")),
-                InWords.of(Isolation.of(history), moment.at(), moment.who(), new Formats(day.zone())));
+                InWords.of(Isolation.of(history), moment.at(), moment.who(), new Formats(day.zone())),
+                inHand.flatMap(state -> taking.inHand(history, moment, state.key())));
         return inHand.isEmpty() ? bare : withInstruments(bare);
     }
 
@@ -138,7 +141,8 @@ class StationLook {
                 view.said(),
                 view.form(),
                 view.actId(),
-                view.power());
+                view.power(),
+                view.hands());
     }
 
     private String place(WorkOrder order) {

@@ -26,6 +26,7 @@ import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.EvidenceFiles;
+import wainbook.page.Filled;
 import wainbook.page.Form;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Problem;
@@ -76,7 +77,7 @@ public class StationPage {
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     @RolesAllowed({Role.technician, Role.teamLeader, Role.inspector})
     public Response attach(String order, String item, @RestForm String id, @RestForm("file") FileUpload file) {
-        Form form = Form.of(Map.of("id", id));
+        Form form = Form.of(Map.of("id", Filled.sent(id).id().toString()));
         Reply reply = file == null || file.size() == 0
                 ? Reply.done()
                 : Reply.with().file(kept(file).sha256()).build();
@@ -87,16 +88,19 @@ public class StationPage {
     @Path("{item}/void")
     @RolesAllowed({Role.technician, Role.teamLeader, Role.inspector})
     public Response voidEntry(
-            String order, String item, @RestForm UUID id, @RestForm UUID entry, @RestForm String reason) {
-        return voiding.voidEntry(new Voiding.ToVoid(id, order, entry, reason), signedIn.actor())
+            String order, String item, @RestForm String id, @RestForm String entry, @RestForm String reason) {
+        Filled filled = Filled.sent(id).with("reason", reason);
+        UUID voided = Filled.sent(entry).id();
+        return voiding.voidEntry(
+                        new Voiding.ToVoid(filled.id(), order, voided, filled.value("reason")), signedIn.actor())
                 .fold(
                         done -> Redirect.to("/station/" + order + "?item=" + item),
-                        reasons -> shown(order, item, Form.of(Map.of("reason", reason)), reasons, 409));
+                        reasons -> shown(order, item, filled.form(), reasons, 409));
     }
 
     private Outcome<Entry> ask(String order, String item, Form form, Reply reply) {
         Optional<String> instrument = Optional.of(form.value("instrument")).filter(code -> !code.isBlank());
-        UUID id = UUID.fromString(form.value("id"));
+        UUID id = Filled.sent(form.value("id")).id();
         return recording.record(new Recording.ToRecord(id, order, item, instrument, reply), signedIn.actor());
     }
 

@@ -2,6 +2,8 @@ package wainbook.station;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import java.util.Optional;
+import wainbook.page.Filled;
 
 /** The pages of this room. */
 @CheckedTemplate(basePath = "station", defaultName = CheckedTemplate.ELEMENT_NAME)
@@ -10,4 +12,6 @@ final class StationPages {
     private StationPages() {}
 
     static native TemplateInstance station(StationView view);
+
+    static native TemplateInstance rebinding(Filled filled, String order, Long seen, Optional<NewerSheet> newer);
 }

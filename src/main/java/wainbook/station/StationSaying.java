@@ -164,6 +164,10 @@ public sealed interface StationSaying extends Saying {
     @Kind("station.taken/1")
     record Taken(String stage, String item) implements StationSaying {}
 
+    /** The name is off the item again: by whoever had it, or by a team leader. */
+    @Kind("station.givenBack/1")
+    record GivenBack(String stage, String item) implements StationSaying {}
+
     /** What a re-sequenced item bars until it is done. */
     enum Bar {
         DRIVING,

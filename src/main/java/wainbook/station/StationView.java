@@ -22,6 +22,7 @@ import wainbook.process.Joint;
  * @param said what the last entry came to
  * @param power how the vehicle stands electrically, for the reader
  * @param actId the id that the form's entry will have
+ * @param hands whose hands the item in hand is in
  */
 public record StationView(
         WorkOrder order,
@@ -35,7 +36,8 @@ public record StationView(
         Optional<Said> said,
         Form form,
         UUID actId,
-        InWords power) {
+        InWords power,
+        Optional<Taking.InHand> hands) {
 
     /** The last entry in words. */
     public record Said(boolean passed, boolean observed, String text) {}

@@ -9,6 +9,7 @@ import wainbook.engineering.Domain;
 import wainbook.engineering.Limit;
 import wainbook.engineering.Plain;
 import wainbook.engineering.Preset;
+import wainbook.engineering.Sentence;
 import wainbook.engineering.Source;
 import wainbook.engineering.Step;
 import wainbook.engineering.Working;
@@ -46,6 +47,11 @@ public final class Bonding implements Calculation<Bonding.Inputs, Bonding.Result
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return List.of(Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES);
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         if (in.currentA() < LEAST_CURRENT_A) {
             return Answer.impossible("current-too-low", in.currentA(), LEAST_CURRENT_A);
@@ -76,7 +82,7 @@ public final class Bonding implements Calculation<Bonding.Inputs, Bonding.Result
                                 in.currentA(),
                                 in.leadOhm())),
                 sources(),
-                List.of(Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES)));
+                cautions()));
     }
 
     private static Step voltage(Inputs in, double voltageV) {

@@ -60,6 +60,15 @@ public final class Discharge implements Calculation<Discharge.Inputs, Discharge.
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return List.of(
+                Sentence.of("engineering.caution.waitingIsNoProof"),
+                Origins.PACK_STAYS_LIVE,
+                Origins.MAKES_NOTHING_SAFE,
+                Origins.LOCAL_RULES);
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         double tauS = in.worstOhm() * in.worstF();
         double timeS = in.startV() <= in.limitV() ? 0 : tauS * Math.log(in.startV() / in.limitV());
@@ -86,11 +95,7 @@ public final class Discharge implements Calculation<Discharge.Inputs, Discharge.
                         Capacitor.step("energyAtStart", in.worstF(), in.startV()),
                         Capacitor.step("energyLeft", in.worstF(), in.limitV())),
                 sources(),
-                List.of(
-                        Sentence.of("engineering.caution.waitingIsNoProof"),
-                        Origins.PACK_STAYS_LIVE,
-                        Origins.MAKES_NOTHING_SAFE,
-                        Origins.LOCAL_RULES)));
+                cautions()));
     }
 
     private static Step time(Inputs in, double tauS, double timeS) {

@@ -8,6 +8,7 @@ import wainbook.engineering.Decision;
 import wainbook.engineering.Domain;
 import wainbook.engineering.Limit;
 import wainbook.engineering.Plain;
+import wainbook.engineering.Sentence;
 import wainbook.engineering.Size;
 import wainbook.engineering.Source;
 import wainbook.engineering.Step;
@@ -42,6 +43,11 @@ public final class IsolationCombined implements Calculation<IsolationCombined.In
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return List.of(Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES);
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         double conductanceS = in.partsOhm().stream().mapToDouble(ohm -> 1 / ohm).sum();
         double parallelOhm = 1 / conductanceS;
@@ -70,6 +76,6 @@ public final class IsolationCombined implements Calculation<IsolationCombined.In
                                 in.limitOhmPerVolt(),
                                 in.workingV())),
                 sources(),
-                List.of(Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES)));
+                cautions()));
     }
 }

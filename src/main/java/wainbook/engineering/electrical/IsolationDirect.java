@@ -10,6 +10,7 @@ import wainbook.engineering.ExactlyOne;
 import wainbook.engineering.Limit;
 import wainbook.engineering.Plain;
 import wainbook.engineering.Preset;
+import wainbook.engineering.Sentence;
 import wainbook.engineering.Source;
 import wainbook.engineering.Step;
 import wainbook.engineering.Verdict;
@@ -60,6 +61,11 @@ public final class IsolationDirect implements Calculation<IsolationDirect.Inputs
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return List.of(Origins.PACK_STAYS_LIVE, Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES);
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         if (in.testV() < in.workingV()) {
             return Answer.impossible("test-voltage-too-low", in.testV(), in.workingV());
@@ -91,6 +97,6 @@ public final class IsolationDirect implements Calculation<IsolationDirect.Inputs
                                 in.accuracyPercent(),
                                 isolationOhm)),
                 sources(),
-                List.of(Origins.PACK_STAYS_LIVE, Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES)));
+                cautions()));
     }
 }

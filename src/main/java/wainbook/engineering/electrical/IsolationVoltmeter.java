@@ -11,6 +11,7 @@ import wainbook.engineering.Domain;
 import wainbook.engineering.Limit;
 import wainbook.engineering.Plain;
 import wainbook.engineering.Preset;
+import wainbook.engineering.Sentence;
 import wainbook.engineering.Source;
 import wainbook.engineering.Step;
 import wainbook.engineering.Working;
@@ -93,6 +94,11 @@ public final class IsolationVoltmeter implements Calculation<IsolationVoltmeter.
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return List.of(Origins.LIVE_WORK, Origins.PACK_STAYS_LIVE, Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES);
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         if (in.railV() < in.otherRailV()) {
             return Answer.impossible("wrong-rail", in.insertedRail(), in.railV(), in.otherRailV());
@@ -117,7 +123,7 @@ public final class IsolationVoltmeter implements Calculation<IsolationVoltmeter.
                         name(), Plain.beside(limitOhm, isolationOhm), limitOhm, Plain.beside(0, uncertaintyOhm)),
                 steps(in, results),
                 sources(),
-                List.of(Origins.LIVE_WORK, Origins.PACK_STAYS_LIVE, Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES)));
+                cautions()));
     }
 
     private static List<Step> steps(Inputs in, Results out) {

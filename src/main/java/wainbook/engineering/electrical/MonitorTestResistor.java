@@ -73,6 +73,15 @@ public final class MonitorTestResistor implements Calculation<MonitorTestResisto
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return List.of(
+                Sentence.of("engineering.caution.insertDead"),
+                Origins.LIVE_WORK,
+                Origins.MAKES_NOTHING_SAFE,
+                Origins.LOCAL_RULES);
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         Optional<Double> mustAlarmOhm = in.besideOhm(in.alarmOhm());
         if (mustAlarmOhm.isEmpty() || Plain.compared(in.alarmOhm()) < Plain.compared(in.legalOhm())) {
@@ -103,16 +112,9 @@ public final class MonitorTestResistor implements Calculation<MonitorTestResisto
                 name, "R = 1 / (1/target − 1/R∥)", ohm, "ohm", "1 / (1/%s − 1/%s)", targetOhm, in.isolationOhm()));
     }
 
-    private static List<Sentence> cautions(boolean halfIsBelowLegal) {
+    private List<Sentence> cautions(boolean halfIsBelowLegal) {
         Stream<Sentence> below =
                 halfIsBelowLegal ? Stream.of(Sentence.of("engineering.caution.halfSetBelowLegal")) : Stream.empty();
-        return Stream.concat(
-                        below,
-                        Stream.of(
-                                Sentence.of("engineering.caution.insertDead"),
-                                Origins.LIVE_WORK,
-                                Origins.MAKES_NOTHING_SAFE,
-                                Origins.LOCAL_RULES))
-                .toList();
+        return Stream.concat(below, cautions().stream()).toList();
     }
 }

@@ -38,6 +38,11 @@ public final class Precharge implements Calculation<Precharge.Inputs, Precharge.
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return List.of(Origins.LIVE_WORK, Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES);
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         double tauS = in.resistanceOhm() * in.capacitanceF();
         double timeS = -tauS * Math.log1p(-in.ratio());
@@ -53,6 +58,6 @@ public final class Precharge implements Calculation<Precharge.Inputs, Precharge.
                         Step.of("peak", "I = U / R", peakA, "A", "%s / %s", in.supplyV(), in.resistanceOhm()),
                         Capacitor.step("energyInResistor", in.capacitanceF(), in.supplyV())),
                 sources(),
-                List.of(Origins.LIVE_WORK, Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES)));
+                cautions()));
     }
 }

@@ -9,6 +9,7 @@ import wainbook.engineering.Domain;
 import wainbook.engineering.Limit;
 import wainbook.engineering.Plain;
 import wainbook.engineering.Preset;
+import wainbook.engineering.Sentence;
 import wainbook.engineering.Size;
 import wainbook.engineering.Source;
 import wainbook.engineering.Step;
@@ -43,6 +44,11 @@ public final class YCapacitorEnergy implements Calculation<YCapacitorEnergy.Inpu
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return List.of(Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES);
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         double totalF =
                 in.capacitancesF().stream().mapToDouble(Double::doubleValue).sum();
@@ -64,6 +70,6 @@ public final class YCapacitorEnergy implements Calculation<YCapacitorEnergy.Inpu
                                 in.limitJ(),
                                 in.voltageV())),
                 sources(),
-                List.of(Origins.MAKES_NOTHING_SAFE, Origins.LOCAL_RULES)));
+                cautions()));
     }
 }

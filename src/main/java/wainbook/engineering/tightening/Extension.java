@@ -38,6 +38,11 @@ public final class Extension implements Calculation<Extension.Inputs, Extension.
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return Cautions.TORQUE;
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         double setNm = in.wantedNm() * in.leverMm() / (in.leverMm() + in.extensionMm());
         return Answer.worked(new Working<>(
@@ -55,6 +60,6 @@ public final class Extension implements Calculation<Extension.Inputs, Extension.
                         in.leverMm(),
                         in.extensionMm())),
                 sources(),
-                Cautions.TORQUE));
+                cautions()));
     }
 }

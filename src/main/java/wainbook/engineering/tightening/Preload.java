@@ -67,6 +67,11 @@ public final class Preload implements Calculation<Preload.Inputs, Preload.Result
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return Cautions.TORQUE;
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         IsoThread thread = in.thread();
         double armMm = thread.armMm(in.threadFriction()) + in.headFriction() * in.bearingMeanMm() / 2;
@@ -117,6 +122,6 @@ public final class Preload implements Calculation<Preload.Inputs, Preload.Result
                                 thread.torsion(in.threadFriction())),
                         Step.of("torque", "M = F · arm", torqueNm, "Nm", "%s · %s / 1000", preloadN, armMm)),
                 sources(),
-                Cautions.TORQUE));
+                cautions()));
     }
 }

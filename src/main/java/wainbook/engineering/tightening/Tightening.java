@@ -72,6 +72,11 @@ public final class Tightening implements Calculation<Tightening.Inputs, Tighteni
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return Cautions.TORQUE;
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         Results results = new Results(in.lowerNm() * (1 + in.guard()), in.upperNm() * (1 - in.guard()));
         Decision decision = new Decision(
@@ -112,6 +117,6 @@ public final class Tightening implements Calculation<Tightening.Inputs, Tighteni
                                 in.decisionFactor(),
                                 in.intervalPercent())),
                 sources(),
-                Cautions.TORQUE));
+                cautions()));
     }
 }

@@ -39,6 +39,11 @@ public final class TighteningOrder implements Calculation<TighteningOrder.Inputs
     }
 
     @Override
+    public List<Sentence> cautions() {
+        return List.of(Sentence.of("engineering.caution.makerFirst"));
+    }
+
+    @Override
     public Answer<Results> work(Inputs in) {
         List<Integer> order = star(in.count()).map(place -> place + 1).toList();
         return Answer.worked(new Working<>(
@@ -54,7 +59,7 @@ public final class TighteningOrder implements Calculation<TighteningOrder.Inputs
                         in.count(),
                         order.stream().map(String::valueOf).collect(Collectors.joining(" ")))),
                 sources(),
-                List.of(Sentence.of("engineering.caution.makerFirst"))));
+                cautions()));
     }
 
     private static Stream<Integer> star(int count) {

@@ -6,6 +6,7 @@ import jakarta.ws.rs.ext.ReaderInterceptor;
 import jakarta.ws.rs.ext.ReaderInterceptorContext;
 import java.io.IOException;
 import wainbook.ledger.Whole;
+import wainbook.page.Words;
 
 /** Refuses a body in which a field that cannot be absent is: said at the door, so that no act meets a null. */
 @Provider
@@ -14,6 +15,9 @@ public class WholeBody implements ReaderInterceptor {
     @Override
     public Object aroundReadFrom(ReaderInterceptorContext context) throws IOException {
         Object body = context.proceed();
+        if (body == null && context.getType().isRecord()) {
+            throw refused(Words.of("page.bodyMissing"));
+        }
         return body instanceof Record ? checked(body) : body;
     }
 
@@ -22,9 +26,12 @@ public class WholeBody implements ReaderInterceptor {
         try {
             return Whole.check(body);
         } catch (IllegalArgumentException missing) {
-            throw new WebApplicationException(
-                    Problem.of(400, "page.problemBody", missing.getMessage().replaceFirst("^[^.]*\\.", ""))
-                            .response());
+            throw refused(missing.getMessage().replaceFirst("^[^.]*\\.", ""));
         }
+    }
+
+    private static WebApplicationException refused(String detail) {
+        return new WebApplicationException(
+                Problem.of(400, "page.problemBody", detail).response());
     }
 }

@@ -6,7 +6,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
-import wainbook.ledger.Finding;
 import wainbook.ledger.VerificationReport;
 import wainbook.ledger.Verify;
 
@@ -16,9 +15,14 @@ import wainbook.ledger.Verify;
 public class VerificationApi {
 
     /** What was read and what was found; sound when nothing was found. */
-    public record Verified(boolean sound, long streams, long entries, long files, List<Finding> findings) {
+    public record Verified(boolean sound, long streams, long entries, long files, List<Found> findings) {
         static Verified of(VerificationReport report) {
-            return new Verified(report.sound(), report.streams(), report.entries(), report.files(), report.findings());
+            return new Verified(
+                    report.sound(),
+                    report.streams(),
+                    report.entries(),
+                    report.files(),
+                    report.findings().stream().map(Found::of).toList());
         }
     }
 

@@ -49,6 +49,12 @@ public class Tokens {
         return QuarkusTransaction.joiningExisting().call(() -> TokenRow.ofPerson(person));
     }
 
+    /** What a person sends beside a token. */
+    public Optional<String> userName(String person) {
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> SignInRow.ofPerson(person).map(row -> row.userName));
+    }
+
     /** Takes a person's own token back; nothing happens if it is gone already. */
     public void takeBack(String person, String tokenHash) {
         QuarkusTransaction.joiningExisting()

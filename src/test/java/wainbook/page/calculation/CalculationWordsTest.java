@@ -36,6 +36,23 @@ class CalculationWordsTest {
     }
 
     @ParameterizedTest
+    @MethodSource("calculations")
+    void each_calculation_says_what_it_is_for(String name) {
+        assertThat(Words.find("engineering." + name + ".purpose")).isPresent();
+    }
+
+    @Test
+    void each_field_and_each_result_has_a_name_in_words() {
+        List<String> bare = Calculations.PURE.stream()
+                .flatMap(calculation -> new Sheet<>(calculation).fields())
+                .filter(field -> Words.find("engineering.field." + field).isEmpty())
+                .map(field -> "field." + field + "=")
+                .distinct()
+                .toList();
+        assertThat(bare).as("to be said in messages/engineering.properties").isEmpty();
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "isolation-voltmeter, pass fail undecided",
         "isolation-direct, pass fail undecided open.pass open.undecided",

@@ -1,0 +1,40 @@
+package wainbook.station;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.util.Optional;
+import wainbook.station.StandingSerials.Serial;
+
+/** A part on a vehicle, known by its serial. */
+@Entity
+@Table(name = "part_serial")
+public class PartSerial extends PanacheEntityBase {
+    @Id
+    public String id;
+
+    public String workOrder;
+    public String part;
+    public String serialNumber;
+
+    static PartSerial of(String order, Serial serial) {
+        var row = new PartSerial();
+        row.id = id(order, serial);
+        row.workOrder = order;
+        row.part = serial.part();
+        row.serialNumber = serial.number();
+        return row;
+    }
+
+    static String id(String order, Serial serial) {
+        return order + "/" + serial.part() + "/" + serial.number();
+    }
+
+    /** The other vehicle that has this part. */
+    static Optional<String> elsewhere(Serial serial, String order) {
+        return find("part = ?1 and serialNumber = ?2 and workOrder <> ?3", serial.part(), serial.number(), order)
+                .<PartSerial>firstResultOptional()
+                .map(row -> row.workOrder);
+    }
+}
