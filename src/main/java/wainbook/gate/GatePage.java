@@ -20,12 +20,14 @@ import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
+import wainbook.order.OrderBar;
 import wainbook.page.Form;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Problem;
 import wainbook.page.api.Redirect;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
+import wainbook.station.DeferredWork;
 import wainbook.works.Role;
 
 /** The inspector's pages: the queue of gates, and one gate with its evidence. */
@@ -40,14 +42,23 @@ public class GatePage {
     private final GateQueue queue;
     private final SignOff signOff;
     private final Releases releases;
+    private final OrderBar bar;
     private final SignedIn signedIn;
 
-    GatePage(Ledger ledger, GateLook look, GateQueue queue, SignOff signOff, Releases releases, SignedIn signedIn) {
+    GatePage(
+            Ledger ledger,
+            GateLook look,
+            GateQueue queue,
+            SignOff signOff,
+            Releases releases,
+            OrderBar bar,
+            SignedIn signedIn) {
         this.ledger = ledger;
         this.look = look;
         this.queue = queue;
         this.signOff = signOff;
         this.releases = releases;
+        this.bar = bar;
         this.signedIn = signedIn;
     }
 
@@ -111,6 +122,7 @@ public class GatePage {
                         rules -> GatePages.gate(new GateView(
                                 rules,
                                 releases.stage(stage).map(Stage::title).orElse(stage),
+                                bar.of(rules.order(), signedIn.now().at(), DeferredWork.from(rules.history())),
                                 signedIn.is(Role.inspector),
                                 refusals,
                                 form,

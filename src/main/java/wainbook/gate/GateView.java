@@ -8,9 +8,11 @@ import java.util.UUID;
 import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.page.Form;
+import wainbook.page.RouteBar;
 import wainbook.page.Words;
 import wainbook.station.ItemState;
 import wainbook.station.SayingInWords;
+import wainbook.works.PersonInWords;
 
 /**
  * What the gate page shows.
@@ -18,10 +20,15 @@ import wainbook.station.SayingInWords;
  * @param refusals what the last try was refused for
  * @param maySign whether the reader is an inspector at all
  */
-public record GateView(GateRules rules, String title, boolean maySign, List<Reason> refusals, Form form, UUID actId) {
+public record GateView(
+        GateRules rules, String title, RouteBar bar, boolean maySign, List<Reason> refusals, Form form, UUID actId) {
 
     /** An entry in the evidence. */
     public record Line(long number, java.time.Instant at, String who, String text) {}
+
+    public String signer() {
+        return PersonInWords.name(gate().signed().orElseThrow().moment().who());
+    }
 
     /** The id that a refusal would have; another than a signature's, so that neither stands for the other. */
     public UUID refusalId() {

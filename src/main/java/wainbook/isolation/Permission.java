@@ -102,6 +102,10 @@ final class Permission {
 
     private static final Set<Condition> ISOLATED = Set.of(DEAD, TEST_UNDER_ISOLATION);
 
+    private static final Set<String> WITHOUT = Set.of("notInForce", "notUnderTest", "noLivePermit");
+    private static final Set<String> PERSONAL =
+            Set.of("notInstructed", "notAuthorised", "notForLiveWork", "isolationOpen");
+
     private static final List<Rule> TABLE = List.of(
             new Rule("notInForce", FIVE_RULES, Set.of(DEAD), w -> w.stateIs(State.IN_FORCE)),
             new Rule("notInstructed", COMPETENT, Set.of(DEAD), w -> w.level() >= 1),
@@ -152,8 +156,12 @@ final class Permission {
 
     private Permission() {}
 
+    /** Where there is no paper at all, what would be asked of it is left unsaid; who may never work is always told so. */
     static List<Reason> reasons(Wish wish) {
-        return unmet(wish)
+        List<Rule> unmet = unmet(wish).toList();
+        boolean nothing = unmet.stream().anyMatch(rule -> WITHOUT.contains(rule.key()));
+        return unmet.stream()
+                .filter(rule -> !nothing || WITHOUT.contains(rule.key()) || PERSONAL.contains(rule.key()))
                 .map(rule -> Reason.of("isolation." + rule.key(), rule.source()))
                 .toList();
     }

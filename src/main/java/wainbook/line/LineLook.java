@@ -24,8 +24,7 @@ import wainbook.page.Words;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.process.Station;
-import wainbook.station.StationSaying.CarriedOver;
-import wainbook.station.StationSaying.ReSequenced;
+import wainbook.station.DeferredWork;
 import wainbook.station.Workplace;
 
 /** The whole line at one moment, read from the record. */
@@ -83,14 +82,7 @@ public class LineLook {
     }
 
     public RouteBar bar(History history, WorkOrder order, Instant now) {
-        Set<String> carried = history.entries().stream()
-                .flatMap(entry -> entry.saying() instanceof CarriedOver said
-                        ? java.util.stream.Stream.of(said.about().stage())
-                        : entry.saying() instanceof ReSequenced said
-                                ? java.util.stream.Stream.of(said.about().stage())
-                                : java.util.stream.Stream.empty())
-                .collect(Collectors.toSet());
-        return bar.of(order, now, carried);
+        return bar.of(order, now, DeferredWork.from(history));
     }
 
     private LineNow.Row row(Stage stage, Station station, Instant now) {

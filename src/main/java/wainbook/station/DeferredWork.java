@@ -2,6 +2,8 @@ package wainbook.station;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.WorkOrder;
@@ -29,6 +31,14 @@ public record DeferredWork(Entry entry, About about, String toStage, List<Bar> b
                 .flatMap(entry -> of(entry).stream())
                 .filter(work -> work.isOpen(history, order, sheets))
                 .toList();
+    }
+
+    /** The stages that work was given away from, done since or not. */
+    public static Set<String> from(History history) {
+        return history.entries().stream()
+                .flatMap(entry -> of(entry).stream())
+                .map(work -> work.about().stage())
+                .collect(Collectors.toSet());
     }
 
     private static Optional<DeferredWork> of(Entry entry) {

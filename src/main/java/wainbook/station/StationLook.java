@@ -13,6 +13,7 @@ import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
+import wainbook.order.OrderBar;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
 import wainbook.page.Form;
@@ -33,13 +34,15 @@ class StationLook {
     private final Releases releases;
     private final WorksDay day;
     private final Taking taking;
+    private final OrderBar bar;
 
-    StationLook(Ledger ledger, Workplace workplace, Releases releases, WorksDay day, Taking taking) {
+    StationLook(Ledger ledger, Workplace workplace, Releases releases, WorksDay day, Taking taking, OrderBar bar) {
         this.ledger = ledger;
         this.workplace = workplace;
         this.releases = releases;
         this.day = day;
         this.taking = taking;
+        this.bar = bar;
     }
 
     StationView at(
@@ -76,6 +79,7 @@ class StationLook {
                 form,
                 form.value("id").isEmpty() ? UUID.randomUUID() : UUID.fromString(form.value("id")),
                 InWords.of(Isolation.of(history), moment.at(), moment.who(), new Formats(day.zone())),
+                bar.of(order, moment.at(), DeferredWork.from(history)),
                 inHand.flatMap(state -> taking.inHand(history, moment, state.key())));
         return inHand.isEmpty() ? bare : withInstruments(bare);
     }
@@ -142,6 +146,7 @@ class StationLook {
                 view.form(),
                 view.actId(),
                 view.power(),
+                view.bar(),
                 view.hands());
     }
 

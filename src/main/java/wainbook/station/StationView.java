@@ -9,6 +9,7 @@ import wainbook.isolation.page.InWords;
 import wainbook.order.WorkOrder;
 import wainbook.page.Form;
 import wainbook.page.Option;
+import wainbook.page.RouteBar;
 import wainbook.page.Words;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
@@ -37,6 +38,7 @@ public record StationView(
         Form form,
         UUID actId,
         InWords power,
+        RouteBar bar,
         Optional<Taking.InHand> hands) {
 
     /** The last entry in words. */

@@ -46,6 +46,7 @@ final class BrowserHands implements Hands, AutoCloseable {
     private final String base;
     private final Map<String, Page> signedIn = new HashMap<>();
     private final List<String> console = new ArrayList<>();
+    private final Gaze gaze = new Gaze();
 
     BrowserHands(Vehicle vehicle, Browser browser, String base) {
         this.vehicle = vehicle;
@@ -61,6 +62,11 @@ final class BrowserHands implements Hands, AutoCloseable {
     @Override
     public void close() {
         signedIn.values().forEach(page -> page.context().close());
+    }
+
+    /** Has a look at pages that no act of the walk opens. */
+    void look(String user, List<String> paths) {
+        paths.forEach(path -> open(user, path));
     }
 
     Page as(String user) {
@@ -284,13 +290,14 @@ final class BrowserHands implements Hands, AutoCloseable {
     }
 
     /** A page that comes back with a refusal has a status of 409 or 422. */
-    private static Answer submitted(Page page, Locator form) {
+    private Answer submitted(Page page, Locator form) {
         var answer = page.waitForResponse(
                 response -> response.request().isNavigationRequest()
                         && response.request().redirectedTo() == null
                         && (response.status() < 300 || response.status() >= 400),
                 () -> form.locator("button").first().click());
         page.waitForLoadState();
+        gaze.at(page, vehicle.order());
         String text = page.locator("main").innerText();
         assertThat(answer.status()).as(text).isIn(200, 409, 422);
         boolean observed = page.locator(".caution [role=status], .verdict.danger[role=status]")
@@ -302,6 +309,7 @@ final class BrowserHands implements Hands, AutoCloseable {
     private Page open(String user, String path) {
         Page page = as(user);
         assertThat(page.navigate(base + path).status()).as(path).isEqualTo(200);
+        gaze.at(page, vehicle.order());
         return page;
     }
 

@@ -9,11 +9,31 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.net.URL;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class BrowserWalkTest {
+
+    private static final List<String> AROUND = List.of(
+            "/line",
+            "/orders",
+            "/orders/WB-PAGE-1",
+            "/orders/WB-PAGE-2",
+            "/orders/WB-PAGE-2/move",
+            "/gates",
+            "/isolation",
+            "/locks",
+            "/locks/labels",
+            "/handover",
+            "/handover/WB-PAGE-1",
+            "/matters",
+            "/calculations",
+            "/calculations/bonding?currentA=0.2&voltageV=0.0146",
+            "/tokens",
+            "/looks",
+            "/station/WB-PAGE-2");
 
     @TestHTTPResource
     URL base;
@@ -32,6 +52,8 @@ class BrowserWalkTest {
                                 .setChromiumSandbox(false));
                 var hands = new BrowserHands(bus, browser, base.toString().replaceFirst("/$", ""))) {
             new WholeWay(bus, hands, new ApiHands(inTheWay, clock), clock).walk();
+            hands.look("ingrid", AROUND);
+            hands.look("ruben", List.of("/verification"));
             assertThat(hands.console()).isEmpty();
         }
     }

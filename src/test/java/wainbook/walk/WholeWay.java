@@ -87,7 +87,7 @@ final class WholeWay {
 
     static void survey(Hands at, String vin) {
         done(at.entry("amara", "vin", Map.of("serial", vin)));
-        done(at.entry("amara", "engine-number", Map.of("serial", "E-4711")));
+        done(at.entry("amara", "engine-number", Map.of("serial", "E-" + vin.substring(8))));
         done(at.entry("amara", "frame", Map.of("choice", "Sound")));
         done(at.entry("amara", "tyres", Map.of("cells", List.of("6", "6", "7", "7", "8", "8", "8", "8"))));
         done(at.entry("amara", "received-front", "WP-01", Map.of("reading", "4100")));
@@ -117,6 +117,12 @@ final class WholeWay {
     private void secondBusTakesTheStation() {
         done(other.order("ingrid", Map.of()));
         done(other.donor("amara", "WBKZZZ9876543210" + vehicle.vin().charAt(16), "VF13 DEF", 580_000));
+        refused(
+                other.entry(
+                        "amara",
+                        "engine-number",
+                        Map.of("serial", "E-" + vehicle.vin().substring(8))),
+                "station.serialElsewhere");
         survey(other, "WBKZZZ9876543210" + vehicle.vin().charAt(16));
         done(other.entry("amara", "hazards", Map.of("words", "none")));
         done(other.sign("mateo", "intake", PASSWORD));

@@ -33,7 +33,7 @@ import wainbook.page.Words;
 import wainbook.process.Condition;
 import wainbook.process.plan.Plan;
 import wainbook.works.InstrumentRow;
-import wainbook.works.PersonName;
+import wainbook.works.PersonInWords;
 import wainbook.works.PersonRow;
 import wainbook.works.WorksDay;
 
@@ -104,7 +104,7 @@ class IsolationLook {
                 moment.who(),
                 moment.at(),
                 InstrumentRow.register(),
-                IsolationLook::name,
+                PersonInWords::name,
                 new Formats(day.zone()));
         var forms = new StepForms(
                 history,
@@ -128,7 +128,7 @@ class IsolationLook {
                 plan.map(known -> new PlanLines(known, now).sources()).orElse(List.of()),
                 plan.map(known -> new PlanLines(known, now).points()).orElse(List.of()),
                 plan.map(known -> new PlanLines(known, now).checks()).orElse(List.of()),
-                Papers.out(history, now, IsolationLook::name),
+                Papers.out(history, now, PersonInWords::name),
                 sentBack.map(StepForms.SentBack::refusals).orElse(List.of()),
                 done.flatMap(number -> said(history, number)));
     }
@@ -179,6 +179,7 @@ class IsolationLook {
             List<StepForm> shown = rung == open
                     ? rung.forms(now).stream()
                             .filter(step -> step.from().contains(now.state()))
+                            .filter(step -> !hasRead(step, now, forms.moment().who()))
                             .map(forms::form)
                             .toList()
                     : List.of();
@@ -186,6 +187,13 @@ class IsolationLook {
                     lines.size() + 1, rung.title(), state, by(history, rung, from), shown, text(rung, now)));
         }
         return lines;
+    }
+
+    /** Nobody reads a permit twice. */
+    private static boolean hasRead(Step step, Isolation now, String who) {
+        return step == Step.READ_PAPER
+                && now.state() == State.IN_FORCE
+                && now.permit().filter(permit -> permit.readers().contains(who)).isPresent();
     }
 
     private static long begun(History history) {
@@ -202,7 +210,7 @@ class IsolationLook {
                 .reduce((former, latter) -> rung == Rung.LOCK ? former : latter)
                 .map(entry -> Words.of(
                         "isolating.by",
-                        name(entry.moment().who()),
+                        PersonInWords.name(entry.moment().who()),
                         new Formats(day.zone()).clock(entry.moment().at())))
                 .orElse("");
     }
@@ -225,7 +233,7 @@ class IsolationLook {
     private static IsolationView.LockPlace place(Lock lock, Isolation now, Moment moment, Facts facts) {
         boolean works = now.permitsWork(Condition.DEAD, lock.owner(), moment.at(), facts)
                 .isEmpty();
-        return new IsolationView.LockPlace(lock.number(), name(lock.owner()), works);
+        return new IsolationView.LockPlace(lock.number(), PersonInWords.name(lock.owner()), works);
     }
 
     private static Optional<String> said(History history, long number) {
@@ -242,9 +250,5 @@ class IsolationLook {
         return new Mentioned(
                 PersonRow.everybody().stream().map(row -> row.number).collect(Collectors.toSet()),
                 InstrumentRow.register().stream().map(row -> row.code).collect(Collectors.toSet()));
-    }
-
-    static String name(String number) {
-        return PersonName.of(number).map(row -> row.fullName).orElse(number);
     }
 }

@@ -27,7 +27,7 @@ final class Papers {
                     .map(entry -> of((SanctionIssued) entry.saying(), entry, name));
         }
         return now.permit()
-                .filter(permit -> !permit.cancelled())
+                .filter(permit -> !permit.ended())
                 .flatMap(permit -> history.saying(PermitIssued.class)
                         .filter(entry -> ((PermitIssued) entry.saying()).permit() == permit.number())
                         .reduce((former, latter) -> latter))
