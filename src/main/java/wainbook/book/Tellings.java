@@ -20,6 +20,8 @@ final class Tellings {
         StationTellings.addTo(tellings);
         MatterTellings.addTo(tellings);
         GateTellings.addTo(tellings);
+        IsolationTellings.addTo(tellings);
+        PaperTellings.addTo(tellings);
         return tellings;
     }
 

@@ -23,6 +23,7 @@ import wainbook.matter.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.HoldInWords;
 import wainbook.order.WorkOrder;
+import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.process.CheckItem;
 import wainbook.process.Releases;
@@ -38,6 +39,7 @@ import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.Workplace;
 import wainbook.works.PersonName;
+import wainbook.works.WorksDay;
 
 /** Brings together what the page of one vehicle shows. */
 @ApplicationScoped
@@ -46,11 +48,13 @@ class VehicleLook {
     private final Releases releases;
     private final Workplace workplace;
     private final LineLook line;
+    private final WorksDay day;
 
-    VehicleLook(Releases releases, Workplace workplace, LineLook line) {
+    VehicleLook(Releases releases, Workplace workplace, LineLook line, WorksDay day) {
         this.releases = releases;
         this.workplace = workplace;
         this.line = line;
+        this.day = day;
     }
 
     Vehicle of(History history, WorkOrder order, Instant now, String kind, Vehicle.Doors doors) {
@@ -151,6 +155,7 @@ class VehicleLook {
 
     private Names names() {
         Map<String, String> people = new HashMap<>();
+        Formats formats = new Formats(day.zone());
         return new Names() {
             @Override
             public String item(About about) {
@@ -175,6 +180,11 @@ class VehicleLook {
                 return people.computeIfAbsent(
                         number,
                         key -> PersonName.of(key).map(row -> row.fullName).orElse(key));
+            }
+
+            @Override
+            public String time(Instant at) {
+                return formats.moment(at);
             }
         };
     }

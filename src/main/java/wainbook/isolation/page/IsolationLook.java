@@ -230,12 +230,8 @@ class IsolationLook {
     private static Optional<String> said(History history, long number) {
         return history.entries().stream()
                 .filter(entry -> entry.number() == number && entry.saying() instanceof IsolationSaying.Observed)
-                .map(entry -> Words.of(
-                        "isolating.observed",
-                        ((IsolationSaying.Observed) entry.saying())
-                                .notCountedFor().stream()
-                                        .map(key -> Words.of(key, "–").replaceFirst("\\. .*", ""))
-                                        .collect(Collectors.joining("; "))))
+                .map(entry ->
+                        Words.of("isolating.observed", NotCounted.inWords((IsolationSaying.Observed) entry.saying())))
                 .findFirst();
     }
 
