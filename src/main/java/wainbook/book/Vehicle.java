@@ -3,6 +3,7 @@ package wainbook.book;
 import java.util.List;
 import java.util.Optional;
 import wainbook.gate.Gate;
+import wainbook.isolation.page.InWords;
 import wainbook.line.Standing;
 import wainbook.matter.Nonconformity;
 import wainbook.order.FactQuestion;
@@ -13,11 +14,16 @@ import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
 
-/** The whole of one vehicle as its page shows it. */
+/**
+ * The whole of one vehicle as its page shows it.
+ *
+ * @param power how it stands electrically, for the reader
+ */
 public record Vehicle(
         WorkOrder order,
         RouteBar bar,
         Optional<Standing> standing,
+        InWords power,
         Matters matters,
         List<FactQuestion> facts,
         List<FactQuestion> missing,
@@ -87,6 +93,16 @@ public record Vehicle(
 
     public String promised() {
         return Formats.date(order.ordered().promisedOn());
+    }
+
+    /** Before its donor came there is nothing that could be live. */
+    public boolean here() {
+        return order.at().isPresent();
+    }
+
+    /** Sources of voltage that the work brought aboard. */
+    public String aboard() {
+        return String.join(", ", power.isolation().aboard());
     }
 
     public boolean awaitsDonor() {

@@ -12,10 +12,13 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import wainbook.act.Moment;
 import wainbook.book.Vehicle.Deferred;
 import wainbook.book.Vehicle.Fitted;
 import wainbook.book.Vehicle.GateLine;
 import wainbook.gate.Gate;
+import wainbook.isolation.Isolation;
+import wainbook.isolation.page.InWords;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.line.LineLook;
@@ -57,12 +60,14 @@ class VehicleLook {
         this.day = day;
     }
 
-    Vehicle of(History history, WorkOrder order, Instant now, String kind, Vehicle.Doors doors) {
+    Vehicle of(History history, WorkOrder order, Moment moment, String kind, Vehicle.Doors doors) {
+        Instant now = moment.at();
         Names names = names();
         return new Vehicle(
                 order,
                 line.bar(history, order, now),
                 line.of(history, order, now),
+                InWords.of(Isolation.of(history), now, moment.who(), new Formats(day.zone())),
                 new Vehicle.Matters(
                         Nonconformities.of(history).awaitingDisposition(),
                         HoldInWords.inForce(history),

@@ -163,6 +163,25 @@ class VehiclePageTest {
     }
 
     @Test
+    void its_electrical_state_stands_on_the_first_screen_and_its_isolation_is_told_in_the_record() {
+        Browsing auditor = Browsing.as(Cast.AUDITOR);
+        String link = "href=\"/isolation/" + number + "\"";
+        assertThat(auditor.page("/orders/" + number)).doesNotContain(link);
+        received();
+        assertThat(auditor.page("/orders/" + number))
+                .contains("class=\"stands\"><a " + link, "Live. No isolation is open");
+        Cast.TECHNICIAN
+                .asks()
+                .contentType("application/json")
+                .body(Map.of("id", UUID.randomUUID(), "with", Map.of("danger", "HEAT_OR_FIRE", "where", "engine bay")))
+                .post("/api/v1/orders/" + number + "/isolation/report-danger")
+                .then()
+                .statusCode(201);
+        assertThat(auditor.page("/orders/" + number + "?kind=isolation"))
+                .contains("Danger reported: Heat, smoke, smell or fire. Where: engine bay", "<span>danger</span>");
+    }
+
+    @Test
     void an_order_that_is_not_there_is_said_to_be_missing() {
         Browsing anybody = Browsing.as(Cast.AUDITOR);
         assertThat(anybody.get("/orders/NONE-1").statusCode()).isEqualTo(404);
