@@ -58,22 +58,31 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
         return items.size() - unsettled().size();
     }
 
+    /** What was said when a line came to this stage from an earlier one; empty for the stage’s own lines. */
+    Optional<About> cameAs(History history, String line) {
+        return Optional.ofNullable(cameOver(history, stage).get(line));
+    }
+
     private static Map<String, CheckItem> broughtOver(History history, String stage, Sheets sheets) {
         Map<String, CheckItem> lines = new LinkedHashMap<>();
+        cameOver(history, stage).forEach((line, about) -> {
+            String key = about.item();
+            CheckItem item = sheets.sheet(about.sheet(), about.revision())
+                    .item(key)
+                    .orElseThrow(() -> new IllegalStateException("no item " + key + " in its own sheet"));
+            lines.put(line, item);
+        });
+        return lines;
+    }
+
+    private static Map<String, About> cameOver(History history, String stage) {
+        Map<String, About> lines = new LinkedHashMap<>();
         for (Entry entry : history.entries()) {
-            About about = null;
             if (entry.saying() instanceof ReSequenced said && said.toStage().equals(stage)) {
-                about = said.about();
+                lines.put(said.about().line(), said.about());
             } else if (entry.saying() instanceof CarriedOver said
                     && said.toStage().equals(stage)) {
-                about = said.about();
-            }
-            if (about != null) {
-                String key = about.item();
-                CheckItem item = sheets.sheet(about.sheet(), about.revision())
-                        .item(key)
-                        .orElseThrow(() -> new IllegalStateException("no item " + key + " in its own sheet"));
-                lines.put(about.line(), item);
+                lines.put(said.about().line(), said.about());
             }
         }
         return lines;

@@ -10,4 +10,6 @@ final class StationPages {
     private StationPages() {}
 
     static native TemplateInstance station(StationView view);
+
+    static native TemplateInstance later(DeferralView view);
 }

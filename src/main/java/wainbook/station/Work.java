@@ -30,9 +30,17 @@ record Work(
         Judge.Files files,
         List<String> landing) {
 
+    /** What came over from an earlier stage is kept under the sheet that it came with. */
     About about() {
         var fitted = state.item().parts().stream().map(CheckItem.PartUse::part).toList();
-        return new About(stage, sheet(), revision(), state.key(), fitted.isEmpty() ? partAsked() : fitted);
+        var own = guards.record().binding();
+        Optional<About> came = guards.record().cameAs(history, state.line());
+        return new About(
+                stage,
+                came.map(About::sheet).orElse(own.sheet()),
+                came.map(About::revision).orElse(own.revision()),
+                state.key(),
+                fitted.isEmpty() ? partAsked() : fitted);
     }
 
     Judged judge(Reply reply) {
@@ -68,14 +76,6 @@ record Work(
 
     private BigDecimal toolPercent() {
         return guards.instrument().flatMap(Instrument::accuracyPercent).orElse(BigDecimal.ZERO);
-    }
-
-    private String sheet() {
-        return guards.record().binding().sheet();
-    }
-
-    private int revision() {
-        return guards.record().binding().revision();
     }
 
     private List<String> partAsked() {
