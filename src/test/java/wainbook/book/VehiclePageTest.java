@@ -1,6 +1,8 @@
 package wainbook.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.startsWith;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -87,6 +89,33 @@ class VehiclePageTest {
         assertThat(quality.send(path, form).statusCode()).isEqualTo(303);
         assertThat(quality.page("/matters?search=" + number)).contains("No open matter fits");
         assertThat(quality.page(path)).contains("cannot be decided again").doesNotContain("name=\"because\"");
+    }
+
+    @Test
+    void what_is_reported_on_the_brakes_or_against_a_legal_limit_is_never_conceded() {
+        reportOn("COMM-BUS12/brake-report");
+        reportOn("COMM-BUS12/bonding-pack1");
+        reportOn("COMM-BUS12/labels");
+        Browsing quality = Browsing.as(Cast.QUALITY_ENGINEER);
+        String path = "/orders/" + number + "/nonconformities/";
+        assertThat(quality.page(path + "1/disposition"))
+                .contains("<dt>No concession for</dt><dd>brakes</dd>")
+                .doesNotContain("value=\"CONCESSION\"");
+        assertThat(quality.page(path + "2/disposition"))
+                .contains("<dt>No concession for</dt><dd>legal limit</dd>")
+                .doesNotContain("value=\"CONCESSION\"");
+        assertThat(quality.page(path + "3/disposition"))
+                .contains("value=\"CONCESSION\"")
+                .doesNotContain("No concession for");
+        Cast.QUALITY_ENGINEER
+                .asks()
+                .contentType("application/json")
+                .body(Map.of("id", UUID.randomUUID(), "disposition", "CONCESSION", "because", "It will do"))
+                .post("/api/v1/orders/" + number + "/nonconformities/1/disposition")
+                .then()
+                .statusCode(409)
+                .body("reasons.key", hasItem("matter.noConcession"))
+                .body("detail", startsWith("No concession can be given for nonconformity 1 (brakes)."));
     }
 
     @Test
@@ -197,6 +226,16 @@ class VehiclePageTest {
         form.put("what", what);
         assertThat(technician.send(path, form).statusCode()).isEqualTo(303);
         assertThat(technician.send(path, form).statusCode()).isEqualTo(303);
+    }
+
+    private void reportOn(String item) {
+        Cast.TECHNICIAN
+                .asks()
+                .contentType("application/json")
+                .body(Map.of("id", UUID.randomUUID(), "item", item, "what", "Looks wrong"))
+                .post("/api/v1/orders/" + number + "/nonconformities")
+                .then()
+                .statusCode(201);
     }
 
     private void received() {

@@ -235,7 +235,8 @@ class DeferralRulesTest {
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                3);
+                3,
+                Optional.empty());
     }
 
     private static Joint joint(JointClass jointClass, boolean highVoltage) {
