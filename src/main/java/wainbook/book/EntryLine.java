@@ -3,13 +3,13 @@ package wainbook.book;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import wainbook.page.Words;
 
 /**
  * One entry of the record as a line.
  *
  * @param who the name, or the number where there is no name
  * @param room the room its kind belongs to
+ * @param came what it came to, where there is a verdict
  * @param corrections what was said of it later to correct it
  */
 public record EntryLine(
@@ -20,7 +20,7 @@ public record EntryLine(
         String room,
         String what,
         String value,
-        Optional<Boolean> passes,
+        Optional<Told.Verdict> came,
         String hash,
         List<EntryLine> corrections) {
 
@@ -41,14 +41,14 @@ public record EntryLine(
     }
 
     public boolean judged() {
-        return passes.isPresent();
+        return came.isPresent();
     }
 
     public boolean pass() {
-        return passes.orElse(false);
+        return came.filter(Told.Verdict::passes).isPresent();
     }
 
     public String verdict() {
-        return passes.map(yes -> Words.of(yes ? "book.pass" : "book.fail")).orElse("");
+        return came.map(Told.Verdict::word).orElse("");
     }
 }

@@ -1,8 +1,9 @@
 package wainbook.book;
 
+import java.time.Instant;
 import wainbook.station.StationSaying.About;
 
-/** How codes in the record are named for people. */
+/** How codes and times in the record are written for people. */
 interface Names {
     String item(About about);
 
@@ -11,4 +12,7 @@ interface Names {
     String place(String code);
 
     String person(String number);
+
+    /** The works' local time. */
+    String time(Instant at);
 }

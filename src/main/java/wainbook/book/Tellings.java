@@ -21,6 +21,8 @@ final class Tellings {
         MatterTellings.addTo(tellings);
         GateTellings.addTo(tellings);
         HandoverTellings.addTo(tellings);
+        IsolationTellings.addTo(tellings);
+        PaperTellings.addTo(tellings);
         return tellings;
     }
 

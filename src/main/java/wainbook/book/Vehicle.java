@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.gate.Gate;
 import wainbook.handover.DocumentSet;
+import wainbook.isolation.page.InWords;
 import wainbook.line.Standing;
 import wainbook.matter.Nonconformity;
 import wainbook.order.FactQuestion;
@@ -14,11 +15,16 @@ import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
 
-/** The whole of one vehicle as its page shows it. */
+/**
+ * The whole of one vehicle as its page shows it.
+ *
+ * @param power how it stands electrically, for the reader
+ */
 public record Vehicle(
         WorkOrder order,
         RouteBar bar,
         Optional<Standing> standing,
+        InWords power,
         Matters matters,
         List<FactQuestion> facts,
         List<FactQuestion> missing,
@@ -101,6 +107,16 @@ public record Vehicle(
                         set.barring().size(),
                         set.asking().size()))
                 .orElseGet(() -> Words.of("book.documentsNoRules"));
+    }
+
+    /** Before its donor came there is nothing that could be live. */
+    public boolean here() {
+        return order.at().isPresent();
+    }
+
+    /** Sources of voltage that the work brought aboard. */
+    public String aboard() {
+        return String.join(", ", power.isolation().aboard());
     }
 
     public boolean awaitsDonor() {

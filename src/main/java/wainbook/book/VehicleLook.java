@@ -10,17 +10,21 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import wainbook.act.Moment;
 import wainbook.book.Vehicle.Deferred;
 import wainbook.book.Vehicle.Fitted;
 import wainbook.book.Vehicle.GateLine;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
+import wainbook.isolation.Isolation;
+import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
 import wainbook.line.LineLook;
 import wainbook.matter.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.HoldInWords;
 import wainbook.order.WorkOrder;
+import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.process.CheckItem;
 import wainbook.process.Releases;
@@ -33,6 +37,7 @@ import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.Workplace;
 import wainbook.works.PersonName;
+import wainbook.works.WorksDay;
 
 /** Brings together what the page of one vehicle shows. */
 @ApplicationScoped
@@ -42,20 +47,24 @@ class VehicleLook {
     private final Workplace workplace;
     private final LineLook line;
     private final HandoverLook handover;
+    private final WorksDay day;
 
-    VehicleLook(Releases releases, Workplace workplace, LineLook line, HandoverLook handover) {
+    VehicleLook(Releases releases, Workplace workplace, LineLook line, HandoverLook handover, WorksDay day) {
         this.releases = releases;
         this.workplace = workplace;
         this.line = line;
         this.handover = handover;
+        this.day = day;
     }
 
-    Vehicle of(History history, WorkOrder order, Instant now, String kind, Vehicle.Doors doors) {
+    Vehicle of(History history, WorkOrder order, Moment moment, String kind, Vehicle.Doors doors) {
+        Instant now = moment.at();
         Names names = names();
         return new Vehicle(
                 order,
                 line.bar(history, order, now),
                 line.of(history, order, now),
+                InWords.of(Isolation.of(history), now, moment.who(), new Formats(day.zone())),
                 new Vehicle.Matters(
                         Nonconformities.of(history).awaitingDisposition(),
                         HoldInWords.inForce(history),
@@ -128,6 +137,7 @@ class VehicleLook {
 
     private Names names() {
         Map<String, String> people = new HashMap<>();
+        Formats formats = new Formats(day.zone());
         return new Names() {
             @Override
             public String item(About about) {
@@ -152,6 +162,11 @@ class VehicleLook {
                 return people.computeIfAbsent(
                         number,
                         key -> PersonName.of(key).map(row -> row.fullName).orElse(key));
+            }
+
+            @Override
+            public String time(Instant at) {
+                return formats.moment(at);
             }
         };
     }

@@ -37,7 +37,7 @@ public class VehiclePage {
     public TemplateInstance vehicle(String order, @RestQuery Optional<String> kind) {
         History history = ledger.history(Numbers.subject(order));
         WorkOrder known = WorkOrder.of(history).orElseThrow(NotFoundException::new);
-        return BookPages.vehicle(look.of(history, known, signedIn.now().at(), kind.orElse(""), doors()));
+        return BookPages.vehicle(look.of(history, known, signedIn.now(), kind.orElse(""), doors()));
     }
 
     private Vehicle.Doors doors() {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.UUID;
+import wainbook.isolation.Verdict;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.DonorAccepted;
@@ -40,6 +41,7 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind) {
                 .forEach(entry -> corrections
                         .computeIfAbsent(((Voided) entry.saying()).entry(), id -> new ArrayList<>())
                         .add(entry));
+        Map<UUID, Verdict> verdicts = Verdict.of(history);
         var folds = new ArrayList<Fold>();
         var lines = new ArrayList<EntryLine>();
         var kinds = new TreeSet<String>();
@@ -55,7 +57,7 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind) {
             boolean underAnother = entry.saying() instanceof Voided said
                     && history.entry(said.entry()).isPresent();
             if (!underAnother && (kind.isEmpty() || kind.equals(room))) {
-                lines.add(line(entry, names, corrections));
+                lines.add(line(entry, names, corrections, verdicts));
             }
         }
         close(folds, title, lines);
@@ -88,8 +90,13 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind) {
                 .orElseGet(() -> names.place(place.place()));
     }
 
-    private static EntryLine line(Entry entry, Names names, Map<UUID, List<Entry>> corrections) {
-        Told told = TELLINGS.tell(entry.saying(), names);
+    private static EntryLine line(
+            Entry entry, Names names, Map<UUID, List<Entry>> corrections, Map<UUID, Verdict> verdicts) {
+        Told plain = TELLINGS.tell(entry.saying(), names);
+        Told told = Optional.ofNullable(verdicts.get(entry.id()))
+                .map(IsolationTellings::inWords)
+                .map(plain::judged)
+                .orElse(plain);
         return new EntryLine(
                 entry.number(),
                 entry.moment().at(),
@@ -98,10 +105,10 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind) {
                 Tellings.room(entry.saying()),
                 told.what(),
                 told.value(),
-                told.passes(),
+                told.verdict(),
                 entry.hash(),
                 corrections.getOrDefault(entry.id(), List.of()).stream()
-                        .map(later -> line(later, names, Map.of()))
+                        .map(later -> line(later, names, Map.of(), verdicts))
                         .toList());
     }
 }

@@ -73,8 +73,8 @@ public class Disposal {
         if (asked.disposition() == Disposition.CONCESSION) {
             open.opened()
                     .noConcession()
-                    .ifPresent(bar -> against.add(
-                            Reason.of("matter.noConcession", Reason.WORKS_RULE, open.number(), bar.name())));
+                    .ifPresent(bar -> against.add(Reason.of(
+                            "matter.noConcession", Reason.WORKS_RULE, open.number(), Nonconformity.word(bar))));
             if (open.opened().item().isEmpty()) {
                 against.add(Reason.of("matter.nothingToConcede", Reason.WORKS_RULE, open.number()));
             }

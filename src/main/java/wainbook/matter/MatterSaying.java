@@ -3,6 +3,7 @@ package wainbook.matter;
 import java.util.Optional;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.process.BeyondConcession;
 
 /** What is said of a vehicle's open matters. They are numbered within their work order. */
 public sealed interface MatterSaying extends Saying {
@@ -22,7 +23,16 @@ public sealed interface MatterSaying extends Saying {
         PROOF_OF_DEAD,
         BRAKES,
         STEERING,
-        AXLE_LOADS
+        AXLE_LOADS;
+
+        public static NoConcession of(BeyondConcession belongs) {
+            return switch (belongs) {
+                case BRAKES -> BRAKES;
+                case STEERING -> STEERING;
+                case AXLE_LOADS -> AXLE_LOADS;
+                case PROOF_OF_DEAD -> PROOF_OF_DEAD;
+            };
+        }
     }
 
     /** What is done about it. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.matter.MatterSaying.Disposed;
 import wainbook.matter.MatterSaying.Disposition;
+import wainbook.matter.MatterSaying.NoConcession;
 import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.page.Option;
 import wainbook.page.Words;
@@ -43,6 +44,15 @@ public record Nonconformity(
 
     private boolean mayBeConceded() {
         return opened.noConcession().isEmpty() && opened.item().isPresent();
+    }
+
+    /** Why no concession is offered for it. */
+    public Optional<String> beyondConcession() {
+        return opened.noConcession().map(Nonconformity::word);
+    }
+
+    static String word(NoConcession bar) {
+        return Words.of("matter.noConcessionFor." + bar.name());
     }
 
     public String title() {

@@ -15,8 +15,12 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.matter.MatterSaying.Cause;
+import wainbook.matter.MatterSaying.NoConcession;
 import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.order.WorkOrder;
+import wainbook.process.CheckItem;
+import wainbook.process.ProcessSaying.Released;
+import wainbook.process.Releases;
 
 /** Reports that something is wrong: opens a nonconformity on request. Anybody at the vehicle may. */
 @ApplicationScoped
@@ -35,10 +39,14 @@ public class Reporting {
         }
     }
 
-    private final Ledger ledger;
+    private static final String CODE = "[A-Za-z0-9][A-Za-z0-9._-]{0,39}";
 
-    Reporting(Ledger ledger) {
+    private final Ledger ledger;
+    private final Releases releases;
+
+    Reporting(Ledger ledger, Releases releases) {
         this.ledger = ledger;
+        this.releases = releases;
     }
 
     public Outcome<Entry> report(ToReport asked, Actor actor) {
@@ -61,8 +69,30 @@ public class Reporting {
                                     asked.item(),
                                     Cause.REPORTED,
                                     asked.what(),
-                                    Optional.empty()))
+                                    asked.item().flatMap(item -> noConcession(known.orElseThrow(), item))))
                     : Decision.refuse(against);
         });
+    }
+
+    /** What the item says of itself, in the revision that the vehicle is bound to; before that in the one in force. */
+    private Optional<NoConcession> noConcession(WorkOrder order, String line) {
+        String[] sheetAndItem = line.split("/", 2);
+        if (sheetAndItem.length < 2 || !sheetAndItem[0].matches(CODE)) {
+            return Optional.empty();
+        }
+        return order.bindings().values().stream()
+                .filter(binding -> binding.sheet().equals(sheetAndItem[0]))
+                .map(binding -> releases.sheet(binding.sheet(), binding.revision()))
+                .findFirst()
+                .or(() -> releases.sheetInForce(sheetAndItem[0]).map(Released::sheet))
+                .flatMap(sheet -> sheet.item(sheetAndItem[1]))
+                .flatMap(Reporting::noConcession);
+    }
+
+    /** A concession would settle the item unmeasured, and with it a legal limit that it asks for. */
+    private static Optional<NoConcession> noConcession(CheckItem item) {
+        return item.noConcession()
+                .map(NoConcession::of)
+                .or(() -> item.asks().legallyLimited() ? Optional.of(NoConcession.LEGAL_LIMIT) : Optional.empty());
     }
 }

@@ -18,13 +18,14 @@ import wainbook.act.Reason;
  */
 public record Refusal(String what, String why, String next, String source, Optional<String> lift) {
 
-    public static List<Refusal> of(List<Reason> reasons) {
-        return reasons.stream().map(Refusal::of).toList();
+    public static List<Refusal> of(List<Reason> reasons, Formats formats) {
+        return reasons.stream().map(reason -> of(reason, formats)).toList();
     }
 
-    public static Refusal of(Reason reason) {
+    /** @param formats the works' local time, by which times among the arguments are written */
+    public static Refusal of(Reason reason, Formats formats) {
         List<String> parts = parts(Words.pattern(reason.key()));
-        Object[] arguments = reason.arguments().toArray();
+        Object[] arguments = reason.arguments().stream().map(formats::argument).toArray();
         List<String> said = new ArrayList<>();
         for (String part : parts) {
             said.add(part.isEmpty() ? "" : Words.format(part, arguments));

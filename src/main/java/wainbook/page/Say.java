@@ -32,8 +32,8 @@ final class Say {
     }
 
     @TemplateExtension(namespace = "say", priority = 10)
-    static List<Refusal> refusals(List<Reason> reasons) {
-        return Refusal.of(reasons);
+    static List<Refusal> refusals(List<Reason> reasons, Formats formats) {
+        return Refusal.of(reasons, formats);
     }
 
     @TemplateExtension(matchName = ANY)

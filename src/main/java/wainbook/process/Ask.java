@@ -26,6 +26,11 @@ import java.util.Optional;
 })
 public sealed interface Ask {
 
+    /** Whether a reading is judged by a limit of the law. */
+    default boolean legallyLimited() {
+        return false;
+    }
+
     /** That it is done. For a joint that may be ticked, the joint's code. */
     record Confirm(Optional<String> joint) implements Ask {
         public Confirm {
@@ -57,6 +62,11 @@ public sealed interface Ask {
                 throw new IllegalArgumentException("a measurement has a unit; write 1 for a plain number");
             }
         }
+
+        @Override
+        public boolean legallyLimited() {
+            return legal.isPresent();
+        }
     }
 
     /** A reading for every row in every column. */
@@ -64,6 +74,11 @@ public sealed interface Ask {
         public Table {
             columns = distinct("columns", columns);
             rows = distinct("rows", rows);
+        }
+
+        @Override
+        public boolean legallyLimited() {
+            return columns.stream().anyMatch(column -> column.legal().isPresent());
         }
 
         /** What is read in one column, with its limits. */

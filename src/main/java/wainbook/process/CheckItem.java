@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param dependsOn what makes a passed entry stale when it is disturbed later
  * @param appliesWhen a condition over the vehicle's facts; absent: always
  * @param tries how often a failed result may be put right before a nonconformity opens
+ * @param noConcession what it belongs to that no concession is given for
  */
 public record CheckItem(
         String key,
@@ -30,7 +31,8 @@ public record CheckItem(
         List<String> after,
         List<Dependence> dependsOn,
         Optional<String> appliesWhen,
-        int tries) {
+        int tries,
+        Optional<BeyondConcession> noConcession) {
 
     public CheckItem {
         Code.checked("an item's key", key);
@@ -96,6 +98,7 @@ public record CheckItem(
                 other.after,
                 other.dependsOn,
                 other.appliesWhen,
-                other.tries));
+                other.tries,
+                other.noConcession));
     }
 }

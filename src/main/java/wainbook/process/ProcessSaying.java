@@ -3,6 +3,7 @@ package wainbook.process;
 import java.util.List;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.ledger.Superseded;
 import wainbook.process.plan.Plan;
 
 /**
@@ -11,8 +12,17 @@ import wainbook.process.plan.Plan;
  */
 public sealed interface ProcessSaying extends Saying {
 
-    /** A revision of a check sheet came into force: in the sheet's own stream. */
+    /** As it was said before items named what no concession is given for. */
     @Kind("process.released/1")
+    record ReleasedBefore(SheetBefore sheet, int revision) implements ProcessSaying, Superseded {
+        @Override
+        public Released newer() {
+            return new Released(sheet.newer(), revision);
+        }
+    }
+
+    /** A revision of a check sheet came into force: in the sheet's own stream. */
+    @Kind("process.released/2")
     record Released(CheckSheet sheet, int revision) implements ProcessSaying {
         public Released {
             Revision.checked(revision);

@@ -1,25 +1,25 @@
 package wainbook.station;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import wainbook.act.Actor;
+import wainbook.act.Moment;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;
+import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.process.Condition;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
-import wainbook.station.ItemState.Status;
 import wainbook.station.StationSaying.Bar;
 import wainbook.station.StationSaying.CarriedOver;
 import wainbook.station.StationSaying.ReSequenced;
+import wainbook.works.Person;
 
 /** Gives an item to a later stage: re-sequenced when it was not begun, carried over when it was. */
 @ApplicationScoped
@@ -62,92 +62,52 @@ public class Deferral {
     }
 
     public Outcome<Entry> reSequence(ToReSequence asked, Actor actor) {
-        Subject order = Subject.workOrder(asked.order());
-        return ledger.write(
-                asked,
-                actor,
-                reading -> workplace
-                        .at(reading.of(order), reading.moment(), asked.item(), java.util.Optional.empty())
-                        .fold(
-                                work -> {
-                                    List<Reason> against = common(work, asked.toStage(), asked.reason());
-                                    if (!work.state().entries().isEmpty()) {
-                                        against.add(Reason.of("station.begunAlready", Reason.WORKS_RULE, asked.item()));
-                                    }
-                                    if (asked.bars().isEmpty()) {
-                                        against.add(Reason.of("station.barMissing", Reason.WORKS_RULE, asked.item()));
-                                    }
-                                    if (highVoltage(work) && !asked.bars().contains(Bar.ENERGISING)) {
-                                        against.add(Reason.of(
-                                                "station.energisingBarMissing", Reason.WORKS_RULE, asked.item()));
-                                    }
-                                    return against.isEmpty()
-                                            ? Decision.say(
-                                                    order,
-                                                    new ReSequenced(
-                                                            work.about(),
-                                                            asked.toStage(),
-                                                            asked.bars(),
-                                                            asked.reason()))
-                                            : Decision.refuse(against);
-                                },
-                                Decision::refuse));
+        return ledger.write(asked, actor, reading -> {
+            Subject order = Subject.workOrder(asked.order());
+            return rules(reading.of(order), reading.moment(), asked.item())
+                    .fold(rules -> decide(rules, asked), Decision::refuse);
+        });
     }
 
     public Outcome<Entry> carryOver(ToCarryOver asked, Actor actor) {
-        Subject order = Subject.workOrder(asked.order());
-        return ledger.write(
+        return ledger.write(asked, actor, reading -> {
+            Subject order = Subject.workOrder(asked.order());
+            return rules(reading.of(order), reading.moment(), asked.item())
+                    .fold(rules -> decide(rules, asked), Decision::refuse);
+        });
+    }
+
+    /** The rules for one item as it stands, or why there is no such item here. Asked before a page is drawn. */
+    Outcome<DeferralRules> rules(History history, Moment moment, String item) {
+        return workplace.at(history, moment, item, Optional.empty()).map(DeferralRules::new);
+    }
+
+    private static Decision decide(DeferralRules rules, ToReSequence asked) {
+        return decide(
+                rules.againstReSequencing(),
+                rules.faults(asked),
                 asked,
-                actor,
-                reading -> workplace
-                        .at(reading.of(order), reading.moment(), asked.item(), java.util.Optional.empty())
-                        .fold(
-                                work -> {
-                                    List<Reason> against = common(work, asked.toStage(), asked.reason());
-                                    boolean classA = work.guards()
-                                            .joint()
-                                            .filter(joint -> joint.jointClass() == JointClass.A)
-                                            .isPresent();
-                                    if (classA || highVoltage(work)) {
-                                        against.add(Reason.of("station.finishOrUndo", Reason.WORKS_RULE, asked.item()));
-                                    }
-                                    if (work.state().entries().stream()
-                                            .anyMatch(entry -> entry.saying() instanceof CarriedOver)) {
-                                        against.add(
-                                                Reason.of("station.carriedOverOnce", Reason.WORKS_RULE, asked.item()));
-                                    }
-                                    return against.isEmpty()
-                                            ? Decision.say(
-                                                    order,
-                                                    new CarriedOver(
-                                                            work.about(),
-                                                            asked.toStage(),
-                                                            asked.owner(),
-                                                            asked.reason()))
-                                            : Decision.refuse(against);
-                                },
-                                Decision::refuse));
+                new ReSequenced(rules.work().about(), asked.toStage(), asked.bars(), asked.reason()));
     }
 
-    private static List<Reason> common(Work work, String toStage, String reason) {
-        var against = new ArrayList<Reason>();
-        List<String> stages = work.guards().order().ordered().stages();
-        if (stages.indexOf(toStage) <= stages.indexOf(work.stage())) {
-            against.add(Reason.of("station.notALaterStage", Reason.WORKS_RULE, toStage));
-        }
-        Status status = work.state().status();
-        if (status.settled() || status == Status.NONCONFORMING) {
-            against.add(Reason.of(
-                    "station.nothingToDefer", Reason.WORKS_RULE, work.state().key()));
-        }
-        if (reason.isBlank()) {
-            against.add(Reason.of("station.reasonMissing", Reason.WORKS_RULE).liftedAt("#reason"));
-        }
-        return against;
+    private Decision decide(DeferralRules rules, ToCarryOver asked) {
+        return decide(
+                rules.againstCarryingOver(),
+                rules.faults(asked, person(asked.owner())),
+                asked,
+                new CarriedOver(rules.work().about(), asked.toStage(), asked.owner(), asked.reason()));
     }
 
-    private static boolean highVoltage(Work work) {
-        return work.state().item().condition() != Condition.NONE
-                || work.guards().joint().filter(Joint::highVoltage).isPresent();
+    private static Decision decide(List<Reason> against, List<Reason> faults, Asked asked, StationSaying saying) {
+        List<Reason> all = Stream.concat(against.stream(), faults.stream()).toList();
+        return all.isEmpty() ? Decision.say(asked.writes().get(0), saying) : Decision.refuse(all);
+    }
+
+    /** A number that cannot be one is nobody’s. */
+    private Person person(String number) {
+        return Person.of(
+                number.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}")
+                        ? ledger.history(Subject.person(number))
+                        : History.empty(Subject.person("0")));
     }
 }

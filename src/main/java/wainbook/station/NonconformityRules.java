@@ -4,6 +4,7 @@ import java.util.Optional;
 import wainbook.matter.MatterSaying.Cause;
 import wainbook.matter.MatterSaying.NoConcession;
 import wainbook.process.Ask;
+import wainbook.process.CheckItem;
 import wainbook.process.JointClass;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Result;
@@ -35,14 +36,16 @@ final class NonconformityRules {
         return before.failures() + 1 >= before.item().tries() ? Optional.of(Cause.TRIES_USED_UP) : Optional.empty();
     }
 
-    static Optional<NoConcession> noConcession(Result result) {
+    static Optional<NoConcession> noConcession(CheckItem item, Result result) {
         boolean legal = result instanceof Measured measured
                 && measured.legal()
                         .filter(limits -> !limits.admits(measured.reading()))
                         .isPresent();
         boolean table =
                 result instanceof Tabled tabled && tabled.outside().stream().anyMatch(StationSaying.CellOutside::legal);
-        return legal || table ? Optional.of(NoConcession.LEGAL_LIMIT) : Optional.empty();
+        return legal || table
+                ? Optional.of(NoConcession.LEGAL_LIMIT)
+                : item.noConcession().map(NoConcession::of);
     }
 
     private static boolean overTightened(Tightened joint) {

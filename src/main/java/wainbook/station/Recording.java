@@ -120,7 +120,7 @@ public class Recording {
                                 Optional.of(work.about().line()),
                                 cause,
                                 work.state().item().title(),
-                                NonconformityRules.noConcession(result))))
+                                NonconformityRules.noConcession(work.state().item(), result))))
                 .orElse(decision);
     }
 }

@@ -64,21 +64,20 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
     private static List<SheetLine> broughtOver(History history, String stage, Sheets sheets) {
         var lines = new ArrayList<SheetLine>();
         for (Entry entry : history.entries()) {
-            About about = null;
             if (entry.saying() instanceof ReSequenced said && said.toStage().equals(stage)) {
-                about = said.about();
+                lines.add(line(said.about(), sheets));
             } else if (entry.saying() instanceof CarriedOver said
                     && said.toStage().equals(stage)) {
-                about = said.about();
-            }
-            if (about != null) {
-                String key = about.item();
-                CheckItem item = sheets.sheet(about.sheet(), about.revision())
-                        .item(key)
-                        .orElseThrow(() -> new IllegalStateException("no item " + key + " in its own sheet"));
-                lines.add(new SheetLine(about.sheet(), about.revision(), item));
+                lines.add(line(said.about(), sheets));
             }
         }
         return lines;
+    }
+
+    private static SheetLine line(About about, Sheets sheets) {
+        CheckItem item = sheets.sheet(about.sheet(), about.revision())
+                .item(about.item())
+                .orElseThrow(() -> new IllegalStateException("no item " + about.item() + " in its own sheet"));
+        return new SheetLine(about.sheet(), about.revision(), item);
     }
 }

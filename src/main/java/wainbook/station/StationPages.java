@@ -14,4 +14,6 @@ final class StationPages {
     static native TemplateInstance station(StationView view);
 
     static native TemplateInstance rebinding(Filled filled, String order, Long seen, Optional<NewerSheet> newer);
+
+    static native TemplateInstance later(DeferralView view);
 }

@@ -30,6 +30,7 @@ record Work(
         Judge.Files files,
         List<String> landing) {
 
+    /** What came over from an earlier stage is kept under the sheet that it came with. */
     About about() {
         var fitted = state.item().parts().stream().map(CheckItem.PartUse::part).toList();
         return new About(

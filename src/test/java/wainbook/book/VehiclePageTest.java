@@ -1,6 +1,8 @@
 package wainbook.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.startsWith;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -90,6 +92,33 @@ class VehiclePageTest {
     }
 
     @Test
+    void what_is_reported_on_the_brakes_or_against_a_legal_limit_is_never_conceded() {
+        reportOn("COMM-BUS12/brake-report");
+        reportOn("COMM-BUS12/bonding-pack1");
+        reportOn("COMM-BUS12/labels");
+        Browsing quality = Browsing.as(Cast.QUALITY_ENGINEER);
+        String path = "/orders/" + number + "/nonconformities/";
+        assertThat(quality.page(path + "1/disposition"))
+                .contains("<dt>No concession for</dt><dd>brakes</dd>")
+                .doesNotContain("value=\"CONCESSION\"");
+        assertThat(quality.page(path + "2/disposition"))
+                .contains("<dt>No concession for</dt><dd>legal limit</dd>")
+                .doesNotContain("value=\"CONCESSION\"");
+        assertThat(quality.page(path + "3/disposition"))
+                .contains("value=\"CONCESSION\"")
+                .doesNotContain("No concession for");
+        Cast.QUALITY_ENGINEER
+                .asks()
+                .contentType("application/json")
+                .body(Map.of("id", UUID.randomUUID(), "disposition", "CONCESSION", "because", "It will do"))
+                .post("/api/v1/orders/" + number + "/nonconformities/1/disposition")
+                .then()
+                .statusCode(409)
+                .body("reasons.key", hasItem("matter.noConcession"))
+                .body("detail", startsWith("No concession can be given for nonconformity 1 (brakes)."));
+    }
+
+    @Test
     void who_reported_it_finds_the_reason_instead_of_the_form() {
         Browsing quality = Browsing.as(Cast.QUALITY_ENGINEER);
         String path = "/orders/" + number + "/report";
@@ -163,6 +192,25 @@ class VehiclePageTest {
     }
 
     @Test
+    void its_electrical_state_stands_on_the_first_screen_and_its_isolation_is_told_in_the_record() {
+        Browsing auditor = Browsing.as(Cast.AUDITOR);
+        String link = "href=\"/isolation/" + number + "\"";
+        assertThat(auditor.page("/orders/" + number)).doesNotContain(link);
+        received();
+        assertThat(auditor.page("/orders/" + number))
+                .contains("class=\"stands\"><a " + link, "Live. No isolation is open");
+        Cast.TECHNICIAN
+                .asks()
+                .contentType("application/json")
+                .body(Map.of("id", UUID.randomUUID(), "with", Map.of("danger", "HEAT_OR_FIRE", "where", "engine bay")))
+                .post("/api/v1/orders/" + number + "/isolation/report-danger")
+                .then()
+                .statusCode(201);
+        assertThat(auditor.page("/orders/" + number + "?kind=isolation"))
+                .contains("Danger reported: Heat, smoke, smell or fire. Where: engine bay", "<span>danger</span>");
+    }
+
+    @Test
     void an_order_that_is_not_there_is_said_to_be_missing() {
         Browsing anybody = Browsing.as(Cast.AUDITOR);
         assertThat(anybody.get("/orders/NONE-1").statusCode()).isEqualTo(404);
@@ -178,6 +226,16 @@ class VehiclePageTest {
         form.put("what", what);
         assertThat(technician.send(path, form).statusCode()).isEqualTo(303);
         assertThat(technician.send(path, form).statusCode()).isEqualTo(303);
+    }
+
+    private void reportOn(String item) {
+        Cast.TECHNICIAN
+                .asks()
+                .contentType("application/json")
+                .body(Map.of("id", UUID.randomUUID(), "item", item, "what", "Looks wrong"))
+                .post("/api/v1/orders/" + number + "/nonconformities")
+                .then()
+                .statusCode(201);
     }
 
     private void received() {

@@ -64,7 +64,8 @@ public record OwnSheet(String code, String route) {
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                1);
+                1,
+                Optional.empty());
     }
 
     private static void say(Subject subject, Saying saying) {

@@ -40,7 +40,8 @@ class ChangesTest {
                 plain.after(),
                 plain.dependsOn(),
                 plain.appliesWhen(),
-                plain.tries());
+                plain.tries(),
+                plain.noConcession());
 
         assertThat(Changes.between(sheet(plain), sheet(replanned), Set.of()).unchanged())
                 .containsExactly("a");

@@ -58,7 +58,8 @@ final class Sheets {
                 after,
                 List.of(),
                 Optional.empty(),
-                3);
+                3,
+                Optional.empty());
     }
 
     static CheckItem when(String key, String condition) {
@@ -75,7 +76,8 @@ final class Sheets {
                 List.of(),
                 List.of(),
                 Optional.of(condition),
-                3);
+                3,
+                Optional.empty());
     }
 
     static Joint joint(String code, JointClass jointClass, boolean highVoltage) {

@@ -28,7 +28,6 @@ import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.page.Formats;
-import wainbook.page.Refusal;
 import wainbook.page.Words;
 import wainbook.process.Condition;
 import wainbook.process.plan.Plan;
@@ -239,10 +238,8 @@ class IsolationLook {
     private static Optional<String> said(History history, long number) {
         return history.entries().stream()
                 .filter(entry -> entry.number() == number && entry.saying() instanceof IsolationSaying.Observed)
-                .map(entry -> Words.of(
-                        "isolating.observed",
-                        ((IsolationSaying.Observed) entry.saying())
-                                .notCountedFor().stream().map(Refusal::bare).collect(Collectors.joining(" "))))
+                .map(entry ->
+                        Words.of("isolating.observed", NotCounted.inWords((IsolationSaying.Observed) entry.saying())))
                 .findFirst();
     }
 

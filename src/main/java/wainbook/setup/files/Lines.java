@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.isolation.Register;
 import wainbook.process.Ask;
+import wainbook.process.BeyondConcession;
 import wainbook.process.CheckItem;
 import wainbook.process.Condition;
 import wainbook.process.Joint;
@@ -129,7 +130,8 @@ public final class Lines {
             List<String> after,
             List<CheckItem.Dependence> dependsOn,
             Optional<String> appliesWhen,
-            Optional<Integer> tries) {
+            Optional<Integer> tries,
+            Optional<BeyondConcession> noConcession) {
 
         private static final int USUAL_TRIES = 3;
 
@@ -147,7 +149,8 @@ public final class Lines {
                     after,
                     dependsOn,
                     appliesWhen,
-                    tries.orElse(USUAL_TRIES));
+                    tries.orElse(USUAL_TRIES),
+                    noConcession);
         }
     }
 

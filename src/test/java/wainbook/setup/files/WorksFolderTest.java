@@ -107,6 +107,7 @@ class WorksFolderTest {
                 "works.yaml | code: | code: 'A'\\ncode: | works.yaml:3:1 (code) setup.fieldTwice",
                 "isolation-plan.yaml | source: \"PACK-2\" | source: \"PACK-1\" | isolation-plan.yaml:2:1 (points) setup.sourceUnproved",
                 "isolation-plan.yaml | wait_minutes: 10 | wait_minutes: ten | isolation-plan.yaml:6:15 (wait_minutes) setup.wrongValue",
+                "sheets/comm-bus12.yaml | no_concession: brakes | no_concession: doors | sheets/comm-bus12.yaml:58:20 (no_concession) setup.wrongValue",
                 "sheets/strip-bus12.yaml | kind: photograph | kind: picture | sheets/strip-bus12.yaml:39:11 (asks) setup.unknownKind",
                 "sheets/strip-bus12.yaml | planned_minutes: 45 | planned_minutes: -45 | sheets/strip-bus12.yaml:30:5 setup.refusedValue",
                 "sheets/strip-bus12.yaml | applies_when: \"air | applies_when: \"hair | sheets/strip-bus12.yaml:24:5 process.conditionFault",
