@@ -33,12 +33,16 @@ public record Refusal(String what, String why, String next, String source, Optio
         return new Refusal(said.get(0), said.get(1), said.get(2), reason.source(), reason.lift());
     }
 
-    /** What a rule says is not possible, where it is known by its key alone and what it was about is not. */
+    /** What a rule says, and why, where it is known by its key alone: what it was about is left open. */
     public static String bare(String key) {
-        String pattern = Words.pattern(key);
+        if (Words.find(key).isEmpty()) {
+            return key;
+        }
+        List<String> parts = parts(Words.pattern(key));
+        String said = (parts.get(0) + " " + parts.get(1)).strip();
         Object[] unknown = new Object[9];
         Arrays.fill(unknown, "…");
-        return Words.format(parts(pattern).get(0).replaceAll("\\{(\\d)[^{}]*}", "{$1}"), unknown);
+        return Words.format(said.replaceAll("\\{(\\d)[^{}]*}", "{$1}"), unknown);
     }
 
     /** Split before the arguments go in, so that a full stop in a name never ends a sentence. */

@@ -66,7 +66,7 @@ class TellingsTest {
                 "JB-A", "VT-1", Cast.readings("0.1"), List.of("isolation.noProofBegun", "isolation.ruleOfLongAgo"));
         assertThat(tell(observed).what())
                 .isEqualTo("Point JB-A measured with VT-1: observation only, it passes nothing. "
-                        + "This can’t count; isolation.ruleOfLongAgo.");
+                        + "This can’t count. No proof is under way. isolation.ruleOfLongAgo");
     }
 
     @Test

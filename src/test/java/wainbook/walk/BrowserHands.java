@@ -22,12 +22,13 @@ final class BrowserHands implements Hands, AutoCloseable {
     /** What the page said after an act, or instead of a form. */
     private record Shown(boolean done, String text) implements Answer {
 
-        /** By the first sentence of the rule's text, whatever stands in it. */
+        /** By the sentence of the rule's text that says why, whatever stands in it. */
         @Override
         public boolean names(String key) {
-            String first = Words.find(key).orElseThrow().split("(?<=[.:;]) ", 2)[0];
+            String[] sentences = Words.find(key).orElseThrow().split("(?<=[.:;]) (?=\\p{Lu}|\\{)");
+            String why = sentences[sentences.length > 2 ? 1 : 0];
             String pattern = Pattern.compile("\\{\\d+[^}]*}")
-                    .splitAsStream(first.replace("''", "'") + " ")
+                    .splitAsStream(why + " ")
                     .map(Pattern::quote)
                     .reduce((one, other) -> one + ".*?" + other)
                     .orElseThrow()

@@ -52,7 +52,7 @@ class BrowserWalkTest {
                                 .setChromiumSandbox(false));
                 var hands = new BrowserHands(bus, browser, base.toString().replaceFirst("/$", ""))) {
             new WholeWay(bus, hands, new ApiHands(inTheWay, clock), clock).walk();
-            hands.look("ingrid", AROUND);
+            hands.look("fatima", AROUND);
             hands.look("ruben", List.of("/verification"));
             assertThat(hands.console()).isEmpty();
         }

@@ -147,7 +147,7 @@ class IsolationLook {
         boolean openIsolation = now.state() != State.LIVE && now.state() != State.VOID;
         return switch (step) {
             case LOCK_ON -> !now.lockOn(who);
-            case LOCK_OFF -> now.lockOn(who) && now.state() != State.READY;
+            case LOCK_OFF -> now.lockOn(who);
             case OPEN_SOURCE -> openIsolation && now.isolator().equals(who);
             case HAND_BACK -> openIsolation || now.live().isPresent();
             case TAKE_OVER -> !now.isolator().equals(who);
