@@ -2,6 +2,7 @@ package wainbook.gate;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Entry;
@@ -24,7 +25,11 @@ final class LookFirst {
     private static final BigDecimal NEAR = new BigDecimal("0.2");
 
     /** One thing to look at. */
-    public record Point(String item, String title, String why) {}
+    public record Point(String item, String title, String why) {
+        Point times(int count) {
+            return new Point(item, title, Words.of("gate.firstTimes", why, count));
+        }
+    }
 
     private LookFirst() {}
 
@@ -43,7 +48,17 @@ final class LookFirst {
                 case NOT_APPLICABLE, FACTS_MISSING, OPEN, WAITING, FAILED, NONCONFORMING, STALE, PASSED -> {}
             }
         }
-        return points;
+        return folded(points);
+    }
+
+    /** The same said of one item several times is said once, with how often. */
+    private static List<Point> folded(List<Point> points) {
+        var often = new LinkedHashMap<Point, Integer>();
+        points.forEach(point -> often.merge(point, 1, Integer::sum));
+        return often.entrySet().stream()
+                .map(known ->
+                        known.getValue() == 1 ? known.getKey() : known.getKey().times(known.getValue()))
+                .toList();
     }
 
     private static Point point(ItemState state, String key) {

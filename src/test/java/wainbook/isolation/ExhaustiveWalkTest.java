@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.*;
 import wainbook.process.Condition;
+import wainbook.process.plan.Plan;
 
 /**
  * Tries everything, in every order. At every place reached, {@link RawEntries} judges from the plain entries whoever is let
@@ -22,28 +23,47 @@ import wainbook.process.Condition;
  */
 class ExhaustiveWalkTest {
 
-    private static final List<Facts> DAYS = days();
+    private List<Facts> days = List.of();
 
+    private static final List<String> SHORT_HANDED = List.of(AUTHORISED, SECOND_AUTHORISED, TECHNICIAN, OUTSIDER);
+
+    private int workedWithThePackAboard;
     private final Map<Condition, Integer> allowed = new EnumMap<>(Condition.class);
 
     /** Anybody may play any part. */
     @Test
     void two_authorised_people_and_an_outsider_in_any_part() {
-        walk(List.of(AUTHORISED, SECOND_AUTHORISED, OUTSIDER), anything -> true);
+        walk(PLAN, List.of(AUTHORISED, SECOND_AUTHORISED, OUTSIDER), anything -> true, Set.of());
         assertThat(allowed).containsKeys(Condition.TEST_UNDER_ISOLATION, Condition.LIVE);
     }
 
     /** Everybody tries everything and every try is judged; the walk goes on where people keep to their parts. */
     @Test
     void two_technicians_two_authorised_people_and_an_outsider_in_their_parts() {
-        walk(PEOPLE, ExhaustiveWalkTest::inTheirParts);
+        walk(PLAN, PEOPLE, ExhaustiveWalkTest::inTheirParts, Set.of());
         assertThat(allowed).containsKeys(Condition.DEAD);
     }
 
-    private void walk(List<String> people, Predicate<Walk.Try> parts) {
-        var walk = new Walk(PLAN, people, parts, this::judge).run();
-        System.out.println(people.size() + " people: " + walk.states() + " states, " + walk.edges()
-                + " steps and waits, work allowed " + allowed);
+    /** The vehicle is moved with its locks on, as its plan allows. */
+    @Test
+    void the_locks_travel_with_the_vehicle() {
+        walk(TRAVELLING_PLAN, SHORT_HANDED, ExhaustiveWalkTest::inTheirParts, Set.of());
+        assertThat(allowed).containsKeys(Condition.DEAD);
+    }
+
+    /** A pack that the plan foresees is opened and landed at any time, and its point is proved with the others. */
+    @Test
+    void a_pack_is_landed_while_others_work() {
+        walk(PLAN, SHORT_HANDED, ExhaustiveWalkTest::inTheirParts, Set.of("PACK-2"));
+        assertThat(allowed).containsKeys(Condition.DEAD);
+        assertThat(workedWithThePackAboard).isPositive();
+    }
+
+    private void walk(Plan plan, List<String> people, Predicate<Walk.Try> parts, Set<String> landing) {
+        days = days(plan);
+        var walk = new Walk(plan, people, parts, this::judge, landing).run();
+        System.out.println(people.size() + " people" + (plan.mayTravel() ? ", locks travel" : "") + landing + ": "
+                + walk.states() + " states, " + walk.edges() + " steps and waits, work allowed " + allowed);
         assertThat(walk.states()).isGreaterThan(5_000);
     }
 
@@ -71,12 +91,13 @@ class ExhaustiveWalkTest {
         var standing = place.isolation().at(place.now());
         boolean near = Set.of(State.IN_FORCE, State.UNDER_TEST).contains(standing.state())
                 || standing.live().isPresent();
-        for (Facts day : near || walk.first() ? DAYS : DAYS.subList(0, 1)) {
+        for (Facts day : near || walk.first() ? days : days.subList(0, 1)) {
             boolean dead = false;
             boolean live = false;
             for (String who : walk.people()) {
                 if (works(Condition.DEAD, who, walk, standing, day)) {
                     dead = true;
+                    workedWithThePackAboard += standing.aboard().isEmpty() ? 0 : 1;
                     var missing = new RawEntries(walk.history()).missingForDeadWork(who, place.now(), day);
                     if (!missing.isEmpty()) {
                         throw new AssertionError(who + " was let to work dead: " + missing + "\n" + walk.history());
@@ -120,7 +141,7 @@ class ExhaustiveWalkTest {
     /** The step is taken, whatever the state; and afterwards these people may not work where electricity matters. */
     private void then(Walk walk, Isolation standing, String who, IsolationSaying said, List<String> idle) {
         var moment = Moment.of(who, walk.here().now());
-        for (Facts day : DAYS) {
+        for (Facts day : days) {
             if (!Guards.allow(new Ask(standing, said, moment, day))) {
                 throw new AssertionError(who + " was refused " + said + " when " + standing.state());
             }
@@ -128,18 +149,19 @@ class ExhaustiveWalkTest {
         var after = standing.and(said, moment);
         for (String person : idle) {
             for (var condition : Set.of(Condition.DEAD, Condition.TEST_UNDER_ISOLATION)) {
-                assertThat(Permission.allow(new Permission.Wish(condition, person, moment.at(), DAYS.get(0), after)))
+                assertThat(Permission.allow(new Permission.Wish(condition, person, moment.at(), days.get(0), after)))
                         .isFalse();
             }
             boolean live =
-                    Permission.allow(new Permission.Wish(Condition.LIVE, person, moment.at(), DAYS.get(0), after));
+                    Permission.allow(new Permission.Wish(Condition.LIVE, person, moment.at(), days.get(0), after));
             assertThat(live && !(said instanceof LockedOff)).isFalse();
         }
     }
 
     /** An ordinary day, and days on which something that was good no longer is. */
-    private static List<Facts> days() {
-        var day = Cast.facts(MORNING.plus(java.time.Duration.ofDays(90)));
+    private static List<Facts> days(Plan plan) {
+        var other = plan.mayTravel() ? PLAN : TRAVELLING_PLAN;
+        var day = Cast.facts(MORNING.plus(java.time.Duration.ofDays(90)), plan);
         var instruments = day.instruments();
         var withdrawn = instruments.stream()
                 .map(one -> one.code().equals(TESTER.code())
@@ -155,12 +177,12 @@ class ExhaustiveWalkTest {
         return Stream.concat(
                         Stream.of(
                                 day,
-                                Cast.facts(day.shiftEnd(), PLAN, AUTHORITIES, withdrawn),
-                                Cast.facts(day.shiftEnd(), TRAVELLING_PLAN)),
+                                Cast.facts(day.shiftEnd(), plan, AUTHORITIES, withdrawn),
+                                Cast.facts(day.shiftEnd(), other)),
                         Arrays.asList(AUTHORISED, TECHNICIAN).stream()
                                 .map(gone -> Cast.facts(
                                         day.shiftEnd(),
-                                        PLAN,
+                                        plan,
                                         AUTHORITIES.stream()
                                                 .filter(person ->
                                                         !person.number().equals(gone))

@@ -93,8 +93,12 @@ final class RawEntries {
         proof(before, after, points, facts);
         need(witnessed(after, permitAt, lines.get(before).who()), "nobody else witnessed the proof");
         need(within(lines.get(after).at(), lines.get(received).at(), Duration.ofMinutes(30)), "proof too old");
+        // A pack that is open and not aboard yet has no charge to lose; once it is aboard its opening counts.
+        var counted = plan.sourcesWith(landed(before, plan)).stream()
+                .map(Source::code)
+                .toList();
         var waitFrom = lines.subList(begin, before).stream()
-                .filter(line -> line.said() instanceof SourceOpened)
+                .filter(line -> line.said() instanceof SourceOpened open && counted.contains(open.source()))
                 .map(Line::at)
                 .max(Instant::compareTo)
                 .orElse(Instant.MAX);

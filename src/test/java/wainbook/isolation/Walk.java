@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
 import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.*;
 import wainbook.process.plan.Plan;
+import wainbook.process.plan.Source;
 
 /**
  * Goes through everything that can be said in every order, from nothing to wherever the guards let it. Two places of the walk
@@ -52,6 +54,7 @@ final class Walk {
     private final List<Try> always;
     private final List<String> people;
     private final Predicate<Try> roster;
+    private final Set<String> landing;
     private final List<Place> places = new ArrayList<>();
     private final Map<String, Integer> known = new HashMap<>();
     private final Consumer<Walk> judge;
@@ -60,11 +63,13 @@ final class Walk {
     private Place arrived;
     private boolean first;
 
-    Walk(Plan plan, List<String> people, Predicate<Try> roster, Consumer<Walk> judge) {
+    /** @param landing sources that may be opened and landed, and whose points are measured */
+    Walk(Plan plan, List<String> people, Predicate<Try> roster, Consumer<Walk> judge, Set<String> landing) {
         this.plan = plan;
         this.people = people;
         this.roster = roster;
         this.judge = judge;
+        this.landing = landing;
         this.always = always();
         this.facts = facts(MORNING.plus(Duration.ofDays(90)), plan);
     }
@@ -167,6 +172,7 @@ final class Walk {
     private static Stream<Instant> deadlines(Isolation isolation) {
         return Stream.of(
                         isolation.waitOverAt().stream(),
+                        opensLater(isolation),
                         isolation.provingEndsAt().stream(),
                         isolation.proof().stream()
                                 .flatMap(proof -> proof.points().stream())
@@ -180,6 +186,15 @@ final class Walk {
                 .flatMap(ends -> ends);
     }
 
+    /** When a source that is open and not yet aboard would have waited long enough. */
+    private static Stream<Instant> opensLater(Isolation isolation) {
+        var counted = isolation.sources().stream().map(Source::code).toList();
+        return isolation.openings().stream()
+                .filter(seen -> !counted.contains(seen.source()))
+                .map(seen -> seen.at()
+                        .plus(Duration.ofMinutes(isolation.plan().orElseThrow().waitMinutes())));
+    }
+
     /** What is tried everywhere by everybody. */
     private List<Try> always() {
         var tries = new ArrayList<Try>();
@@ -191,7 +206,8 @@ final class Walk {
         all(tries, new TakenOver(level(3)));
         all(tries, testerProvedBefore(Scope.ALL_POINTS));
         all(tries, testerProvedBefore(Scope.POINTS_OF_WORK));
-        for (String point : List.of("JB-A", "JB-B")) {
+        landing.forEach(source -> all(tries, new SourceOpened(source, true)));
+        for (String point : landing.isEmpty() ? List.of("JB-A", "JB-B") : List.of("JB-A", "JB-B", "JB-C")) {
             all(tries, measured(point, "0.3"));
             all(tries, measured(point, "12"));
             all(tries, measuredAgain(point, "0.3"));
@@ -265,6 +281,7 @@ final class Walk {
                 .append(i.due)
                 .append(i.charged);
         i.openings.stream().map(Isolation.Opened::source).sorted().forEach(key::append);
+        opensLater(i).map(now::isBefore).forEach(key::append);
         key.append(i.landed.size())
                 .append(i.waitOverAt().filter(end -> now.isBefore(end)).isPresent());
         names(key.append("locks"), i.locks.stream().map(Lock::owner), part);

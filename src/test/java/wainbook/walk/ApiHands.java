@@ -223,7 +223,7 @@ final class ApiHands implements Hands {
         return new HashMap<>(Map.of("id", UUID.randomUUID().toString()));
     }
 
-    private static RequestSpecification as(String user) {
+    static RequestSpecification as(String user) {
         return given().auth().preemptive().basic(user, PASSWORD).contentType("application/json");
     }
 }

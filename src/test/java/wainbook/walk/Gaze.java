@@ -14,12 +14,16 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Looks at every page in each of its states the first time a walk comes by: everybody must be able to read it, and nothing
- * may run off the side. With {@code -Dlooks=folder} it also keeps pictures at three sizes, light and dark, for people to see.
+ * Looks at every page the first time a walk comes by, and again whenever it shows parts that it did not show together before:
+ * everybody must be able to read it, and nothing may run off the side. With {@code -Dlooks=folder} it also keeps pictures at three sizes, light and dark, for people to see.
  */
 final class Gaze {
 
     private record Size(int width, int height, boolean always) {}
+
+    /** The parts that a page is made of, each once. */
+    private static final String PARTS = "[...new Set([...document.querySelectorAll('main *')]"
+            + ".map(part => part.tagName + '.' + (part.getAttribute('class') || '')))].sort().join(' ')";
 
     private static final List<Size> SIZES =
             List.of(new Size(390, 844, true), new Size(1920, 1080, false), new Size(1024, 768, true));
@@ -32,20 +36,22 @@ final class Gaze {
         String path = page.url()
                 .replaceFirst("^[a-z]+://[^/]+", "")
                 .replace(order, "WB")
-                .replaceAll("[?#].*", "");
-        String state = path + " " + page.title().replace(order, "WB").replaceAll("\\d+", "0");
+                .replaceAll("[?#].*", "")
+                .replaceFirst("^(/station/WB)/[^/]+", "$1/item")
+                .replaceAll("[A-Z]{2}-\\d+", "document");
+        String state = path + " " + page.evaluate(PARTS);
         if (!seen.add(state)) {
             return;
         }
         assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as(state)
+                .as(page.url())
                 .extracting(Rule::getId, rule -> rule.getNodes().get(0).getHtml())
                 .isEmpty();
         for (Size size : SIZES) {
             if (size.always() || pictures.isPresent()) {
                 page.setViewportSize(size.width(), size.height());
                 assertThat((int) page.evaluate("document.documentElement.scrollWidth"))
-                        .as(state + " at " + size.width())
+                        .as(page.url() + " at " + size.width())
                         .isEqualTo(size.width());
                 pictures.ifPresent(folder -> taken(page, folder, size));
             }
