@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.page.Form;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
+import wainbook.station.ItemLine;
 import wainbook.station.ItemState;
 import wainbook.station.SayingInWords;
 import wainbook.works.PersonInWords;
@@ -24,7 +26,7 @@ public record GateView(
         GateRules rules, String title, RouteBar bar, boolean maySign, List<Reason> refusals, Form form, UUID actId) {
 
     /** An entry in the evidence. */
-    public record Line(long number, java.time.Instant at, String who, String text) {}
+    public record Line(long number, java.time.Instant at, String who, String text, Optional<String> file) {}
 
     public String signer() {
         return PersonInWords.name(gate().signed().orElseThrow().moment().who());
@@ -76,7 +78,11 @@ public record GateView(
         var lines = new ArrayList<Line>();
         for (Entry entry : item.entries()) {
             lines.add(new Line(
-                    entry.number(), entry.moment().at(), entry.moment().who(), SayingInWords.of(entry.saying())));
+                    entry.number(),
+                    entry.moment().at(),
+                    entry.moment().who(),
+                    SayingInWords.of(entry.saying()),
+                    ItemLine.file(entry.saying())));
         }
         return lines;
     }

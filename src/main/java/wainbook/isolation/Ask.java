@@ -1,6 +1,5 @@
 package wainbook.isolation;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -11,11 +10,8 @@ import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.AtPoint;
 import wainbook.isolation.IsolationSaying.Confirmed;
 import wainbook.isolation.IsolationSaying.PaperRead;
-import wainbook.isolation.IsolationSaying.Proving;
-import wainbook.isolation.IsolationSaying.Reading;
 import wainbook.isolation.IsolationSaying.Used;
 import wainbook.process.plan.Plan;
-import wainbook.process.plan.Point;
 
 /** A step somebody asks to take, with all it is judged by. Its questions are the words of the {@link Guards} table. */
 record Ask(Isolation isolation, IsolationSaying said, Moment moment, Facts facts) {
@@ -70,6 +66,11 @@ record Ask(Isolation isolation, IsolationSaying said, Moment moment, Facts facts
 
     int levelOf(String person) {
         return facts.person(person).levelAt(now());
+    }
+
+    /** What is asked about the proof of dead. */
+    AskOfProof proof() {
+        return new AskOfProof(this);
     }
 
     static String words(List<?> list) {
@@ -184,40 +185,12 @@ record Ask(Isolation isolation, IsolationSaying said, Moment moment, Facts facts
         return isolation.toBeTold().stream().anyMatch(told -> told.lock().equals(lock));
     }
 
-    boolean waited() {
-        return isolation.waitOverAt().filter(over -> !now().isBefore(over)).isPresent();
-    }
-
-    String waitOverAt() {
-        return isolation.waitOverAt().map(Instant::toString).orElse("");
-    }
-
-    boolean scopeWillDo(Scope scope) {
-        return scope == Scope.ALL_POINTS || isolation.due() == Scope.POINTS_OF_WORK;
-    }
-
     Optional<Instrument> instrument(String code) {
         return facts.instrument(code);
     }
 
-    boolean provesDead(String tester) {
-        return instrument(tester).filter(found -> found.sort().provesDead()).isPresent();
-    }
-
     boolean valid(String code) {
         return instrument(code).filter(found -> found.validAt(now())).isPresent();
-    }
-
-    boolean rated(String code) {
-        var needed = facts.plan().map(Plan::maximumVolt);
-        return needed.isPresent()
-                && instrument(code)
-                        .filter(found -> found.ratedVolt().compareTo(needed.get()) >= 0)
-                        .isPresent();
-    }
-
-    boolean free(String code) {
-        return instrument(code).flatMap(Instrument::inUseAt).isEmpty();
     }
 
     boolean isValid(Used used, Instrument.Sort sort) {
@@ -229,114 +202,7 @@ record Ask(Isolation isolation, IsolationSaying said, Moment moment, Facts facts
     }
 
     boolean gloves(Used used) {
-        return isValid(used, Instrument.Sort.GLOVES) && rated(used.code());
-    }
-
-    /** A proving unit in date, at a direct voltage that would be dangerous: the tester must be seen to see danger. */
-    boolean knownSource(Proving proving) {
-        return isValid(proving.source(), Instrument.Sort.DIRECT_VOLTAGE_PROVING_UNIT)
-                && isolation.limits().dangerous(Point.Pair.PLUS_MINUS, proving.sourceVolt());
-    }
-
-    boolean sameSource(Proving proving) {
-        return knownSource(proving)
-                && isolation
-                        .proof()
-                        .filter(proof -> proof.source().equals(proving.source().code()))
-                        .isPresent();
-    }
-
-    boolean agrees(Proving proving) {
-        return isolation.limits().agrees(proving.readingVolt(), proving.sourceVolt());
-    }
-
-    boolean proving() {
-        return isolation.proof().isPresent() && !provedAgain();
-    }
-
-    boolean provedAgain() {
-        return isolation.proof().flatMap(Proof::testerProvedAgainAt).isPresent();
-    }
-
-    boolean proves() {
-        return isolation.proof().filter(proof -> is(proof.prover())).isPresent();
-    }
-
-    boolean provesWith(String tester) {
-        return isolation.proof().filter(proof -> proof.tester().equals(tester)).isPresent();
-    }
-
-    String testerUsed() {
-        if (said instanceof AtPoint at) {
-            return at.tester();
-        }
-        return said instanceof IsolationSaying.TesterProvedAfter after
-                ? after.proving().tester().code()
-                : "";
-    }
-
-    boolean inWindow() {
-        return isolation.provingEndsAt().filter(end -> !now().isAfter(end)).isPresent();
-    }
-
-    boolean unhurried() {
-        int seconds = isolation.limits().pointSeconds();
-        return isolation
-                .proof()
-                .filter(proof -> !now().isBefore(proof.lastTouchAt().plusSeconds(seconds)))
-                .isPresent();
-    }
-
-    List<String> scopePoints() {
-        return isolation.proof().map(proof -> isolation.points(proof.scope())).orElse(List.of());
-    }
-
-    List<String> left() {
-        return scopePoints().stream()
-                .filter(code -> !isolation.proof().orElseThrow().covers(List.of(code)))
-                .toList();
-    }
-
-    boolean everyPairOnce(AtPoint at) {
-        var pairs = at.readings().stream().map(Reading::pair).sorted().toList();
-        return isolation
-                .plan()
-                .flatMap(plan -> plan.point(at.point()))
-                .filter(point -> point.pairs().equals(pairs))
-                .isPresent();
-    }
-
-    boolean measured(String point) {
-        return isolation.proof().flatMap(proof -> proof.point(point)).isPresent();
-    }
-
-    boolean settled(String point) {
-        int seconds = isolation.limits().reprobeAfterSeconds();
-        return isolation
-                .proof()
-                .flatMap(proof -> proof.point(point))
-                .filter(first -> !now().isBefore(first.at().plusSeconds(seconds)))
-                .isPresent();
-    }
-
-    boolean provedScope() {
-        return isolation.proof().filter(Proof::complete).isPresent() && left().isEmpty();
-    }
-
-    /** Young enough to begin work on. What is in force already has its proof behind it. */
-    boolean fresh() {
-        var longest = Duration.ofMinutes(isolation.limits().permitWithinMinutes());
-        return state() == State.IN_FORCE
-                || isolation
-                        .proof()
-                        .flatMap(Proof::testerProvedAgainAt)
-                        .filter(at -> !now().isAfter(at.plus(longest)))
-                        .isPresent();
-    }
-
-    /** Whether nothing that the proof rests on was withdrawn with effect before it. */
-    boolean undoubted() {
-        return isolation.undoubted(facts);
+        return isValid(used, Instrument.Sort.GLOVES) && proof().rated(used.code());
     }
 
     boolean issuerApart() {

@@ -99,47 +99,47 @@ final class Guards {
             on(TakenOver.class, "isolatorAlready", WORKS, (a, s) -> !a.isolates()),
 
             // prove dead
-            rule("waitNotOver", PRACTICE, Set.of(PROVE_TESTER_BEFORE), a -> a.waited(), a -> a.waitOverAt()),
+            proof("waitNotOver", PRACTICE, Set.of(PROVE_TESTER_BEFORE), p -> p.waited(), p -> p.waitOverAt()),
             rule(
                     "notDischarged",
                     FIVE_RULES,
                     Set.of(PROVE_TESTER_BEFORE),
                     a -> !a.isolation().charged()),
-            on(TesterProvedBefore.class, "everyPointDue", PRACTICE, (a, s) -> a.scopeWillDo(s.scope())),
-            on(TesterProvedBefore.class, "testerUnsuitable", INSTRUMENT, (a, s) -> a.provesDead(s.tester())),
-            on(TesterProvedBefore.class, "testerRatedTooLow", INSTRUMENT, (a, s) -> a.rated(s.tester())),
+            onProof(TesterProvedBefore.class, "everyPointDue", PRACTICE, (p, s) -> p.scopeWillDo(s.scope())),
+            onProof(TesterProvedBefore.class, "testerUnsuitable", INSTRUMENT, (p, s) -> p.provesDead(s.tester())),
+            onProof(TesterProvedBefore.class, "testerRatedTooLow", INSTRUMENT, (p, s) -> p.rated(s.tester())),
             on(TesterProvedBefore.class, "testerNotValid", PRACTICE, (a, s) -> a.valid(s.tester())),
-            on(TesterProvedBefore.class, "testerElsewhere", PRACTICE, (a, s) -> a.free(s.tester())),
-            on(TesterProvedBefore.class, "knownSourceUnsuitable", PROVING, (a, s) -> a.knownSource(s.proving())),
-            on(TesterProvedBefore.class, "testerDisagrees", PROVING, (a, s) -> a.agrees(s.proving())),
-            rule("noProofBegun", PROVING, TOUCHING, a -> a.proving()),
-            rule("otherProver", PROVING, TOUCHING, a -> a.proves()),
-            rule("provingWindowOver", PRACTICE, TOUCHING, a -> a.inWindow()),
-            rule("tooQuick", PRACTICE, TOUCHING, a -> a.unhurried()),
-            rule("otherTester", PROVING, TOUCHING, a -> a.provesWith(a.testerUsed())),
-            rule("testerNotValid", PRACTICE, TOUCHING, a -> a.valid(a.testerUsed())),
-            on(
+            onProof(TesterProvedBefore.class, "testerElsewhere", PRACTICE, (p, s) -> p.free(s.tester())),
+            onProof(TesterProvedBefore.class, "knownSourceUnsuitable", PROVING, (p, s) -> p.knownSource(s.proving())),
+            onProof(TesterProvedBefore.class, "testerDisagrees", PROVING, (p, s) -> p.agrees(s.proving())),
+            proof("noProofBegun", PROVING, TOUCHING, p -> p.proving()),
+            proof("otherProver", PROVING, TOUCHING, p -> p.proves()),
+            proof("provingWindowOver", PRACTICE, TOUCHING, p -> p.inWindow()),
+            proof("tooQuick", PRACTICE, TOUCHING, p -> p.unhurried()),
+            proof("otherTester", PROVING, TOUCHING, p -> p.provesWith(p.testerUsed())),
+            rule("testerNotValid", PRACTICE, TOUCHING, a -> a.valid(a.proof().testerUsed())),
+            onProof(
                     PointMeasured.class,
                     "pointUnknown",
                     FIVE_RULES,
-                    (a, s) -> a.scopePoints().contains(s.point())),
-            on(PointMeasured.class, "pairMissing", FIVE_RULES, (a, s) -> a.everyPairOnce(s)),
-            on(PointMeasuredAgain.class, "notMeasuredYet", PRACTICE, (a, s) -> a.measured(s.point())),
-            on(PointMeasuredAgain.class, "againTooSoon", PRACTICE, (a, s) -> a.settled(s.point())),
-            on(PointMeasuredAgain.class, "pairMissing", FIVE_RULES, (a, s) -> a.everyPairOnce(s)),
-            on(TesterProvedAfter.class, "otherKnownSource", PROVING, (a, s) -> a.sameSource(s.proving())),
-            rule(
+                    (p, s) -> p.scopePoints().contains(s.point())),
+            onProof(PointMeasured.class, "pairMissing", FIVE_RULES, (p, s) -> p.everyPairOnce(s)),
+            onProof(PointMeasuredAgain.class, "notMeasuredYet", PRACTICE, (p, s) -> p.measured(s.point())),
+            onProof(PointMeasuredAgain.class, "againTooSoon", PRACTICE, (p, s) -> p.settled(s.point())),
+            onProof(PointMeasuredAgain.class, "pairMissing", FIVE_RULES, (p, s) -> p.everyPairOnce(s)),
+            onProof(TesterProvedAfter.class, "otherKnownSource", PROVING, (p, s) -> p.sameSource(s.proving())),
+            proof(
                     "pointsLeft",
                     PROVING,
                     Set.of(PROVE_TESTER_AFTER),
-                    a -> a.left().isEmpty(),
-                    a -> Ask.words(a.left())),
-            rule("proofNotFinished", PROVING, Set.of(WITNESS_PROOF), a -> a.provedAgain()),
-            rule("witnessIsProver", WORKS, Set.of(WITNESS_PROOF), a -> !a.proves()),
+                    p -> p.left().isEmpty(),
+                    p -> Ask.words(p.left())),
+            proof("proofNotFinished", PROVING, Set.of(WITNESS_PROOF), p -> p.provedAgain()),
+            proof("witnessIsProver", WORKS, Set.of(WITNESS_PROOF), p -> !p.proves()),
 
             // permit to work
-            rule("proofTooOld", PRACTICE, ISSUING, a -> a.fresh()),
-            rule("proofDoubted", PRACTICE, ISSUING, a -> a.undoubted()),
+            proof("proofTooOld", PRACTICE, ISSUING, p -> p.fresh()),
+            proof("proofDoubted", PRACTICE, ISSUING, p -> p.undoubted()),
             rule("issuerIsIsolator", WORKS, ISSUING, a -> a.issuerApart()),
             rule(
                     "sanctionOut",
@@ -161,13 +161,13 @@ final class Guards {
             reading(Paper.PERMIT, "ownLockMissing", OWN_LOCK, a -> a.ownLockOn()),
             reading(Paper.PERMIT, "receiverFirst", PERMITS, a -> a.receives() || a.received()),
             reading(Paper.PERMIT, "notAuthorised", COMPETENT, a -> !a.receives() || a.level() >= 2),
-            reading(Paper.PERMIT, "proofTooOld", PRACTICE, a -> a.fresh()),
+            reading(Paper.PERMIT, "proofTooOld", PRACTICE, a -> a.proof().fresh()),
 
             // after a break; taking a permit back
             on(WorkResumed.class, "noBreak", PRACTICE, (a, s) -> a.isolation().due() == Scope.POINTS_OF_WORK),
             on(WorkResumed.class, "permitGone", PERMITS, (a, s) -> a.received() && a.permitIs(s.permit())),
             on(WorkResumed.class, "issuerIsReceiver", PERMITS, (a, s) -> !a.receives()),
-            on(WorkResumed.class, "pointsNotProved", PROVING, (a, s) -> a.provedScope()),
+            onProof(WorkResumed.class, "pointsNotProved", PROVING, (p, s) -> p.provedScope()),
             on(WorkResumed.class, "locksNotSeen", PRACTICE, (a, s) -> a.allLocks(s.locksSeen())),
             on(WorkResumed.class, "receiverLockMissing", OWN_LOCK, (a, s) -> a.receiverLockOn()),
             on(PermitCancelled.class, "permitUnknown", PERMITS, (a, s) -> a.canCancel(s.permit())),
@@ -305,6 +305,24 @@ final class Guards {
     private static <S extends IsolationSaying> Rule on(
             Class<S> kind, String key, String source, BiPredicate<Ask, S> holds) {
         return rule(key, source, Set.of(Step.leaving(kind)), a -> holds.test(a, kind.cast(a.said())), Ask::subject);
+    }
+
+    private static Rule proof(String key, String source, Set<Step> steps, Predicate<AskOfProof> holds) {
+        return rule(key, source, steps, a -> holds.test(a.proof()));
+    }
+
+    private static Rule proof(
+            String key,
+            String source,
+            Set<Step> steps,
+            Predicate<AskOfProof> holds,
+            Function<AskOfProof, Object> argument) {
+        return rule(key, source, steps, a -> holds.test(a.proof()), a -> argument.apply(a.proof()));
+    }
+
+    private static <S extends IsolationSaying> Rule onProof(
+            Class<S> kind, String key, String source, BiPredicate<AskOfProof, S> holds) {
+        return on(kind, key, source, (a, s) -> holds.test(a.proof(), s));
     }
 
     private static Rule reading(Paper paper, String key, String source, Predicate<Ask> holds) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import wainbook.ledger.Entry;
+import wainbook.ledger.Saying;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Voided;
@@ -13,6 +14,7 @@ import wainbook.station.StationSaying.WaitBegun;
 /**
  * An entry about one item as the station page lists it.
  *
+ * @param file where the file lies that it points to
  * @param voided why it does not count, where it was voided
  * @param voidId the id that voiding it would have
  */
@@ -22,6 +24,7 @@ public record ItemLine(
         Instant at,
         String who,
         String text,
+        Optional<String> file,
         Optional<String> voided,
         boolean mayBeVoided,
         UUID voidId) {
@@ -46,9 +49,17 @@ public record ItemLine(
                 entry.moment().at(),
                 entry.moment().who(),
                 SayingInWords.of(entry.saying()),
+                file(entry.saying()),
                 voided,
                 result && voided.isEmpty(),
                 UUID.randomUUID());
+    }
+
+    /** Where the file lies that an entry points to. */
+    public static Optional<String> file(Saying saying) {
+        return saying instanceof StationSaying.Attached attached
+                ? Optional.of("/evidence/" + attached.file().sha256())
+                : Optional.empty();
     }
 
     /** The key of a verdict in words. */

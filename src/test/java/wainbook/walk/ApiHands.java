@@ -151,6 +151,24 @@ final class ApiHands implements Hands {
     }
 
     @Override
+    public Answer moveBack(String user, String stage, String to) {
+        return post(
+                user,
+                "/moves",
+                Map.of(
+                        "direction",
+                        "BACK",
+                        "stage",
+                        stage,
+                        "to",
+                        to,
+                        "confirmed",
+                        CLEAR_TO_MOVE,
+                        "reason",
+                        "something was forgotten"));
+    }
+
+    @Override
     public Answer hold(String user, String kind, List<String> stops, String reason) {
         return post(user, "/holds", Map.of("kindOfHold", kind, "stops", stops, "reason", reason));
     }

@@ -220,6 +220,11 @@ final class BrowserHands implements Hands, AutoCloseable {
     }
 
     @Override
+    public Answer moveBack(String user, String stage, String to) {
+        return move(user, "BACK", to + " " + stage);
+    }
+
+    @Override
     public Answer hold(String user, String kind, List<String> stops, String reason) {
         return send(
                 user, order("/hold"), "main form[method=post]", Map.of("kind", kind, "stops", stops, "reason", reason));

@@ -46,6 +46,8 @@ interface Hands {
 
     Answer move(String user, String direction, String to);
 
+    Answer moveBack(String user, String stage, String to);
+
     Answer hold(String user, String kind, List<String> stops, String reason);
 
     Answer release(String user, int hold, String reason);

@@ -380,6 +380,8 @@ final class WholeWay {
         refused(hands.sign("mateo", "commissioning", PASSWORD), "gate.ownWork");
         done(hands.sign("hana", "commissioning", PASSWORD));
         done(hands.move("fatima", "OUT", "YARD"));
+        done(hands.moveBack("fatima", "commissioning", "ST-3"));
+        done(hands.move("fatima", "OUT", "YARD"));
     }
 
     private void handedOver() {
