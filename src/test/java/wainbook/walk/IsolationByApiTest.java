@@ -13,6 +13,8 @@ import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import wainbook.house.Browsing;
+import wainbook.house.Cast;
 
 /** What interrupts an isolation, on a stripped bus: breaks, shift ends, danger, take-overs, and locks of people who are away. */
 @QuarkusTest
@@ -30,6 +32,7 @@ class IsolationByApiTest {
 
     @BeforeEach
     void aBusStandsAtTheStripStation() {
+        Cast.assemble();
         count++;
         clock = Stage.morning(10 + count);
         bus = new Vehicle("WB-ISO-" + count, "WBKZZZ55555555" + (100 + count));
@@ -181,6 +184,27 @@ class IsolationByApiTest {
         assertThat(sent("amara", "dance", "{\"id\":\"" + UUID.randomUUID() + "\"}"))
                 .isEqualTo(404);
         assertThat(entries()).hasSize((int) before);
+    }
+
+    @Test
+    void a_form_with_what_no_page_offers_comes_back_and_breaks_nothing() {
+        Browsing page = Browsing.as(Cast.TECHNICIAN);
+        String path = "/isolation/" + bus.order();
+        for (Map<String, String> odd : List.of(
+                Map.of("cause", "WEATHER"),
+                Map.of("cause", "BREAK", "note", "x".repeat(4000)),
+                Map.<String, String>of())) {
+            Map<String, Object> fields = new java.util.HashMap<>(page.form(path));
+            fields.putAll(odd);
+            assertThat(page.send(path + "/stop", fields).statusCode())
+                    .as(odd.toString())
+                    .isIn(303, 422);
+        }
+        Map<String, Object> fields = new java.util.HashMap<>(page.form(path));
+        fields.put("paper", "the yellow one");
+        assertThat(page.send(path + "/read-paper", fields).statusCode()).isEqualTo(422);
+        fields.put("confirmed", List.of("HOPED"));
+        assertThat(page.send(path + "/plan", fields).statusCode()).isEqualTo(422);
     }
 
     private void secured() {

@@ -25,6 +25,8 @@ import wainbook.process.plan.Point;
  */
 final class SentForm {
 
+    private static final int LONGEST = 400;
+
     private final Step step;
     private final Map<String, List<String>> sent;
     private final ZonedDateTime now;
@@ -54,9 +56,14 @@ final class SentForm {
         for (RecordComponent component : Wanted.BY_STEP.get(step).getRecordComponents()) {
             component(component, body);
         }
-        return form.right()
-                ? new Read(Optional.of(json.convertValue(body, Wanted.BY_STEP.get(step))), form)
-                : new Read(Optional.empty(), form);
+        if (!form.right()) {
+            return new Read(Optional.empty(), form);
+        }
+        try {
+            return new Read(Optional.of(json.convertValue(body, Wanted.BY_STEP.get(step))), form);
+        } catch (IllegalArgumentException noneOfTheChoices) {
+            return new Read(Optional.empty(), form.wrong("id", "isolating.notFromThePage"));
+        }
     }
 
     private void component(RecordComponent component, ObjectNode body) {
@@ -111,7 +118,10 @@ final class SentForm {
         if (text.isEmpty() && needed) {
             form = form.wrong(name, "isolating.missing");
         }
-        return text.filter(said -> said.length() <= 400);
+        if (text.filter(said -> said.length() > LONGEST).isPresent()) {
+            form = form.wrong(name, "isolating.tooLong", LONGEST);
+        }
+        return text;
     }
 
     private Optional<BigDecimal> decimal(String name) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import wainbook.isolation.Danger;
 import wainbook.isolation.IsolationSaying;
@@ -31,7 +32,7 @@ public sealed interface Wanted {
 
     /** Whom and which instruments it names. */
     default Mentioned mentions() {
-        return new Mentioned(java.util.Set.of(), java.util.Set.of());
+        return new Mentioned(Set.of(), Set.of());
     }
 
     Map<Step, Class<? extends Wanted>> BY_STEP = Arrays.stream(Wanted.class.getPermittedSubclasses())
