@@ -187,6 +187,16 @@ class IsolationByApiTest {
     }
 
     @Test
+    void danger_is_reported_by_one_touch_without_filling_anything_in() {
+        Browsing page = Browsing.as(Cast.OUTSIDER);
+        String path = "/isolation/" + bus.order();
+        assertThat(page.page(path)).containsPattern("name=\"danger\" value=\"OTHER\" checked");
+        Map<String, Object> fields = new java.util.HashMap<>(page.form(path));
+        assertThat(page.send(path + "/report-danger", fields).statusCode()).isEqualTo(303);
+        assertThat(entries()).last().asString().contains("order.held/1", "SAFETY");
+    }
+
+    @Test
     void a_form_with_what_no_page_offers_comes_back_and_breaks_nothing() {
         Browsing page = Browsing.as(Cast.TECHNICIAN);
         String path = "/isolation/" + bus.order();

@@ -63,11 +63,11 @@ public record Field(
         return new Field(name, Sort.TICK, List.of(), "", List.of("true"), Optional.empty());
     }
 
-    static Field yesOrNo(String name) {
+    static Field yesOrNo(String name, String preset) {
         List<Option> options = List.of(
                 new Option("true", Words.of("isolating.yes." + name)),
                 new Option("false", Words.of("isolating.no." + name)));
-        return new Field(name, Sort.YES_OR_NO, options, "", List.of("true"), Optional.empty());
+        return new Field(name, Sort.YES_OR_NO, options, preset, List.of("true"), Optional.empty());
     }
 
     static Field volts(String name, String example) {

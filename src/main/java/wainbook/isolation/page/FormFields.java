@@ -17,7 +17,10 @@ import wainbook.page.Words;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
 
-/** The fields of a step's form: one for each component of what the step asks for, by its name. */
+/**
+ * The fields of a step's form: one for each component of what the step asks for, by its name. Steps that make safe stand
+ * filled in with the careful answer, so that nobody in a hurry is sent back.
+ */
 record FormFields(Step step, Around around) {
 
     List<Field> all() {
@@ -62,11 +65,15 @@ record FormFields(Step step, Around around) {
                                 .permit()
                                 .map(permit -> permit.number())
                                 .orElse(0)));
-            case "cause" -> Field.oneOf(name, words("isolation.stop.", List.of(StopCause.values())), "");
-            case "danger" -> Field.oneOf(name, words("isolation.danger.", List.of(Danger.values())), "");
+            case "cause" ->
+                Field.oneOf(name, words("isolation.stop.", List.of(StopCause.values())), StopCause.ASKED.name());
+            case "danger" ->
+                Field.oneOf(name, words("isolation.danger.", List.of(Danger.values())), Danger.OTHER.name());
             case "locksSeen" -> Field.checks(name, around.allLocksOn());
             case "shownOpen", "clear" -> Field.tick(name);
-            case "complete", "opened", "passed" -> Field.yesOrNo(name);
+            case "complete" -> Field.yesOrNo(name, "false");
+            case "opened" -> Field.yesOrNo(name, "true");
+            case "passed" -> Field.yesOrNo(name, "");
             case "instrumentCode" -> Field.select(name, around.instruments("insulation-tester"), "");
             case "glovesCode" -> Field.select(name, around.instruments("gloves"), "");
             case "check" -> Field.hidden(name, nextCheck());

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.isolation.Danger;
 import wainbook.isolation.Step;
 import wainbook.isolation.step.Wanted;
 import wainbook.page.Form;
@@ -82,8 +83,11 @@ final class SentForm {
         } else if (component.getType() == int.class) {
             text(name, true).ifPresent(number -> body.put(name, number));
         } else {
-            boolean needed = !optional(component.getGenericType());
+            boolean needed = !optional(component.getGenericType()) && step != Step.REPORT_DANGER;
             text(field(name), needed).ifPresent(text -> body.put(name, text));
+            if (step == Step.REPORT_DANGER && !body.has(name)) {
+                body.put(name, name.equals("danger") ? Danger.OTHER.name() : "–");
+            }
         }
     }
 
