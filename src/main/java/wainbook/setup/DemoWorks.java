@@ -5,6 +5,7 @@ import java.util.List;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import wainbook.page.SignIn;
 import wainbook.process.VehicleFacts;
+import wainbook.setup.files.Found;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
 import wainbook.setup.files.WorksFolder;
@@ -17,23 +18,29 @@ public class DemoWorks {
     public static final String PASSWORD = "paced-line-demo";
 
     private final boolean wanted;
+    private final String folder;
     private List<SignIn.User> users;
 
-    DemoWorks(@ConfigProperty(name = "wainbook.demo") boolean wanted) {
+    DemoWorks(
+            @ConfigProperty(name = "wainbook.demo") boolean wanted,
+            @ConfigProperty(name = "wainbook.demo.folder") String folder) {
         this.wanted = wanted;
+        this.folder = folder;
     }
 
     public boolean wanted() {
         return wanted;
     }
 
+    /** The works as its files say it. */
+    Found files() {
+        return WorksFolder.onClassPath(folder, VehicleFacts.PREDICATES);
+    }
+
     /** Who may sign in to the demo, with what they do; nobody outside it. */
     public synchronized List<SignIn.User> users() {
         if (users == null) {
-            users = wanted
-                    ? WorksFolder.onClassPath("demo-fleet", VehicleFacts.PREDICATES)
-                            .fold(DemoWorks::users, faults -> List.<SignIn.User>of())
-                    : List.of();
+            users = wanted ? files().fold(DemoWorks::users, faults -> List.<SignIn.User>of()) : List.of();
         }
         return users;
     }

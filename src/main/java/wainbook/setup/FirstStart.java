@@ -8,8 +8,6 @@ import org.jboss.logging.Logger;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.page.Words;
-import wainbook.process.VehicleFacts;
-import wainbook.setup.files.WorksFolder;
 
 /** What happens when the program starts: an empty data folder gets the demo works, and the log says where to look. */
 @ApplicationScoped
@@ -44,7 +42,7 @@ class FirstStart {
             return;
         }
         if (demo.wanted() && ledger.history(Subject.works()).isEmpty()) {
-            WorksFolder.onClassPath("demo-fleet", VehicleFacts.PREDICATES)
+            demo.files()
                     .fold(
                             files -> {
                                 worksImport.take(files, DemoWorks.PASSWORD);

@@ -83,7 +83,7 @@ class WorksImport {
         files.stations().forEach(station -> sayings.add(new ProcessSaying.StationDefined(station)));
         sayings.add(new ProcessSaying.JointsReleased(files.joints(), 1));
         files.routes().forEach(route -> sayings.add(new ProcessSaying.RouteReleased(route, 1)));
-        sayings.add(new ProcessSaying.PlanReleased(PlanFile.plan(files.isolationPlan())));
+        files.isolationPlans().forEach(plan -> sayings.add(new ProcessSaying.PlanReleased(PlanFile.plan(plan))));
         files.locks()
                 .forEach(item ->
                         sayings.add(new IsolationSaying.ItemRegistered(item.number(), item.sort(), item.owner())));

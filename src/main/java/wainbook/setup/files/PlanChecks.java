@@ -10,7 +10,7 @@ record PlanChecks(Located<Lines.IsolationPlan> plan, List<Fault> faults) {
         List<Located<Lines.Source>> sources = new ArrayList<>();
         plan.value().sources().forEach(source -> sources.add(new Located<>(source, plan.place())));
         plan.value().later().forEach(source -> sources.add(new Located<>(source, plan.place())));
-        Codes known = Codes.of(sources, Lines.Source::code, "isolation-plan.yaml", faults, "source");
+        Codes known = Codes.of(sources, Lines.Source::code, plan.place().file(), faults, "source");
         for (Lines.Point point : plan.value().points()) {
             known.require(point.source(), plan.place().field(point.code()));
         }

@@ -19,5 +19,5 @@ public record WorksFiles(
         List<Joint> joints,
         List<CheckSheet> sheets,
         List<Route> routes,
-        Lines.IsolationPlan isolationPlan,
+        List<Lines.IsolationPlan> isolationPlans,
         List<Lines.LockItem> locks) {}

@@ -55,12 +55,15 @@ public final class WorksFolder {
         var routes = yaml(folder, "routes.yaml").map(this::routes).orElse(List.of());
         var sheets = sheets(folder);
         var locks = rows(folder, "locks.csv", Lines.LockItem.class);
-        var plan = yaml(folder, "isolation-plan.yaml").flatMap(file -> whole(file, Lines.IsolationPlan.class));
+        var plans = filesOf(folder, "isolation-plans").stream()
+                .flatMap(file -> whole(file, Lines.IsolationPlan.class).stream())
+                .toList();
 
         Codes numbers = new PeopleChecks(people, competences, faults).run();
         Codes kindCodes = new InstrumentChecks(kinds, instruments, faults).run();
         new ProcessChecks(stages, stations, joints, sheets, routes, kindCodes, predicates, faults).run();
-        plan.ifPresent(read -> new PlanChecks(read, faults).run());
+        Codes.of(plans, Lines.IsolationPlan::code, "isolation-plans/", faults, "isolation plan");
+        plans.forEach(plan -> new PlanChecks(plan, faults).run());
         new LockChecks(locks, numbers, faults).run();
         works.ifPresent(read -> new ShiftChecks(read, faults).run());
 
@@ -78,7 +81,7 @@ public final class WorksFolder {
                 Located.values(joints),
                 sheets.stream().map(SheetFile::sheet).toList(),
                 Located.values(routes),
-                plan.orElseThrow().value(),
+                Located.values(plans),
                 Located.values(locks)));
     }
 
@@ -112,20 +115,26 @@ public final class WorksFolder {
     }
 
     private List<SheetFile> sheets(Path folder) {
-        Path sheets = folder.resolve("sheets");
-        if (!Files.isDirectory(sheets)) {
-            faults.add(Fault.of(Place.of("sheets"), "fileMissing", "no such folder", "sheets/*.yaml"));
+        return filesOf(folder, "sheets").stream()
+                .flatMap(file -> SheetFile.read(file, faults).stream())
+                .toList();
+    }
+
+    /** All YAML files of a folder within the folder, by name. */
+    private List<YamlFile> filesOf(Path folder, String within) {
+        Path inner = folder.resolve(within);
+        if (!Files.isDirectory(inner)) {
+            faults.add(Fault.of(Place.of(within), "fileMissing", "no such folder", within + "/*.yaml"));
             return List.of();
         }
-        try (Stream<Path> listed = Files.list(sheets)) {
+        try (Stream<Path> listed = Files.list(inner)) {
             return listed.map(path -> path.getFileName().toString())
                     .filter(name -> name.endsWith(".yaml"))
                     .sorted()
-                    .flatMap(name -> yaml(folder, "sheets/" + name).stream())
-                    .flatMap(file -> SheetFile.read(file, faults).stream())
+                    .flatMap(name -> yaml(folder, within + "/" + name).stream())
                     .toList();
         } catch (IOException unreadable) {
-            faults.add(Fault.of(Place.of("sheets"), "fileUnreadable", unreadable.getMessage(), "a readable folder"));
+            faults.add(Fault.of(Place.of(within), "fileUnreadable", unreadable.getMessage(), "a readable folder"));
             return List.of();
         }
     }

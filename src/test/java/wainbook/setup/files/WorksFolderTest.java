@@ -21,7 +21,7 @@ import wainbook.process.VehicleFacts;
 class WorksFolderTest {
 
     private static final Predicates PREDICATES = VehicleFacts.PREDICATES;
-    private static final Path DEMO = Path.of("demo-fleet");
+    private static final Path DEMO = Path.of("src/test/resources/small-works");
 
     @TempDir
     Path folder;
@@ -67,7 +67,7 @@ class WorksFolderTest {
 
     @Test
     void the_class_path_holds_the_same_works_as_the_folder() {
-        assertThat(WorksFolder.onClassPath("demo-fleet", PREDICATES))
+        assertThat(WorksFolder.onClassPath("small-works", PREDICATES))
                 .isEqualTo(WorksFolder.read(DEMO, PREDICATES))
                 .isInstanceOf(Found.Whole.class);
     }
@@ -105,8 +105,8 @@ class WorksFolderTest {
                 "routes.yaml | `FIT-BUS12` | `FIT` | routes.yaml:2:3 (check_sheet) setup.unknownCode",
                 "routes.yaml | title: | titel: | routes.yaml:3:10 (titel) setup.unknownField",
                 "works.yaml | code: | code: 'A'\\ncode: | works.yaml:3:1 (code) setup.fieldTwice",
-                "isolation-plan.yaml | source: \"PACK-2\" | source: \"PACK-1\" | isolation-plan.yaml:2:1 (points) setup.sourceUnproved",
-                "isolation-plan.yaml | wait_minutes: 10 | wait_minutes: ten | isolation-plan.yaml:6:15 (wait_minutes) setup.wrongValue",
+                "isolation-plans/bus-12m.yaml | source: \"PACK-2\" | source: \"PACK-1\" | isolation-plans/bus-12m.yaml:2:1 (points) setup.sourceUnproved",
+                "isolation-plans/bus-12m.yaml | wait_minutes: 10 | wait_minutes: ten | isolation-plans/bus-12m.yaml:6:15 (wait_minutes) setup.wrongValue",
                 "sheets/comm-bus12.yaml | no_concession: brakes | no_concession: doors | sheets/comm-bus12.yaml:58:20 (no_concession) setup.wrongValue",
                 "sheets/strip-bus12.yaml | kind: photograph | kind: picture | sheets/strip-bus12.yaml:39:11 (asks) setup.unknownKind",
                 "sheets/strip-bus12.yaml | planned_minutes: 45 | planned_minutes: -45 | sheets/strip-bus12.yaml:30:5 setup.refusedValue",
