@@ -6,16 +6,21 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.TransactionSynchronizationRegistry;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hibernate.StatelessSession;
 
 /**
  * Reads streams. What was read stays read, since entries never change: a stream asked for again costs one statement for
- * what was added since. What a transaction reads after it appended is not kept, since the transaction may yet fail.
+ * what was added since. What a transaction itself added is known to it alone until it commits.
  */
 @ApplicationScoped
 class Histories {
+
+    /** The streams that a transaction holds locked and has added to, as they will be when it commits. */
+    private record Added(Map<Subject, History> streams) {}
 
     private final StatelessSession session;
     private final Kinds kinds;
@@ -30,19 +35,32 @@ class Histories {
     }
 
     History of(Subject subject) {
-        return QuarkusTransaction.joiningExisting().call(() -> {
-            History known = Optional.ofNullable(read.getIfPresent(subject)).orElseGet(() -> History.empty(subject));
-            History longer = longer(known, subject);
-            if (longer.number() > known.number() && transaction.getResource(Histories.class) == null) {
-                read.put(subject, longer);
-            }
-            return longer;
-        });
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> Optional.ofNullable(added().streams().get(subject)).orElseGet(() -> stored(subject)));
     }
 
-    /** To be called by a transaction before it appends. */
-    void keepNothingMore() {
-        transaction.putResource(Histories.class, true);
+    /** What the running transaction adds to a stream that it holds locked, and had read before as {@code former}. */
+    void adds(Entry entry, History former) {
+        History longer = added().streams().getOrDefault(entry.subject(), former).and(entry);
+        added().streams().put(entry.subject(), longer);
+    }
+
+    private Added added() {
+        var added = (Added) transaction.getResource(Added.class);
+        if (added == null) {
+            added = new Added(new HashMap<>());
+            transaction.putResource(Added.class, added);
+        }
+        return added;
+    }
+
+    private History stored(Subject subject) {
+        History known = Optional.ofNullable(read.getIfPresent(subject)).orElseGet(() -> History.empty(subject));
+        History longer = longer(known, subject);
+        if (longer.number() > known.number()) {
+            read.put(subject, longer);
+        }
+        return longer;
     }
 
     private History longer(History known, Subject subject) {

@@ -4,8 +4,10 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
+import jakarta.transaction.TransactionSynchronizationRegistry;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.hibernate.PessimisticLockException;
 import org.hibernate.exception.ConstraintViolationException;
 import wainbook.act.Actor;
@@ -20,12 +22,19 @@ public class Ledger {
     private final Writing writing;
     private final Instance<Projection> projections;
     private final EntityManager tables;
+    private final TransactionSynchronizationRegistry transaction;
 
-    Ledger(Histories histories, Writing writing, Instance<Projection> projections, EntityManager tables) {
+    Ledger(
+            Histories histories,
+            Writing writing,
+            Instance<Projection> projections,
+            EntityManager tables,
+            TransactionSynchronizationRegistry transaction) {
         this.histories = histories;
         this.writing = writing;
         this.projections = projections;
         this.tables = tables;
+        this.transaction = transaction;
     }
 
     /** A stream as it stands now, for drawing a page. An act must not decide by this, but by its {@link Reading}. */
@@ -40,6 +49,9 @@ public class Ledger {
      * @return the entry with the request's id; or the reasons against it, and then nothing was written
      */
     public Outcome<Entry> write(Asked asked, Actor actor, Decide decide) {
+        if (transaction.getTransactionKey() != null && transaction.getResource(Together.class) != null) {
+            return once(asked, actor, decide);
+        }
         Optional<Reason> clash = Optional.empty();
         for (int tries = 0; tries < 2; tries++) {
             try {
@@ -50,6 +62,22 @@ public class Ledger {
         }
         return Outcome.refused(clash.orElseThrow());
     }
+
+    /**
+     * Does several acts in one transaction: all that they write, or nothing of it. A refusal is an answer as ever and ends
+     * nothing; whatever is thrown ends all of it, a clash with somebody else's writing among it.
+     *
+     * @param timeoutS after which all of it is given up, in seconds
+     */
+    public <T> T together(int timeoutS, Callable<T> acts) {
+        return QuarkusTransaction.requiringNew().timeout(timeoutS).call(() -> {
+            transaction.putResource(Together.class, true);
+            return acts.call();
+        });
+    }
+
+    /** Marks a transaction that several acts share. */
+    private static final class Together {}
 
     private Outcome<Entry> once(Asked asked, Actor actor, Decide decide) {
         Writing.Locked locked = writing.lock(asked, actor);

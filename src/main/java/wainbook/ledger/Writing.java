@@ -67,7 +67,6 @@ class Writing {
         }
         var entries = new ArrayList<Entry>();
         Map<Subject, StreamHead> ends = ends(locked, decision);
-        histories.keepNothingMore();
         for (Decision.Line line : decision.lines()) {
             StreamHead end = ends.get(line.subject());
             UUID id = entries.isEmpty() ? asked.id() : following(asked.id(), entries.size());
@@ -78,9 +77,11 @@ class Writing {
                     end.lastHash,
                     locked.reading().moment(),
                     line.saying());
-            entries.add(insert(said, line));
+            Entry entry = insert(said, line);
+            entries.add(entry);
+            histories.adds(entry, locked.reading().of(line.subject()));
             end.lastNumber = said.number();
-            end.lastHash = entries.get(entries.size() - 1).hash();
+            end.lastHash = entry.hash();
             end.lastAt = said.at();
         }
         ends.values().forEach(session::update);

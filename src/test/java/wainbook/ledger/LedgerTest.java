@@ -1,6 +1,7 @@
 package wainbook.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -14,6 +15,7 @@ import java.util.UUID;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.hibernate.exception.ConstraintViolationException;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
@@ -101,6 +103,49 @@ class LedgerTest {
                 reading -> Decision.say(Subject.person(person), new WorksSaying.Left("gone")));
         assertThat(stale.reasons())
                 .containsExactly(Reason.of("ledger.changedSince", Reason.WORKS_RULE, person, "engaged by 1001"));
+    }
+
+    @Test
+    void acts_done_together_read_what_the_former_ones_wrote_and_follow_them() {
+        String person = person();
+        ledger.together(60, () -> {
+            give(person, UUID.randomUUID(), Role.AUDITOR);
+            assertThat(ledger.history(Subject.person(person)).number()).isEqualTo(1);
+            return ledger.write(
+                    asked(person, UUID.randomUUID(), Optional.of(1L)),
+                    CLERK,
+                    reading -> Decision.say(Subject.person(person), new WorksSaying.Left("gone")));
+        });
+        History history = ledger.history(Subject.person(person));
+        assertThat(history.entries()).extracting(Entry::number).containsExactly(1L, 2L);
+        assertThat(verify.everything().findings()).isEmpty();
+    }
+
+    @Test
+    void of_acts_done_together_all_are_written_or_none() {
+        String one = person();
+        String other = person();
+        UUID id = UUID.randomUUID();
+        assertThatThrownBy(() -> ledger.together(60, () -> {
+                    give(one, id, Role.AUDITOR);
+                    return give(other, id, Role.AUDITOR);
+                }))
+                .isInstanceOf(ConstraintViolationException.class);
+        assertThat(ledger.history(Subject.person(one)).isEmpty()).isTrue();
+        assertThat(ledger.history(Subject.person(other)).isEmpty()).isTrue();
+    }
+
+    @Test
+    void an_act_refused_among_others_ends_none_of_them() {
+        String person = person();
+        ledger.together(60, () -> {
+            give(person, UUID.randomUUID(), Role.AUDITOR);
+            return ledger.write(
+                    asked(person, UUID.randomUUID(), Optional.of(0L)),
+                    CLERK,
+                    reading -> Decision.say(Subject.person(person), new WorksSaying.Left("gone")));
+        });
+        assertThat(ledger.history(Subject.person(person)).number()).isEqualTo(1);
     }
 
     @Test
