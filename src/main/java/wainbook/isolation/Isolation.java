@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
-import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.process.Condition;
 import wainbook.process.plan.Check;
@@ -66,13 +65,12 @@ public final class Isolation {
     }
 
     public static Isolation of(History vehicle) {
-        var isolation = none();
-        for (Entry entry : vehicle.entries()) {
-            if (entry.saying() instanceof IsolationSaying said) {
-                isolation = isolation.and(said, entry.moment());
-            }
-        }
-        return isolation;
+        return vehicle.folded(
+                Isolation.class,
+                none(),
+                (isolation, entry) -> entry.saying() instanceof IsolationSaying said
+                        ? isolation.and(said, entry.moment())
+                        : isolation);
     }
 
     /** This isolation after one more thing was said. */

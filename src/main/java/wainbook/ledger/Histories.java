@@ -5,7 +5,6 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.TransactionSynchronizationRegistry;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,9 +71,9 @@ class Histories {
         if (added.isEmpty()) {
             return known;
         }
-        var entries = new ArrayList<>(known.entries());
-        added.forEach(row -> entries.add(Said.parse(row.said).entry(row.hash, kinds)));
-        return new History(subject, entries);
+        return known.and(added.stream()
+                .map(row -> Said.parse(row.said).entry(row.hash, kinds))
+                .toList());
     }
 
     void forget() {

@@ -49,7 +49,7 @@ public class Ledger {
      * @return the entry with the request's id; or the reasons against it, and then nothing was written
      */
     public Outcome<Entry> write(Asked asked, Actor actor, Decide decide) {
-        if (transaction.getTransactionKey() != null && transaction.getResource(Together.class) != null) {
+        if (joined()) {
             return once(asked, actor, decide);
         }
         Optional<Reason> clash = Optional.empty();
@@ -70,10 +70,17 @@ public class Ledger {
      * @param timeoutS after which all of it is given up, in seconds
      */
     public <T> T together(int timeoutS, Callable<T> acts) {
+        if (joined()) {
+            return QuarkusTransaction.joiningExisting().call(acts);
+        }
         return QuarkusTransaction.requiringNew().timeout(timeoutS).call(() -> {
             transaction.putResource(Together.class, true);
             return acts.call();
         });
+    }
+
+    private boolean joined() {
+        return transaction.getTransactionKey() != null && transaction.getResource(Together.class) != null;
     }
 
     /** Marks a transaction that several acts share. */

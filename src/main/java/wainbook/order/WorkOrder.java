@@ -48,24 +48,31 @@ public record WorkOrder(
 
     /** Empty when nothing was ordered under this number. */
     public static Optional<WorkOrder> of(History history) {
-        WorkOrder order = null;
-        for (Entry entry : history.entries()) {
-            if (entry.saying() instanceof Ordered ordered) {
-                order = new WorkOrder(
-                        history.subject().code(),
-                        ordered,
-                        Phase.ORDERED,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Map.of(),
-                        Map.of(),
-                        List.of());
-            } else if (order != null && entry.saying() instanceof OrderSaying saying) {
-                order = order.after(saying, entry.moment().at());
-            }
-        }
-        return Optional.ofNullable(order);
+        return history.folded(
+                WorkOrder.class,
+                Optional.<WorkOrder>empty(),
+                (order, entry) -> entry.saying() instanceof OrderSaying said
+                        ? next(order, said, history.subject().code(), entry)
+                        : order);
+    }
+
+    private static Optional<WorkOrder> next(Optional<WorkOrder> order, OrderSaying said, String number, Entry entry) {
+        return said instanceof Ordered ordered
+                ? Optional.of(begun(number, ordered))
+                : order.map(known -> known.after(said, entry.moment().at()));
+    }
+
+    private static WorkOrder begun(String number, Ordered ordered) {
+        return new WorkOrder(
+                number,
+                ordered,
+                Phase.ORDERED,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Map.of(),
+                Map.of(),
+                List.of());
     }
 
     /** The stage it is at, when it is at one: on the line, or being surveyed. */

@@ -15,7 +15,7 @@ import wainbook.station.Reply;
  * What people find, measure and read: within the limits of the item, spread about the middle, or now and then outside.
  *
  * @param vin of the vehicle, for the item that reads it
- * @param typical what is usually counted, by the item's key
+ * @param typical what is usually counted, by sheet and item
  * @param file keeps a picture or paper of a media type and gives its fingerprint
  */
 record Answers(Dice dice, String vin, Function<String, Optional<BigDecimal>> typical, Function<String, String> file) {

@@ -23,7 +23,7 @@ import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
 
 /**
- * Plays vehicles by their slot of entry. Each leg of a vehicle's way is one transaction and is played once: begun again, the
+ * Plays vehicles by their slot of entry. A leg of a vehicle's way is one transaction and is played once: begun again, the
  * playing goes on where it was left.
  */
 final class Playing {
@@ -82,12 +82,18 @@ final class Playing {
 
     private static final int WAITING_FOR_PAPERS = 3;
 
-    /** A vehicle that was handed over; 1 is the latest. */
+    /**
+     * A vehicle that was handed over; 1 is the latest. Its whole way is one transaction: between two legs it would stand at
+     * a station of the line that people look at now.
+     */
     void past(int number) {
         int entry = -steps() - WAITING_FOR_PAPERS - number;
-        finished(entry);
-        papers(entry, 1);
-        leg(entry, "handover", way -> way.handedOver(), order -> order.phase() == Phase.FINISHED);
+        acts.ledger.together(LEG_TIMEOUT_S, () -> {
+            finished(entry);
+            papers(entry, 1);
+            leg(entry, "handover", way -> way.handedOver(), order -> order.phase() == Phase.FINISHED);
+            return true;
+        });
     }
 
     /** Every vehicle's way is of the same steps, or there would be no takt. */
@@ -102,9 +108,9 @@ final class Playing {
         Dice dice = dice(entry, "promise");
         LocalDate promised = LocalDate.ofInstant(times.start(entry + steps() + HANDED_OVER_AFTER), zone)
                 .plusDays(dice.between(0, 5));
-        VehicleWay way = way(entry, "ordered");
+        Instant when = times.start(entry - ORDERED_BEFORE).plus(Duration.ofMinutes(dice.between(1, 60)));
         acts.ledger.together(LEG_TIMEOUT_S, () -> {
-            way.ordered(times.start(entry - ORDERED_BEFORE).plus(Duration.ofMinutes(dice.between(1, 60))), promised);
+            way(entry, "ordered").ordered(when, promised);
             return true;
         });
     }

@@ -14,7 +14,7 @@ import java.util.Optional;
 /**
  * What a rehearsal plays: {@code rehearsal.yaml} beside the files of the works.
  *
- * @param typical what is usually drained, taken out or counted, by the item's key: the sheets leave it open
+ * @param typical what is usually drained, taken out or counted, by sheet and item: the sheets leave it open
  */
 record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical) {
 

@@ -127,7 +127,7 @@ final class StageWork {
         String person = person(item, instrument);
         at.pass(item.plannedMinutes() * pace * at.dice.between(0.7, 1.3));
         Optional<Reply> wrong = bad ? answers.bad(item.asks(), joint) : Optional.empty();
-        Reply reply = wrong.orElseGet(() -> answers.good(item.key(), item.asks(), joint));
+        Reply reply = wrong.orElseGet(() -> answers.good(state.line().name(), item.asks(), joint));
         Entry entry = enter(state, person, instrument, reply);
         if (item.asks() instanceof Ask.Wait wait && state.status() != Status.WAITING) {
             at.clock.pass(Duration.ofMinutes(wait.minutes()));

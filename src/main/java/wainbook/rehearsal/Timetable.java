@@ -11,7 +11,7 @@ import wainbook.works.Shift;
 
 /**
  * When the line moves: every vehicle one station on at the beginning of a slot. A slot is a takt and the time that the
- * move takes, and lies within one shift, so that no isolation is left over night.
+ * move takes, and lies within the first shift of a day, so that no isolation is left over night.
  *
  * @param current the slot that runs now, or ran last
  */
@@ -33,6 +33,7 @@ record Timetable(List<Instant> starts, int current) {
                 .datesUntil(today.plusDays(DAYS_AHEAD))
                 .forEach(day -> shifts.stream()
                         .filter(shift -> shift.weekdays().contains(day.getDayOfWeek()))
+                        .limit(1)
                         .forEach(shift -> starts.addAll(slots(shift, day, zone))));
         starts.sort(null);
         int current = 0;

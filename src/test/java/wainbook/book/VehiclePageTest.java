@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 
 /** One vehicle from its order onto the line, as its page, the line page and the list of open matters show it. */
 @QuarkusTest
+@Tag("database")
 class VehiclePageTest {
 
     private static final String STATION = "ST-1";

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import wainbook.house.Cast;
 
 /** Documents and handing over by the API. */
 @QuarkusTest
+@Tag("database")
 class HandingOverTest {
 
     /** What a plain 12 m bus needs, by rules that may bar, before it is handed over. */

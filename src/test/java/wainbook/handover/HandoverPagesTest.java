@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,6 +17,7 @@ import wainbook.house.Cast;
 
 /** The clerk's pages: the list, one vehicle's documents, the form of a document, and handing over. */
 @QuarkusTest
+@Tag("database")
 class HandoverPagesTest {
 
     private static final String[] BARRING = {

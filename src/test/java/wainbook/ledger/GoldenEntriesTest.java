@@ -18,6 +18,7 @@ import java.util.Properties;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
 
@@ -27,6 +28,7 @@ import wainbook.act.Moment;
  * never written again, since a works has such entries in its record.
  */
 @QuarkusTest
+@Tag("database")
 class GoldenEntriesTest {
 
     static final String OVERRIDES = "src/test/resources/golden/samples.properties";

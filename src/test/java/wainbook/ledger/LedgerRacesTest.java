@@ -22,6 +22,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
@@ -32,6 +33,7 @@ import wainbook.works.WorksSaying.Engaged;
 import wainbook.works.WorksSaying.RolesGiven;
 
 @QuarkusTest
+@Tag("database")
 class LedgerRacesTest {
 
     private static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");

@@ -3,6 +3,8 @@ package wainbook.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.quarkus.test.common.TestResourceScope;
+import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.Clock;
@@ -16,14 +18,18 @@ import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.hibernate.exception.ConstraintViolationException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
+import wainbook.house.PostgreSql;
 import wainbook.works.Role;
 import wainbook.works.WorksSaying;
 
 @QuarkusTest
+@WithTestResource(value = PostgreSql.class, scope = TestResourceScope.GLOBAL)
+@Tag("database")
 class LedgerTest {
 
     private static final Instant NOON = Instant.parse("2026-11-25T12:00:00.123456Z");

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -16,6 +17,7 @@ import wainbook.house.Browsing;
 import wainbook.house.Cast;
 
 @QuarkusTest
+@Tag("database")
 class OrderPagesTest {
 
     private String number;

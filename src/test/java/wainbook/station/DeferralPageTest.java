@@ -9,12 +9,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 
 /** Giving an item to a later stage by its page, while the donor is surveyed. */
 @QuarkusTest
+@Tag("database")
 class DeferralPageTest {
 
     private static final String ITEM = "engine-number";

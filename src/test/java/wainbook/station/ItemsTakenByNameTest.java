@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Reason;
 import wainbook.house.Browsing;
@@ -19,6 +20,7 @@ import wainbook.ledger.Subject;
 
 /** Of several at one vehicle each knows what is in hand with whom. */
 @QuarkusTest
+@Tag("database")
 class ItemsTakenByNameTest {
 
     @Inject

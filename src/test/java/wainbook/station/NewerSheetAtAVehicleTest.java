@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
@@ -19,6 +20,7 @@ import wainbook.process.Ask;
 
 /** A vehicle goes on by a newer revision of its sheet, and keeps what that revision left as it was. */
 @QuarkusTest
+@Tag("database")
 class NewerSheetAtAVehicleTest {
 
     private static final Ask TICK = new Ask.Confirm(Optional.empty());

@@ -15,6 +15,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Cast;
 import wainbook.house.Donor;
@@ -24,6 +25,7 @@ import wainbook.process.Ask;
 
 /** A part is on one vehicle: its serial stands on record for one, until the entry is voided. */
 @QuarkusTest
+@Tag("database")
 class OnePartOneVehicleTest {
 
     @Inject

@@ -12,6 +12,7 @@ import java.util.UUID;
 import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
@@ -21,6 +22,7 @@ import wainbook.ledger.Entry;
 
 /** A technician waits for every entry, so that recording one costs few statements, however long the record is. */
 @QuarkusTest
+@Tag("database")
 class StatementsOfAnEntryTest {
 
     private static final int MOST = 8;

@@ -1,9 +1,11 @@
 package wainbook.walk;
 
 import io.quarkus.test.junit.QuarkusTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
+@Tag("database")
 class ApiWalkTest {
 
     @Test

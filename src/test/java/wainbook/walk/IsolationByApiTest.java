@@ -12,12 +12,14 @@ import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 
 /** What interrupts an isolation, on a stripped bus: breaks, shift ends, danger, take-overs, and locks of people who are away. */
 @QuarkusTest
+@Tag("database")
 class IsolationByApiTest {
 
     private static final List<String> SOURCES = List.of("INLET-DC", "LV-24V", "WHEELS", "CAPACITORS");

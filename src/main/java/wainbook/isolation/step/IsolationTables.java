@@ -7,6 +7,7 @@ import wainbook.isolation.IsolationSaying.AbandonedLockRemoved;
 import wainbook.isolation.IsolationSaying.LockedOff;
 import wainbook.isolation.IsolationSaying.LockedOn;
 import wainbook.isolation.IsolationSaying.Restored;
+import wainbook.isolation.IsolationSaying.TesterProvedAfter;
 import wainbook.isolation.IsolationSaying.TesterProvedBefore;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Projection;
@@ -36,6 +37,8 @@ class IsolationTables implements Projection {
             row.workOrder = order;
             row.tester = begun.tester();
             row.persist();
+        } else if (entry.saying() instanceof TesterProvedAfter) {
+            ProvingRow.deleteById(order);
         }
     }
 

@@ -6,7 +6,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.util.List;
 
-/** Which tester the last proof at a vehicle was begun with; whether that proof still goes on, its isolation says. */
+/** Which tester a proof at a vehicle was begun with that is not closed; whether it still goes on, its isolation says. */
 @Entity
 @Table(name = "last_proof")
 public class ProvingRow extends PanacheEntityBase {

@@ -7,6 +7,7 @@ import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
@@ -14,6 +15,7 @@ import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.EvidenceFiles;
 
 @QuarkusTest
+@Tag("database")
 class EvidencePageTest {
 
     private static final byte[] CONTENT = "%PDF-1.4 a report".getBytes(StandardCharsets.US_ASCII);

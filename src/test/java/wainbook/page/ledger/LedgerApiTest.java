@@ -14,6 +14,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.house.Cast;
 
 @QuarkusTest
+@Tag("database")
 class LedgerApiTest {
 
     private static final String VERIFICATION = "/api/v1/ledger/verification";

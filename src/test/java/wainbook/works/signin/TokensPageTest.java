@@ -9,12 +9,14 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 
 /** A person makes tokens for scripts, reads each once, and takes each back on its own. */
 @QuarkusTest
+@Tag("database")
 class TokensPageTest {
 
     private static final String PAGE = "/tokens";
