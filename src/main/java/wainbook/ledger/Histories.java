@@ -6,8 +6,11 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.TransactionSynchronizationRegistry;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.hibernate.StatelessSession;
 
 /**
@@ -29,15 +32,31 @@ class Histories {
         this.transaction = transaction;
     }
 
-    History of(Subject subject) {
-        return QuarkusTransaction.joiningExisting().call(() -> {
-            History known = Optional.ofNullable(read.getIfPresent(subject)).orElseGet(() -> History.empty(subject));
-            History longer = longer(known, subject);
-            if (longer.number() > known.number() && transaction.getResource(Histories.class) == null) {
-                read.put(subject, longer);
-            }
-            return longer;
+    /** What a drawing has read. */
+    private record Drawn(Map<Subject, History> histories) {}
+
+    /** A stream that {@code draw} asks for again is not looked up again. Nothing may be written meanwhile. */
+    <T> T drawing(Supplier<T> draw) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            transaction.putResource(Drawn.class, new Drawn(new HashMap<>()));
+            return draw.get();
         });
+    }
+
+    History of(Subject subject) {
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> transaction.getResource(Drawn.class) instanceof Drawn drawn
+                        ? drawn.histories().computeIfAbsent(subject, this::read)
+                        : read(subject));
+    }
+
+    private History read(Subject subject) {
+        History known = Optional.ofNullable(read.getIfPresent(subject)).orElseGet(() -> History.empty(subject));
+        History longer = longer(known, subject);
+        if (longer.number() > known.number() && transaction.getResource(Histories.class) == null) {
+            read.put(subject, longer);
+        }
+        return longer;
     }
 
     /** To be called by a transaction before it appends. */
