@@ -58,9 +58,7 @@ class DocumentMatters implements Matters {
                 document.rule().document() + ", " + document.standing().word(),
                 handedOver,
                 List.of(owner(document)),
-                document.followsBy()
-                        .map(day -> Due.on(day, look.today(now)))
-                        .orElse(Due.open()),
+                document.followsBy().map(day -> Due.on(day, look.today(now))).orElse(Due.open()),
                 "",
                 "/handover/" + order.number());
     }
@@ -72,7 +70,7 @@ class DocumentMatters implements Matters {
             case OPERATOR, KEEPER ->
                 new Owner(
                         document.rule().duty().word(),
-                        Words.of("handover.duty." + document.rule().duty().name()));
+                        Words.of("handover.owner." + document.rule().duty().name()));
         };
     }
 }

@@ -53,7 +53,8 @@ public record OpenMatter(
         }
 
         public static Owner person(String number) {
-            return new Owner(number, PersonName.of(number).map(row -> row.fullName).orElse(number));
+            return new Owner(
+                    number, PersonName.of(number).map(row -> row.fullName).orElse(number));
         }
     }
 
