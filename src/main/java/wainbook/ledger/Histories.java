@@ -32,7 +32,7 @@ class Histories {
         this.transaction = transaction;
     }
 
-    /** What a drawing has read. */
+    /** What a transaction has read and need not read again. */
     private record Drawn(Map<Subject, History> histories) {}
 
     /** A stream that {@code draw} asks for again is not looked up again. Nothing may be written meanwhile. */
@@ -62,6 +62,13 @@ class Histories {
     /** To be called by a transaction before it appends. */
     void keepNothingMore() {
         transaction.putResource(Histories.class, true);
+    }
+
+    /** What a transaction appended need not be read again by the tables that are made from it. */
+    void appended(Reading reading, List<Entry> entries) {
+        var longer = new HashMap<>(reading.histories());
+        entries.forEach(entry -> longer.computeIfPresent(entry.subject(), (subject, history) -> history.and(entry)));
+        transaction.putResource(Drawn.class, new Drawn(longer));
     }
 
     private History longer(History known, Subject subject) {

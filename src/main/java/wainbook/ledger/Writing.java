@@ -84,6 +84,7 @@ class Writing {
             end.lastAt = said.at();
         }
         ends.values().forEach(session::update);
+        histories.appended(locked.reading(), entries);
         return entries;
     }
 
