@@ -36,6 +36,7 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
         Shifts shifts = day.shifts();
         boolean working = shifts.working(now);
         Causes causes = line.causes(new Formats(day.zone()));
+        List<LineNow.Yard> yard = yard();
         var rows = new ArrayList<LineNow.Row>();
         var here = new ArrayList<Situation>();
         Map<String, Long> waiting = new HashMap<>();
@@ -49,14 +50,15 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
                         station,
                         working,
                         found.map(known -> standing.apply(line, known)),
-                        found.isPresent() ? List.of() : List.of(causes.starved(station.code(), nothingComes(stage)))));
+                        found.isPresent()
+                                ? List.of()
+                                : List.of(causes.starved(station.code(), nothingComes(stage, yard)))));
             }
         }
         here.stream()
                 .filter(known -> known.state() == StationState.BLOCKED)
                 .filter(known -> line.chain().cause(known.station()).isEmpty())
                 .forEach(known -> waiting.putIfAbsent(known.station(), 0L));
-        List<LineNow.Yard> yard = yard();
         List<LineNow.Off> bays = bays();
         long off = bays.size()
                 + yard.stream().mapToLong(group -> group.rows().size()).sum();
@@ -99,10 +101,13 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
     }
 
     /** Where nothing is on the line before this station: what waits in the yard. */
-    private Cause nothingComes(Stage stage) {
+    private Cause nothingComes(Stage stage, List<LineNow.Yard> yard) {
         boolean first = releases.routes().stream()
                 .anyMatch(route -> route.first().stage().equals(stage.code()));
-        List<WorkOrderRow> waiting = WorkOrderRow.inPhase(Phase.DONOR_ACCEPTED);
+        List<WorkOrderRow> waiting = yard.stream()
+                .filter(group -> group.phase() == Phase.DONOR_ACCEPTED)
+                .flatMap(group -> group.rows().stream())
+                .toList();
         if (waiting.isEmpty()) {
             return Cause.at("/orders?phase=DONOR_RECEIVED", Words.of("line.starvedNoDonor"));
         }

@@ -10,7 +10,6 @@ import wainbook.matter.OpenMatter.Sort;
 import wainbook.page.Words;
 import wainbook.process.CheckItem;
 import wainbook.process.Releases;
-import wainbook.process.Stage;
 import wainbook.works.Role;
 
 /** Nonconformities that await their disposition. */
@@ -29,7 +28,6 @@ class NonconformityMatters implements Matters {
     }
 
     private OpenMatter matter(OpenNonconformity row) {
-        String stage = releases.stage(row.stage).map(Stage::title).orElse(row.stage);
         return new OpenMatter(
                 Sort.NONCONFORMITY,
                 row.workOrder,
@@ -38,7 +36,9 @@ class NonconformityMatters implements Matters {
                 row.what,
                 row.since,
                 List.of(Owner.of(Role.QUALITY_ENGINEER)),
-                Due.at(Words.of("matter.dueGate", stage)),
+                releases.stage(row.stage)
+                        .map(stage -> Due.at(Words.of("matter.dueGate", stage.title())))
+                        .orElse(Due.open()),
                 Words.of("matter.barsSigning"),
                 "/orders/" + row.workOrder + "#matters");
     }

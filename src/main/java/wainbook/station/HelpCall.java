@@ -83,6 +83,11 @@ public record HelpCall(
         return isOpen() && said.workStands() && said.place().equals(Optional.of(station));
     }
 
+    /** Which of the four meanings of IEC 60073 it has. */
+    public String meaning() {
+        return said.workStands() || said.help() == Help.SAFETY ? "danger" : "warn";
+    }
+
     public String called() {
         return word(said.help());
     }

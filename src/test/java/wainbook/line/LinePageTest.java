@@ -3,9 +3,13 @@ package wainbook.line;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,6 +26,15 @@ import wainbook.station.StationSaying.HelpCalled;
 
 @QuarkusTest
 class LinePageTest {
+
+    @Inject
+    LineLook look;
+
+    @Inject
+    SessionFactory sessions;
+
+    @Inject
+    Clock clock;
 
     private OnRecord ahead;
     private OnRecord behind;
@@ -117,6 +130,29 @@ class LinePageTest {
         assertThat(part).doesNotContain("<html").contains("hx-trigger=\"every 5s\"");
         assertThat(part.split("<a ")).hasSizeGreaterThan(5);
         assertThat(part.replaceAll("(?s)<a [^>]*\\bid=\"[^\"]+\"[^>]*>", "")).doesNotContain("<a ");
+    }
+
+    /** Each vehicle on the line is one stream more to read; what stands in the yard costs nothing more. */
+    @Test
+    void drawing_the_line_asks_the_database_no_more_than_once_for_a_vehicle() {
+        look.at(clock.instant());
+        long two = statements();
+        OnRecord.accepted();
+        assertThat(statements()).isEqualTo(two);
+        OnRecord third = OnRecord.accepted().at("strip", "ST-1B").at("commissioning", "ST-3");
+        try {
+            assertThat(statements()).isBetween(two + 1, two + 2);
+        } finally {
+            third.out();
+        }
+    }
+
+    private long statements() {
+        Statistics statistics = sessions.getStatistics();
+        look.at(clock.instant());
+        long before = statistics.getPrepareStatementCount();
+        look.at(clock.instant());
+        return statistics.getPrepareStatementCount() - before;
     }
 
     private String page() {
