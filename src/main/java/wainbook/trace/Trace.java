@@ -89,9 +89,7 @@ public record Trace(String query, boolean exact, List<Vehicle> vehicles, Leaf le
                                 place.at().toString(),
                                 place.who(),
                                 place.what(),
-                                place.passed()
-                                        .map(passed -> Tracing.word(passed))
-                                        .orElse(""),
+                                place.passed().map(Tracing::word).orElse(""),
                                 place.voided() ? Tracing.voided() : "")))
                 .toList();
     }

@@ -28,7 +28,7 @@ import wainbook.station.StationSaying.Voided;
 class Tracing {
 
     static final int LEAF = 20;
-    static final int PLACES = 20;
+    static final int PLACES = 10;
     static final int FILE_VEHICLES = 2_000;
     static final int FILE_PLACES = 1_000;
 
