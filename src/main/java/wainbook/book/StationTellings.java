@@ -4,12 +4,16 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
 import wainbook.page.Words;
+import wainbook.station.HelpCall;
 import wainbook.station.StationSaying.Attached;
 import wainbook.station.StationSaying.CarriedOver;
 import wainbook.station.StationSaying.Chosen;
 import wainbook.station.StationSaying.Confirmed;
 import wainbook.station.StationSaying.Counted;
 import wainbook.station.StationSaying.GivenBack;
+import wainbook.station.StationSaying.HelpAnswered;
+import wainbook.station.StationSaying.HelpCalled;
+import wainbook.station.StationSaying.HelpResolved;
 import wainbook.station.StationSaying.LotUsed;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Noted;
@@ -33,6 +37,7 @@ final class StationTellings {
 
     static void addTo(Tellings tellings) {
         results(tellings);
+        help(tellings);
         tellings.on(
                 WaitBegun.class,
                 (said, names) -> Told.of(names.item(said.about()), Words.of("book.waitBegun", said.minutes())));
@@ -62,6 +67,23 @@ final class StationTellings {
                         names.stage(said.toStage()),
                         names.person(said.owner()),
                         said.reason())));
+    }
+
+    private static void help(Tellings tellings) {
+        tellings.on(
+                HelpCalled.class,
+                (said, names) -> Told.of(
+                        said.words()
+                                .map(words ->
+                                        Words.of("book.helpCalledFor", said.call(), HelpCall.word(said.help()), words))
+                                .orElseGet(() -> Words.of("book.helpCalled", said.call(), HelpCall.word(said.help()))),
+                        said.workStands() ? Words.of("book.helpStands") : ""));
+        tellings.on(HelpAnswered.class, (said, names) -> Told.of(Words.of("book.helpAnswered", said.call())));
+        tellings.on(
+                HelpResolved.class,
+                (said, names) -> Told.of(said.words()
+                        .map(words -> Words.of("book.helpResolvedWith", said.call(), words))
+                        .orElseGet(() -> Words.of("book.helpResolved", said.call()))));
     }
 
     private static void results(Tellings tellings) {

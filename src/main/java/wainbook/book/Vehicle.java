@@ -6,6 +6,7 @@ import wainbook.gate.Gate;
 import wainbook.handover.DocumentSet;
 import wainbook.isolation.page.InWords;
 import wainbook.line.Standing;
+import wainbook.line.StationState;
 import wainbook.matter.Nonconformity;
 import wainbook.order.FactQuestion;
 import wainbook.order.HoldInWords;
@@ -14,6 +15,7 @@ import wainbook.order.WorkOrder;
 import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
+import wainbook.station.HelpCall;
 
 /**
  * The whole of one vehicle as its page shows it.
@@ -35,9 +37,13 @@ public record Vehicle(
         Doors doors) {
 
     /** What is open, oldest first. */
-    public record Matters(List<Nonconformity> nonconformities, List<HoldInWords> holds, List<Deferred> deferred) {
+    public record Matters(
+            List<Nonconformity> nonconformities,
+            List<HoldInWords> holds,
+            List<Deferred> deferred,
+            List<HelpCall> calls) {
         public boolean none() {
-            return nonconformities.isEmpty() && holds.isEmpty() && deferred.isEmpty();
+            return nonconformities.isEmpty() && holds.isEmpty() && deferred.isEmpty() && calls.isEmpty();
         }
     }
 
@@ -128,7 +134,7 @@ public record Vehicle(
         return standing.map(known -> Words.of(
                         "book.stands",
                         known.order().at().map(at -> at.place()).orElse("–"),
-                        known.overTakt()
+                        known.state() == StationState.OVER_TAKT
                                 ? Words.of("line.stateOver", known.over())
                                 : known.state().word(),
                         known.time()))

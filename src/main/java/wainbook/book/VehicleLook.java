@@ -30,6 +30,7 @@ import wainbook.process.CheckItem;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.station.HelpCall;
 import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.LotUsed;
@@ -68,7 +69,8 @@ class VehicleLook {
                 new Vehicle.Matters(
                         Nonconformities.of(history).awaitingDisposition(),
                         HoldInWords.inForce(history),
-                        deferred(history, order, names)),
+                        deferred(history, order, names),
+                        HelpCall.open(history)),
                 order.facts().entrySet().stream()
                         .sorted(Map.Entry.comparingByKey())
                         .map(fact -> FactQuestion.of(fact.getKey(), fact.getValue()))

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.hibernate.StatelessSession;
 
 /**
@@ -18,8 +19,11 @@ import org.hibernate.StatelessSession;
 @ApplicationScoped
 class Histories {
 
-    /** The streams that a transaction holds locked and has added to, as they will be when it commits. */
-    private record Added(Map<Subject, History> streams) {}
+    /**
+     * What a transaction need not read again: the streams that it holds locked and has added to, as they will be when it
+     * commits; or, while a page is drawn, every stream that was asked for.
+     */
+    private record Known(Map<Subject, History> streams, boolean keepsAll) {}
 
     private final StatelessSession session;
     private final Kinds kinds;
@@ -34,23 +38,37 @@ class Histories {
     }
 
     History of(Subject subject) {
-        return QuarkusTransaction.joiningExisting()
-                .call(() -> Optional.ofNullable(added().streams().get(subject)).orElseGet(() -> stored(subject)));
+        return QuarkusTransaction.joiningExisting().call(() -> {
+            Known known = known();
+            History found = Optional.ofNullable(known.streams().get(subject)).orElseGet(() -> stored(subject));
+            if (known.keepsAll()) {
+                known.streams().put(subject, found);
+            }
+            return found;
+        });
+    }
+
+    /** A stream that {@code draw} asks for again is not looked up again. Nothing may be written meanwhile. */
+    <T> T drawing(Supplier<T> draw) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            transaction.putResource(Known.class, new Known(new HashMap<>(), true));
+            return draw.get();
+        });
     }
 
     /** What the running transaction adds to a stream that it holds locked, and had read before as {@code former}. */
     void adds(Entry entry, History former) {
-        History longer = added().streams().getOrDefault(entry.subject(), former).and(entry);
-        added().streams().put(entry.subject(), longer);
+        History longer = known().streams().getOrDefault(entry.subject(), former).and(entry);
+        known().streams().put(entry.subject(), longer);
     }
 
-    private Added added() {
-        var added = (Added) transaction.getResource(Added.class);
-        if (added == null) {
-            added = new Added(new HashMap<>());
-            transaction.putResource(Added.class, added);
+    private Known known() {
+        var known = (Known) transaction.getResource(Known.class);
+        if (known == null) {
+            known = new Known(new HashMap<>(), false);
+            transaction.putResource(Known.class, known);
         }
-        return added;
+        return known;
     }
 
     private History stored(Subject subject) {

@@ -8,6 +8,7 @@ import jakarta.transaction.TransactionSynchronizationRegistry;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.hibernate.PessimisticLockException;
 import org.hibernate.exception.ConstraintViolationException;
 import wainbook.act.Actor;
@@ -40,6 +41,11 @@ public class Ledger {
     /** A stream as it stands now, for drawing a page. An act must not decide by this, but by its {@link Reading}. */
     public History history(Subject subject) {
         return histories.of(subject);
+    }
+
+    /** Draws what shows much of the works at once: each stream is read once, however often it is asked for. */
+    public <T> T drawing(Supplier<T> draw) {
+        return histories.drawing(draw);
     }
 
     /**

@@ -1,107 +1,92 @@
 package wainbook.line;
 
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import wainbook.gate.Gate;
+import wainbook.ledger.History;
 import wainbook.matter.Nonconformity;
-import wainbook.order.OrderSaying.Held;
-import wainbook.order.OrderSaying.Stops;
+import wainbook.order.HoldInWords;
+import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
-import wainbook.page.Words;
+import wainbook.station.HelpCall;
+import wainbook.station.StageRecord;
 
 /**
- * What is known of a vehicle at a station, and what state and causes follow from it.
+ * What is known of a vehicle at a station.
  *
  * @param nonconformities those that await their disposition
- * @param minutes clock time at the station
- * @param ahead the station that the vehicle goes to next and the order that stands there, if every one is taken
+ * @param holds in force, oldest first
+ * @param calls for help that are not settled, oldest first
+ * @param minutes working minutes at the station
  */
 record Situation(
+        History history,
         WorkOrder order,
         Optional<Gate> gate,
         List<Nonconformity> nonconformities,
+        List<HoldInWords> holds,
+        List<HelpCall> calls,
         long minutes,
-        double taktMin,
-        Optional<Ahead> ahead) {
+        double taktMin) {
 
-    /** The vehicle in the way. */
-    record Ahead(String station, String order) {}
+    Situation {
+        nonconformities = List.copyOf(nonconformities);
+        holds = List.copyOf(holds);
+        calls = List.copyOf(calls);
+    }
 
-    StationState state() {
-        if (!order.holds().isEmpty()) {
-            return StationState.HELD;
-        }
-        if (signed()) {
-            return ahead.isPresent() ? StationState.BLOCKED : overTakt();
-        }
+    String station() {
+        return order.at().map(Place::place).orElse("");
+    }
+
+    Signs signs() {
         boolean settled =
                 gate.map(known -> known.record().unsettled().isEmpty()).orElse(false);
-        if (settled && nonconformities.isEmpty() && !refused()) {
-            return StationState.AWAITING_SIGN_OFF;
-        }
-        return overTakt();
+        return new Signs(
+                down().isPresent(),
+                true,
+                !holds.isEmpty(),
+                settled && nonconformities.isEmpty() && !standing(Gate.Standing.REFUSED),
+                standing(Gate.Standing.SIGNED),
+                minutes > taktMin);
     }
 
-    List<Cause> causes() {
-        var causes = new java.util.ArrayList<Cause>();
-        order.holds().forEach(hold -> causes.add(held(hold)));
-        nonconformities.forEach(open -> causes.add(Cause.at(
-                vehicle() + "#matters",
-                Words.of("line.causeNonconformity", open.number(), open.opened().what()))));
-        gate.ifPresent(known -> causes.add(work(known)));
-        return causes;
+    StationState state() {
+        return signs().state();
     }
 
-    private Cause held(Held hold) {
-        String stops = hold.stops().stream()
-                .map(Stops::name)
-                .map(name -> Words.of("order.stops." + name))
-                .reduce((one, other) -> one + ", " + other)
-                .orElse("");
-        return Cause.at(vehicle() + "#holds", Words.of("line.causeHeld", hold.hold(), stops, hold.reason()));
-    }
-
-    private Cause work(Gate known) {
-        String stage = known.record().stage();
-        String gatePath = "/gates/" + order.number() + "/" + stage;
-        int open = known.record().unsettled().size();
-        return switch (known.standing()) {
-            case SIGNED ->
-                ahead.map(other -> Cause.at(
-                                "/orders/" + other.order(),
-                                Words.of("line.causeBlocked", other.station(), other.order())))
-                        .orElseGet(() -> Cause.at(vehicle() + "/move", Words.of("line.causeSigned")));
-            case REFUSED -> Cause.at(gatePath, Words.of("line.causeRefused"));
-            case CHANGED_SINCE_SIGNED -> Cause.at(gatePath, Words.of("line.causeChanged"));
-            case UNSIGNED ->
-                open == 0
-                        ? Cause.at(gatePath, Words.of("line.causeReady"))
-                        : Cause.at(
-                                "/station/" + order.number(),
-                                Words.of(
-                                        "line.causeOpen",
-                                        open,
-                                        known.record().items().size()));
+    /** Since when the state is as it is, as far as the record shows. */
+    Instant since() {
+        Instant came = order.since().orElse(Instant.EPOCH);
+        return switch (state()) {
+            case DOWN -> down().map(HelpCall::since).orElse(came);
+            case HELD -> holds.get(0).since();
+            case BLOCKED ->
+                gate.flatMap(Gate::signed).map(entry -> entry.moment().at()).orElse(came);
+            case AWAITING_SIGN_OFF -> lastEvidence().orElse(came);
+            case WORKING, OVER_TAKT, STARVED, OFF_SHIFT -> came;
         };
     }
 
-    private StationState overTakt() {
-        return minutes > taktMin ? StationState.OVER_TAKT : StationState.WORKING;
+    Optional<HelpCall> down() {
+        return calls.stream().filter(call -> call.stops(station())).findFirst();
     }
 
-    private boolean signed() {
-        return standing(Gate.Standing.SIGNED);
+    Optional<StageRecord> record() {
+        return gate.map(Gate::record);
     }
 
-    private boolean refused() {
-        return standing(Gate.Standing.REFUSED);
+    private Optional<Instant> lastEvidence() {
+        return record().stream()
+                .flatMap(record -> record.items().stream())
+                .flatMap(item -> item.entries().stream())
+                .map(entry -> entry.moment().at())
+                .max(Comparator.naturalOrder());
     }
 
     private boolean standing(Gate.Standing standing) {
         return gate.filter(known -> known.standing() == standing).isPresent();
-    }
-
-    private String vehicle() {
-        return "/orders/" + order.number();
     }
 }

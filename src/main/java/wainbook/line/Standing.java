@@ -1,28 +1,63 @@
 package wainbook.line;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import wainbook.order.WorkOrder;
 import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 
-/** Where one vehicle stands, and why. */
+/**
+ * Where one vehicle stands, and why.
+ *
+ * @param since when the state began, as far as the record shows
+ * @param minutes working minutes at the station
+ * @param settled items of the stage that are settled, of all {@code items}
+ */
 public record Standing(
-        WorkOrder order, StationState state, long minutes, double taktMin, List<Cause> causes, RouteBar bar) {
+        WorkOrder order,
+        StationState state,
+        Instant since,
+        long minutes,
+        double taktMin,
+        int settled,
+        int items,
+        List<Cause> causes,
+        RouteBar bar) {
 
     public Standing {
         causes = List.copyOf(causes);
     }
 
-    public String time() {
-        return Formats.duration(java.time.Duration.ofMinutes(minutes));
+    static Standing of(Situation here, List<Cause> causes, RouteBar bar) {
+        return new Standing(
+                here.order(),
+                here.state(),
+                here.since(),
+                here.minutes(),
+                here.taktMin(),
+                here.record().map(record -> record.settledCount()).orElse(0),
+                here.record().map(record -> record.items().size()).orElse(0),
+                causes,
+                bar);
     }
 
-    public boolean overTakt() {
-        return state == StationState.OVER_TAKT;
+    public String time() {
+        return Formats.duration(Duration.ofMinutes(minutes));
+    }
+
+    /** Whole minutes of the takt. */
+    public long takt() {
+        return Math.round(taktMin);
+    }
+
+    /** Shown as a figure in every state. */
+    public boolean late() {
+        return minutes > taktMin;
     }
 
     /** How far over the takt. */
     public String over() {
-        return Formats.duration(java.time.Duration.ofMinutes(minutes - (long) taktMin));
+        return Formats.duration(Duration.ofMinutes(minutes - (long) taktMin));
     }
 }

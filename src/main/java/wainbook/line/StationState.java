@@ -10,7 +10,9 @@ public enum StationState {
     HELD("hold", "danger"),
     AWAITING_SIGN_OFF("signature", "must"),
     BLOCKED("blocked", "warn"),
-    STARVED("starved", "quiet");
+    STARVED("starved", "quiet"),
+    DOWN("stop", "danger"),
+    OFF_SHIFT("off", "quiet");
 
     private final String sign;
     private final String meaning;
@@ -32,5 +34,10 @@ public enum StationState {
 
     public String word() {
         return Words.of("line.state." + name().toLowerCase(Locale.ROOT));
+    }
+
+    /** Whether it waits for another station. */
+    boolean waits() {
+        return this == BLOCKED || this == STARVED;
     }
 }

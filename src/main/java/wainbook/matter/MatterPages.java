@@ -2,10 +2,7 @@ package wainbook.matter;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import java.util.List;
-import wainbook.matter.OpenMatters.OpenMatter;
 import wainbook.page.Filled;
-import wainbook.page.Form;
 
 /** The pages of this room. */
 @CheckedTemplate(basePath = "matter", defaultName = CheckedTemplate.ELEMENT_NAME)
@@ -13,7 +10,7 @@ final class MatterPages {
 
     private MatterPages() {}
 
-    static native TemplateInstance matters(List<OpenMatter> matters, Form form, String csv);
+    static native TemplateInstance matters(MatterList list);
 
     static native TemplateInstance report(Filled filled, String order);
 

@@ -1,7 +1,6 @@
 package wainbook.order;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,18 +14,22 @@ import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.Stage;
+import wainbook.works.WorksDay;
 
 /**
- * The route bar of a work order. Until the works states its takt, a takt is the planned work of the route's longest stage:
- * the line cannot go faster (common practice, no source). There is no plan of days yet, so no lateness.
+ * The route bar of a work order, in working minutes of the works' shifts. Where the works has set no takt, a takt is the
+ * planned work of the route's longest stage: the line cannot go faster (common practice, no source). There is no plan of
+ * days yet, so no lateness.
  */
 @ApplicationScoped
 public class OrderBar {
 
     private final Releases releases;
+    private final WorksDay day;
 
-    OrderBar(Releases releases) {
+    OrderBar(Releases releases, WorksDay day) {
         this.releases = releases;
+        this.day = day;
     }
 
     /** @param carriesOver the stages that work was carried over from */
@@ -52,18 +55,19 @@ public class OrderBar {
         return new RouteBar(cells, taktMin(order), Optional.empty());
     }
 
-    /** Minutes of one takt on this order's route. */
+    /** Minutes of one takt: the works', or that of this order's route. */
     public double taktMin(WorkOrder order) {
-        return order.ordered().stages().stream()
-                .mapToDouble(stage -> plannedMin(order, stage))
-                .max()
-                .orElse(1);
+        return day.taktMinutes()
+                .map(Integer::doubleValue)
+                .orElseGet(() -> order.ordered().stages().stream()
+                        .mapToDouble(stage -> plannedMin(order, stage))
+                        .max()
+                        .orElse(1));
     }
 
-    private static double elapsedMin(WorkOrder order, Instant now) {
-        return order.since()
-                .map(since -> Math.max(0, Duration.between(since, now).toMinutes()))
-                .orElse(0L);
+    /** Working minutes since the vehicle came to where it is. */
+    public long elapsedMin(WorkOrder order, Instant now) {
+        return order.since().map(since -> day.workingMinutes(since, now)).orElse(0L);
     }
 
     private double plannedMin(WorkOrder order, String stage) {

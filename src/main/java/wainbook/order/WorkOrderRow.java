@@ -48,6 +48,11 @@ public class WorkOrderRow extends PanacheEntityBase {
         return list("phase = ?1 order by since", phase);
     }
 
+    /** Those that came to a phase since, and are in it still. */
+    public static List<WorkOrderRow> inPhaseSince(WorkOrder.Phase phase, Instant since) {
+        return list("phase = ?1 and since >= ?2 order by since", phase, since);
+    }
+
     private static final String HOLDS_TEXT =
             "locate(lower(?1), lower(concat(number, ' ', operator, ' ', vehicleKind, ' ', variant, ' ',"
                     + " coalesce(vin, ''), ' ', coalesce(registration, '')))) > 0";

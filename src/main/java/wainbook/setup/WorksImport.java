@@ -78,6 +78,7 @@ class WorksImport {
         sayings.add(new WorksSaying.Named(files.works().title(), files.works().zone()));
         sayings.add(new WorksSaying.ShiftsSet(
                 files.works().shifts().stream().map(Lines.ShiftLine::shift).toList()));
+        files.works().taktMinutes().ifPresent(minutes -> sayings.add(new WorksSaying.TaktSet(minutes)));
         sayings.add(new WorksSaying.IsolatorMayIssueSet(files.works().isolatorMayIssue()));
         files.stages().forEach(stage -> sayings.add(new ProcessSaying.StageDefined(stage)));
         files.stations().forEach(station -> sayings.add(new ProcessSaying.StationDefined(station)));

@@ -80,7 +80,8 @@ class StationLook {
                 form.value("id").isEmpty() ? UUID.randomUUID() : UUID.fromString(form.value("id")),
                 InWords.of(Isolation.of(history), moment.at(), moment.who(), new Formats(day.zone())),
                 bar.of(order, moment.at(), DeferredWork.from(history)),
-                inHand.flatMap(state -> taking.inHand(history, moment, state.key())));
+                inHand.flatMap(state -> taking.inHand(history, moment, state.key())),
+                HelpView.open(number, history));
         return inHand.isEmpty() ? bare : withInstruments(bare);
     }
 
@@ -147,7 +148,8 @@ class StationLook {
                 view.actId(),
                 view.power(),
                 view.bar(),
-                view.hands());
+                view.hands(),
+                view.calls());
     }
 
     private String place(WorkOrder order) {

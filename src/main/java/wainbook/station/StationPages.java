@@ -2,8 +2,10 @@ package wainbook.station;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import java.util.List;
 import java.util.Optional;
 import wainbook.page.Filled;
+import wainbook.page.Option;
 
 /** The pages of this room. */
 @CheckedTemplate(basePath = "station", defaultName = CheckedTemplate.ELEMENT_NAME)
@@ -16,4 +18,9 @@ final class StationPages {
     static native TemplateInstance rebinding(Filled filled, String order, Long seen, Optional<NewerSheet> newer);
 
     static native TemplateInstance later(DeferralView view);
+
+    /** Calls help to a vehicle that stands at no station too. */
+    static native TemplateInstance call(Filled filled, String order, List<Option> helps, List<HelpView.Line> calls);
+
+    static native TemplateInstance help(Filled filled, HelpView view);
 }

@@ -186,4 +186,37 @@ public sealed interface StationSaying extends Saying {
     /** An item is finished at a named later stage, by a named person, once. */
     @Kind("station.carriedOver/1")
     record CarriedOver(About about, String toStage, String owner, String reason) implements StationSaying {}
+
+    /** Who is called for help. */
+    enum Help {
+        TEAM_LEADER,
+        QUALITY,
+        MAINTENANCE,
+        SAFETY
+    }
+
+    /**
+     * Help is called to the vehicle.
+     *
+     * @param call its number within the work order
+     * @param stage and place where the vehicle stands; absent where it stands at none
+     * @param workStands whether work stands still until somebody comes
+     */
+    @Kind("station.helpCalled/1")
+    record HelpCalled(
+            int call,
+            Help help,
+            Optional<String> stage,
+            Optional<String> place,
+            Optional<String> words,
+            boolean workStands)
+            implements StationSaying {}
+
+    /** Somebody comes. */
+    @Kind("station.helpAnswered/1")
+    record HelpAnswered(int call) implements StationSaying {}
+
+    /** What help was called for is settled. */
+    @Kind("station.helpResolved/1")
+    record HelpResolved(int call, Optional<String> words) implements StationSaying {}
 }

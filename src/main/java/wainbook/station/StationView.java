@@ -24,6 +24,7 @@ import wainbook.process.Joint;
  * @param power how the vehicle stands electrically, for the reader
  * @param actId the id that the form's entry will have
  * @param hands whose hands the item in hand is in
+ * @param calls for help that are not settled
  */
 public record StationView(
         WorkOrder order,
@@ -39,7 +40,8 @@ public record StationView(
         UUID actId,
         InWords power,
         RouteBar bar,
-        Optional<Taking.InHand> hands) {
+        Optional<Taking.InHand> hands,
+        List<HelpView.Line> calls) {
 
     /** The last entry in words. */
     public record Said(boolean passed, boolean observed, String text) {}
@@ -53,6 +55,15 @@ public record StationView(
         public String angleField() {
             return "angle" + number;
         }
+    }
+
+    /** Who can be called for help. */
+    public List<Option> helps() {
+        return HelpView.helps();
+    }
+
+    public UUID callId() {
+        return UUID.randomUUID();
     }
 
     public Ask asks() {

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
@@ -41,9 +42,31 @@ public class WorksDay implements Projection {
 
     /** When the running shift ends; empty off shift. */
     public Optional<Instant> shiftEnd(Instant time) {
-        return ledger.history(Subject.works())
-                .last(WorksSaying.ShiftsSet.class)
-                .flatMap(set -> new Shifts(set.shifts(), zone()).endOf(time));
+        return shifts().endOf(time);
+    }
+
+    /** The shifts in force; none set means that the works keeps none. */
+    public Shifts shifts() {
+        return new Shifts(
+                ledger.history(Subject.works())
+                        .last(WorksSaying.ShiftsSet.class)
+                        .map(WorksSaying.ShiftsSet::shifts)
+                        .orElse(List.of()),
+                zone());
+    }
+
+    public long workingMinutes(Instant from, Instant to) {
+        return shifts().workingMinutes(from, to);
+    }
+
+    /** The takt of the works in working minutes; empty where it has set none. */
+    public Optional<Integer> taktMinutes() {
+        return ledger.history(Subject.works()).last(WorksSaying.TaktSet.class).map(WorksSaying.TaktSet::minutes);
+    }
+
+    /** The first instant of the day that it is at the works. */
+    public Instant beginOfDay(Instant time) {
+        return of(time).atStartOfDay(zone()).toInstant();
     }
 
     public boolean isolatorMayIssue() {

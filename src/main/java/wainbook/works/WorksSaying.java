@@ -22,6 +22,16 @@ public sealed interface WorksSaying extends Saying {
         }
     }
 
+    /** Working minutes in which the line makes one vehicle, as the works has set it. */
+    @Kind("works.taktSet/1")
+    record TaktSet(int minutes) implements WorksSaying {
+        public TaktSet {
+            if (minutes < 1 || minutes > 10_000) {
+                throw new IllegalArgumentException("a takt is 1 to 10000 minutes, not " + minutes);
+            }
+        }
+    }
+
     /** Whether an isolator may issue the permit on their own isolation; every permit then shows it. */
     @Kind("works.isolatorMayIssueSet/1")
     record IsolatorMayIssueSet(boolean allowed) implements WorksSaying {}

@@ -171,7 +171,7 @@ class VehiclePageTest {
         form.putAll(Map.of("way", "OFF_LINE BAY-1", "reason", "Rework in the bay"));
         form.put("confirmed", List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan"));
         assertThat(leader.send(path, form).statusCode()).isEqualTo(303);
-        assertThat(leader.page("/line")).contains("off the line");
+        assertThat(leader.page("/line")).contains("In a bay", "Rework in the bay");
         assertThat(leader.page("/orders/" + number)).contains("It is off the line, at BAY-1");
     }
 

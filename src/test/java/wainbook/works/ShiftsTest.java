@@ -58,4 +58,107 @@ class ShiftsTest {
         assertThat(new Shifts(List.of(EARLY, late), LONDON).endOf(at("2026-01-05T13:30:00Z")))
                 .contains(at("2026-01-05T22:00:00Z"));
     }
+
+    private static final Shift DAY = new Shift(
+            "Day",
+            7 * 60,
+            15 * 60,
+            List.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.WEDNESDAY, DayOfWeek.THURSDAY, DayOfWeek.FRIDAY));
+
+    private static long minutes(List<Shift> shifts, String from, String to) {
+        return new Shifts(shifts, LONDON).workingMinutes(at(from), at(to));
+    }
+
+    @Test
+    void only_minutes_of_a_shift_are_worked() {
+        assertThat(minutes(List.of(DAY), "2026-01-05T09:00:00Z", "2026-01-05T09:45:59Z"))
+                .isEqualTo(45);
+        assertThat(minutes(List.of(DAY), "2026-01-05T14:00:00Z", "2026-01-06T08:00:00Z"))
+                .isEqualTo(120);
+        assertThat(minutes(List.of(DAY), "2026-01-05T16:00:00Z", "2026-01-06T06:00:00Z"))
+                .isZero();
+    }
+
+    @Test
+    void a_weekend_is_not_worked() {
+        assertThat(minutes(List.of(DAY), "2026-01-09T14:00:00Z", "2026-01-12T08:00:00Z"))
+                .isEqualTo(120);
+    }
+
+    @Test
+    void a_minute_of_two_shifts_counts_once() {
+        var within = new Shift("Short", 9 * 60, 10 * 60, EVERY_DAY);
+        var overlapping = new Shift("Late", 14 * 60, 17 * 60, EVERY_DAY);
+        assertThat(minutes(List.of(overlapping, within, DAY), "2026-01-05T00:00:00Z", "2026-01-06T00:00:00Z"))
+                .isEqualTo(10 * 60);
+    }
+
+    @Test
+    void a_night_shift_is_worked_from_before_the_first_day_and_into_the_last() {
+        assertThat(minutes(List.of(NIGHT), "2026-01-05T02:00:00Z", "2026-01-05T23:00:00Z"))
+                .isEqualTo(4 * 60 + 60);
+    }
+
+    /** Clocks go forward on 29 March 2026 and back on 25 October 2026, both at 01:00 UTC. */
+    @Test
+    void a_night_when_the_clocks_change_has_seven_or_nine_hours_of_work() {
+        assertThat(minutes(List.of(NIGHT), "2026-03-28T12:00:00Z", "2026-03-29T12:00:00Z"))
+                .isEqualTo(7 * 60);
+        assertThat(minutes(List.of(NIGHT), "2026-10-24T12:00:00Z", "2026-10-25T12:00:00Z"))
+                .isEqualTo(9 * 60);
+        assertThat(minutes(List.of(NIGHT), "2026-10-25T00:30:00Z", "2026-10-25T01:30:00Z"))
+                .isEqualTo(60);
+    }
+
+    @Test
+    void a_day_shift_begins_at_its_local_time_before_and_after_the_clocks_change() {
+        var early = List.of(EARLY);
+        assertThat(minutes(early, "2026-03-28T00:00:00Z", "2026-03-28T07:00:00Z"))
+                .isEqualTo(60);
+        assertThat(minutes(early, "2026-03-29T00:00:00Z", "2026-03-29T06:00:00Z"))
+                .isEqualTo(60);
+    }
+
+    @Test
+    void a_shift_that_begins_in_the_hour_that_is_left_out_begins_after_it() {
+        var inTheGap = new Shift("Gap", 60 + 30, 4 * 60, EVERY_DAY);
+        assertThat(minutes(List.of(inTheGap), "2026-03-29T00:00:00Z", "2026-03-29T12:00:00Z"))
+                .isEqualTo(90);
+    }
+
+    @Test
+    void work_is_additive_over_any_instant_between() {
+        var shifts = List.of(EARLY, NIGHT);
+        Instant from = at("2026-10-23T05:17:00Z");
+        Instant to = at("2026-10-27T19:41:00Z");
+        long whole = new Shifts(shifts, LONDON).workingMinutes(from, to);
+        assertThat(whole).isPositive();
+        for (Instant between = from; between.isBefore(to); between = between.plus(Duration.ofMinutes(97))) {
+            assertThat(new Shifts(shifts, LONDON).workingMinutes(from, between)
+                            + new Shifts(shifts, LONDON).workingMinutes(between, to))
+                    .isEqualTo(whole);
+        }
+    }
+
+    @Test
+    void nothing_is_worked_backwards_and_a_works_without_shifts_works_round_the_clock() {
+        assertThat(minutes(List.of(DAY), "2026-01-05T10:00:00Z", "2026-01-05T09:00:00Z"))
+                .isZero();
+        assertThat(minutes(List.of(), "2026-01-03T00:00:00Z", "2026-01-04T00:00:00Z"))
+                .isEqualTo(24 * 60);
+        assertThat(new Shifts(List.of(), LONDON).working(at("2026-01-04T03:00:00Z")))
+                .isTrue();
+        assertThat(new Shifts(List.of(DAY), LONDON).working(at("2026-01-04T10:00:00Z")))
+                .isFalse();
+    }
+
+    @Test
+    void work_begins_again_with_the_next_shift() {
+        assertThat(new Shifts(List.of(DAY), LONDON).nextBegin(at("2026-03-27T16:00:00Z")))
+                .contains(at("2026-03-30T06:00:00Z"));
+        assertThat(new Shifts(List.of(DAY), LONDON).nextBegin(at("2026-03-30T06:00:00Z")))
+                .contains(at("2026-03-31T06:00:00Z"));
+        assertThat(new Shifts(List.of(), LONDON).nextBegin(at("2026-03-30T06:00:00Z")))
+                .isEmpty();
+    }
 }

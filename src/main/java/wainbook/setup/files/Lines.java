@@ -27,7 +27,14 @@ public final class Lines {
             String zone,
             Boolean isolatorMayIssue,
             List<ShiftLine> shifts,
-            List<Operator> operators) {}
+            Optional<Integer> taktMinutes,
+            List<Operator> operators) {
+        public Works {
+            if (taktMinutes.filter(minutes -> minutes < 1 || minutes > 10_000).isPresent()) {
+                throw new IllegalArgumentException("a takt is 1 to 10000 minutes, not " + taktMinutes.get());
+            }
+        }
+    }
 
     /** A shift with local times such as 06:00. */
     public record ShiftLine(String title, String from, String to, List<DayOfWeek> weekdays) {
