@@ -40,6 +40,18 @@ class Histories {
         });
     }
 
+    List<Subject> subjects(Subject.Sort sort) {
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> session.createSelectionQuery(
+                                "select subject from StreamHead where subject like :sort order by subject",
+                                String.class)
+                        .setParameter("sort", sort.word() + "/%")
+                        .getResultList())
+                .stream()
+                .map(Subject::parse)
+                .toList();
+    }
+
     /** To be called by a transaction before it appends. */
     void keepNothingMore() {
         transaction.putResource(Histories.class, true);

@@ -4,6 +4,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.hibernate.PessimisticLockException;
@@ -31,6 +32,11 @@ public class Ledger {
     /** A stream as it stands now, for drawing a page. An act must not decide by this, but by its {@link Reading}. */
     public History history(Subject subject) {
         return histories.of(subject);
+    }
+
+    /** Everything of a sort that something was ever said of, by code. */
+    public List<Subject> subjects(Subject.Sort sort) {
+        return histories.subjects(sort);
     }
 
     /**

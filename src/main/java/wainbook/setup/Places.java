@@ -21,6 +21,7 @@ class Places implements Navigation {
                 Place.forEveryone("/locks", "isolating.placeLocks"),
                 Place.forEveryone("/handover", "handover.placeHandover"),
                 Place.forEveryone("/matters", "matter.placeMatters"),
+                Place.forEveryone("/process", "process.placeProcess"),
                 Place.forEveryone("/calculations", "engineering.placeCalculations"),
                 new Place(
                         "/verification",
