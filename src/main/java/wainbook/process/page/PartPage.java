@@ -28,7 +28,7 @@ import wainbook.process.draft.Revisions;
 import wainbook.works.Role;
 
 /** Writes a draft part by part: each save keeps the whole draft anew. */
-@Path("/process/{thing}/{called}/draft/{group}")
+@Path("/process/{thing}/{called}/draft")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({Role.worksEngineer, Role.qualityEngineer})
 public class PartPage {
@@ -59,6 +59,7 @@ public class PartPage {
     }
 
     @GET
+    @Path("{group}")
     public TemplateInstance added(String thing, String called, String group) {
         At at = at(thing, called, group);
         if (!at.form.keep().adds()) {
@@ -68,7 +69,7 @@ public class PartPage {
     }
 
     @GET
-    @Path("{key}")
+    @Path("{group}/{key}")
     public TemplateInstance edited(String thing, String called, String group, String key) {
         At at = at(thing, called, group);
         Map<String, String> typed = at.form.typed(at.draft(), key).orElseThrow(NotFoundException::new);
@@ -80,20 +81,21 @@ public class PartPage {
     }
 
     @POST
+    @Path("{group}")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response add(String thing, String called, String group, MultivaluedMap<String, String> sent) {
         return save(at(thing, called, group), Optional.empty(), sent);
     }
 
     @POST
-    @Path("{key}")
+    @Path("{group}/{key}")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response edit(String thing, String called, String group, String key, MultivaluedMap<String, String> sent) {
         return save(at(thing, called, group), Optional.of(key), sent);
     }
 
     @POST
-    @Path("{key}/place")
+    @Path("{group}/{key}/place")
     public Response move(
             String thing,
             String called,
@@ -107,7 +109,7 @@ public class PartPage {
     }
 
     @POST
-    @Path("{key}/removal")
+    @Path("{group}/{key}/removal")
     public Response remove(
             String thing, String called, String group, String key, @RestForm String id, @RestForm long seen) {
         At at = at(thing, called, group);

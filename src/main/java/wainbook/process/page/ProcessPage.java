@@ -17,7 +17,7 @@ import wainbook.page.Words;
 import wainbook.works.Role;
 
 /** The whole process on one page: stages, sheets, joints, routes, isolation plans, and the drafts in hand. */
-@Path("/")
+@Path("/process")
 @Authenticated
 @Produces(MediaType.TEXT_HTML)
 public class ProcessPage {
@@ -31,14 +31,13 @@ public class ProcessPage {
     }
 
     @GET
-    @Path("process")
     public TemplateInstance process(@RestQuery Optional<String> search) {
         return ProcessPages.process(view(search));
     }
 
     /** The check sheets as a list. */
     @GET
-    @Path("process.csv")
+    @Path("sheets.csv")
     @Produces("text/csv")
     public Response csv(@RestQuery Optional<String> search) {
         List<List<String>> rows = view(search).sheets().stream()

@@ -57,7 +57,7 @@ public record ProcessView(List<Revisions> papers, String search, boolean mayDraf
     }
 
     public String csv() {
-        return "/process.csv?search=" + URLEncoder.encode(search, StandardCharsets.UTF_8);
+        return "/process/sheets.csv?search=" + URLEncoder.encode(search, StandardCharsets.UTF_8);
     }
 
     public List<StageRow> stages() {
