@@ -58,13 +58,7 @@ public record JointsDraft(List<Joint> joints) implements Drafted {
     private static Reason broken(CheckSheet sheet, Reason fault) {
         String item = fault.arguments().get(0);
         String joint = fault.arguments().size() > 1 ? fault.arguments().get(1) : item;
-        return Reason.of(
-                        "process.jointBreaksSheet",
-                        Reason.WORKS_RULE,
-                        joint,
-                        sheet.code(),
-                        item,
-                        Words.of(fault.key(), fault.arguments().toArray()))
+        return Reason.of("process.jointBreaksSheet", Reason.WORKS_RULE, joint, sheet.code(), item)
                 .liftedAt(About.sheet(sheet.code()).path());
     }
 
