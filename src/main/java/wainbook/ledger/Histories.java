@@ -80,6 +80,18 @@ class Histories {
         return longer;
     }
 
+    List<Subject> subjects(Subject.Sort sort) {
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> session.createSelectionQuery(
+                                "select subject from StreamHead where subject like :sort order by subject",
+                                String.class)
+                        .setParameter("sort", sort.word() + "/%")
+                        .getResultList())
+                .stream()
+                .map(Subject::parse)
+                .toList();
+    }
+
     private History longer(History known, Subject subject) {
         List<EntryRow> added = session.createSelectionQuery(
                         "from EntryRow where stream = :stream and number > :number order by number", EntryRow.class)

@@ -5,6 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.TransactionSynchronizationRegistry;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -46,6 +47,11 @@ public class Ledger {
     /** Draws what shows much of the works at once: each stream is read once, however often it is asked for. */
     public <T> T drawing(Supplier<T> draw) {
         return histories.drawing(draw);
+    }
+
+    /** Everything of a sort that something was ever said of, by code. */
+    public List<Subject> subjects(Subject.Sort sort) {
+        return histories.subjects(sort);
     }
 
     /**

@@ -4,6 +4,8 @@ import java.util.List;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
+import wainbook.process.draft.About;
+import wainbook.process.draft.Drafted;
 import wainbook.process.plan.Plan;
 
 /**
@@ -57,4 +59,15 @@ public sealed interface ProcessSaying extends Saying {
     /** A station was defined, or defined anew. */
     @Kind("process.stationDefined/1")
     record StationDefined(Station station) implements ProcessSaying {}
+
+    /** A draft was begun or changed: the whole of it, in the stream in which it would be released. */
+    @Kind("process.draftKept/1")
+    record DraftKept(Drafted draft, int base) implements ProcessSaying {}
+
+    /** Its author holds the draft for finished and asks a second person to release it. */
+    @Kind("process.draftProposed/1")
+    record DraftProposed(About about) implements ProcessSaying {}
+
+    @Kind("process.draftDropped/1")
+    record DraftDropped(About about) implements ProcessSaying {}
 }

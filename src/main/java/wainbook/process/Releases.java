@@ -5,8 +5,10 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
@@ -47,6 +49,14 @@ public class Releases {
                                 new IllegalArgumentException("check sheet " + code + " has no revision " + revision)));
     }
 
+    /** Every check sheet that is in force, by code. */
+    public List<CheckSheet> sheets() {
+        return ledger.subjects(Subject.Sort.CHECK_SHEET).stream()
+                .flatMap(subject -> sheetInForce(subject.code()).stream())
+                .map(Released::sheet)
+                .toList();
+    }
+
     /** The revision of a sheet that is in force now. */
     public Optional<Released> sheetInForce(String code) {
         return ledger.history(Subject.checkSheet(code)).last(Released.class);
@@ -59,8 +69,9 @@ public class Releases {
                 .reduce((former, latter) -> latter);
     }
 
+    /** Each route as it was released last. */
     public List<Route> routes() {
-        return works(RouteReleased.class).map(RouteReleased::route).toList();
+        return newest(works(RouteReleased.class).map(RouteReleased::route), Route::code);
     }
 
     public List<Joint> joints() {
@@ -92,10 +103,14 @@ public class Releases {
                 .reduce((former, latter) -> latter);
     }
 
-    /** By their number. */
+    /** The isolation plans in force, one a variant. */
+    public List<Plan> plans() {
+        return newest(works(PlanReleased.class).map(PlanReleased::plan), Plan::variant);
+    }
+
+    /** Each as it was defined last, by their number. */
     public List<Stage> stages() {
-        return works(StageDefined.class)
-                .map(StageDefined::stage)
+        return newest(works(StageDefined.class).map(StageDefined::stage), Stage::code).stream()
                 .sorted(Comparator.comparingInt(Stage::number))
                 .toList();
     }
@@ -105,7 +120,7 @@ public class Releases {
     }
 
     public List<Station> stations() {
-        return works(StationDefined.class).map(StationDefined::station).toList();
+        return newest(works(StationDefined.class).map(StationDefined::station), Station::code);
     }
 
     public Optional<Station> station(String code) {
@@ -118,6 +133,13 @@ public class Releases {
         return stations().stream()
                 .filter(station -> station.stage().equals(Optional.of(stage)))
                 .toList();
+    }
+
+    /** In the order in which each was said first. */
+    private static <T> List<T> newest(Stream<T> all, Function<T, String> code) {
+        var newest = new LinkedHashMap<String, T>();
+        all.forEach(one -> newest.put(code.apply(one), one));
+        return List.copyOf(newest.values());
     }
 
     private <S extends ProcessSaying> Stream<S> works(Class<S> kind) {

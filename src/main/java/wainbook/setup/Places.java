@@ -22,6 +22,9 @@ class Places implements Navigation {
                 Place.forEveryone("/handover", "handover.placeHandover"),
                 Place.forEveryone("/matters", "matter.placeMatters"),
                 Place.forEveryone("/trace", "trace.placeTrace"),
+                Place.forEveryone("/process", "process.placeProcess"),
+                Place.forEveryone("/people", "works.placePeople"),
+                Place.forEveryone("/instruments", "works.placeInstruments"),
                 Place.forEveryone("/calculations", "engineering.placeCalculations"),
                 new Place(
                         "/verification",

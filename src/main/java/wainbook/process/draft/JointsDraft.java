@@ -1,0 +1,96 @@
+package wainbook.process.draft;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import wainbook.act.Reason;
+import wainbook.page.Words;
+import wainbook.process.CheckSheet;
+import wainbook.process.Draft;
+import wainbook.process.Joint;
+import wainbook.process.Known;
+import wainbook.process.ProcessSaying;
+
+/** The works' joints, all of them, as a draft. */
+public record JointsDraft(List<Joint> joints) implements Drafted {
+
+    public JointsDraft {
+        joints = List.copyOf(joints);
+    }
+
+    @Override
+    public About about() {
+        return About.JOINTS;
+    }
+
+    @Override
+    public String title() {
+        return Words.of("process.jointsTitle");
+    }
+
+    @Override
+    public List<Reason> faults(Surroundings surroundings) {
+        var faults = new ArrayList<Reason>();
+        var codes = new HashSet<String>();
+        for (Joint joint : joints) {
+            if (!codes.add(joint.code())) {
+                faults.add(Reason.of("process.duplicateJoint", Reason.WORKS_RULE, joint.code()));
+            }
+            if (!surroundings.kindOfInstrument(joint.toolKind())) {
+                faults.add(Reason.of("process.unknownToolKind", Reason.WORKS_RULE, joint.code(), joint.toolKind()));
+            }
+        }
+        Known now = surroundings.known();
+        var then = new Known(joints, now.stages(), now.instrumentKinds(), now.predicates());
+        for (CheckSheet sheet : surroundings.sheets()) {
+            var before = new Draft(sheet).check(now);
+            new Draft(sheet)
+                    .check(then).stream()
+                            .filter(fault -> !before.contains(fault))
+                            .map(fault -> broken(sheet, fault))
+                            .forEach(faults::add);
+        }
+        return List.copyOf(faults);
+    }
+
+    /** What would be wrong with a sheet that is in force, said of the joint that the sheet names. */
+    private static Reason broken(CheckSheet sheet, Reason fault) {
+        String item = fault.arguments().get(0);
+        String joint = fault.arguments().size() > 1 ? fault.arguments().get(1) : item;
+        return Reason.of("process.jointBreaksSheet", Reason.WORKS_RULE, joint, sheet.code(), item)
+                .liftedAt(About.sheet(sheet.code()).path());
+    }
+
+    @Override
+    public List<ProcessSaying> sayings(Revisions former) {
+        return List.of(new ProcessSaying.JointsReleased(joints, former.revision() + 1));
+    }
+
+    /** By class, the gravest first. */
+    @Override
+    public List<Part> parts() {
+        return joints.stream()
+                .sorted(Comparator.comparing(Joint::jointClass).thenComparing(Joint::code))
+                .map(JointsDraft::part)
+                .toList();
+    }
+
+    private static Part part(Joint joint) {
+        return Part.of(Part.Group.JOINT, joint.code(), joint.title())
+                .say("title", joint.title())
+                .say("jointClass", joint.jointClass())
+                .say("bolts", joint.bolts())
+                .say("order", Words.of("process.order." + joint.order()))
+                .say("target", joint.torque().targetNm().toPlainString() + " N·m")
+                .say("torqueLimits", ItemInWords.window(joint.torque().limitsNm()) + " N·m")
+                .say("angle", joint.angle().map(angle -> ItemInWords.window(angle.degrees()) + "°"))
+                .say("toolKind", joint.toolKind())
+                .say("tries", joint.tries())
+                .say("thread", joint.thread())
+                .yes("highVoltage", joint.highVoltage())
+                .say("place", joint.place())
+                .say("source", joint.source())
+                .part();
+    }
+}

@@ -1,0 +1,157 @@
+package wainbook.process.page;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import wainbook.act.Reason;
+import wainbook.page.Filled;
+import wainbook.page.Words;
+import wainbook.process.draft.About;
+import wainbook.process.draft.DraftRules;
+import wainbook.process.draft.Drafted;
+import wainbook.process.draft.Part;
+import wainbook.process.draft.Revisions;
+import wainbook.process.draft.Revisions.Kept;
+import wainbook.process.draft.SideBySide;
+import wainbook.process.draft.SideBySide.PartChange;
+
+/** A draft as its authors and the second person see it: what it says, what is wrong with it, what it changes. */
+public record DraftView(DraftRules rules, Filled filled) {
+
+    static String standing(Revisions revisions) {
+        return revisions
+                .draft()
+                .map(kept -> Words.of(kept.proposed().isPresent() ? "process.stateProposed" : "process.stateDraft"))
+                .orElseGet(() -> Words.of("process.stateNone"));
+    }
+
+    public Revisions revisions() {
+        return rules.revisions();
+    }
+
+    public String name() {
+        return PaperView.name(revisions().about());
+    }
+
+    public String standing() {
+        return standing(revisions());
+    }
+
+    public String path() {
+        return revisions().about().path();
+    }
+
+    public boolean plan() {
+        return revisions().about().thing() == About.Thing.PLAN;
+    }
+
+    public Optional<Kept> draft() {
+        return revisions().draft();
+    }
+
+    public Kept kept() {
+        return draft().orElseThrow();
+    }
+
+    public boolean proposed() {
+        return draft().flatMap(Kept::proposed).isPresent();
+    }
+
+    public boolean own() {
+        return revisions().authors().contains(rules.who());
+    }
+
+    public long seen() {
+        return revisions().seen();
+    }
+
+    public UUID actId() {
+        return UUID.randomUUID();
+    }
+
+    public boolean baseMoved() {
+        return draft().filter(kept -> kept.base() != revisions().revision()).isPresent();
+    }
+
+    public Map<Part.Group, List<Part>> groups() {
+        var groups = new LinkedHashMap<Part.Group, List<Part>>();
+        PartForm.of(revisions().about().thing())
+                .forEach(form -> groups.put(
+                        form.group(),
+                        kept().what().parts().stream()
+                                .filter(part -> part.group() == form.group())
+                                .toList()));
+        return groups;
+    }
+
+    public String heading(Part.Group group) {
+        return Words.of("process.group." + group);
+    }
+
+    public String adding(Part.Group group) {
+        return Words.of("process.add." + group);
+    }
+
+    public boolean adds(Part.Group group) {
+        return form(group).keep().adds();
+    }
+
+    public boolean moves(Part.Group group) {
+        return form(group).keep().moves();
+    }
+
+    public boolean mayGo(Part part) {
+        return form(part.group()).mayGo(kept().what(), part.key());
+    }
+
+    private PartForm<?, ?> form(Part.Group group) {
+        return PartForm.of(revisions().about().thing(), group).orElseThrow();
+    }
+
+    public List<Reason> faults() {
+        return draft().map(kept -> kept.what().faults(rules.surroundings())).orElse(List.of());
+    }
+
+    /** The faults of one part, in words: they stand at it while it is written. */
+    public List<String> faults(Part part) {
+        return faults().stream()
+                .filter(fault -> fault.arguments().get(0).equals(part.key()))
+                .map(fault -> Words.of(fault.key(), fault.arguments().toArray()))
+                .toList();
+    }
+
+    /** Faults that belong to no part which can be shown, the whole paper's. */
+    public List<Reason> otherFaults() {
+        List<String> keys = kept().what().parts().stream().map(Part::key).toList();
+        return faults().stream()
+                .filter(fault -> !keys.contains(fault.arguments().get(0)))
+                .toList();
+    }
+
+    public SideBySide sideBySide() {
+        return SideBySide.between(
+                before().map(Drafted::parts).orElse(List.of()), kept().what().parts());
+    }
+
+    private Optional<Drafted> before() {
+        return revisions().inForce().map(Revisions.Version::what);
+    }
+
+    public Optional<String> meaning(PartChange change) {
+        return before().flatMap(former -> ChangesView.meaning(former, kept().what(), change));
+    }
+
+    public List<Reason> againstProposing() {
+        return rules.againstProposing(seen());
+    }
+
+    public List<Reason> againstReleasing() {
+        return rules.againstReleasing(seen());
+    }
+
+    public int nextRevision() {
+        return revisions().revision() + 1;
+    }
+}

@@ -1,0 +1,126 @@
+package wainbook.process.page;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wainbook.process.Joint;
+import wainbook.process.JointClass;
+import wainbook.process.draft.JointsDraft;
+import wainbook.process.draft.Part.Group;
+import wainbook.process.draft.Surroundings;
+
+/** The form of one joint. */
+final class JointForm {
+
+    static final PartForm<JointsDraft, Joint> JOINT = new PartForm<>(
+            Group.JOINT,
+            JointsDraft::joints,
+            (draft, joints) -> new JointsDraft(joints),
+            Joint::code,
+            JointForm::typed,
+            JointForm::joint,
+            JointForm::inputs,
+            PartForm.Keep.LOOSE);
+
+    private JointForm() {}
+
+    private static Map<String, String> typed(Joint joint) {
+        var typed = new LinkedHashMap<String, String>();
+        typed.put("key", joint.code());
+        typed.put("title", joint.title());
+        typed.put("jointClass", joint.jointClass().name());
+        typed.put("bolts", "" + joint.bolts());
+        typed.put("order", joint.order().name());
+        typed.put("target", joint.torque().targetNm().toPlainString());
+        typed.put("torqueLower", joint.torque().limitsNm().lower().toPlainString());
+        typed.put("torqueUpper", joint.torque().limitsNm().upper().toPlainString());
+        joint.angle().ifPresent(angle -> {
+            typed.put("angleLower", angle.degrees().lower().toPlainString());
+            typed.put("angleUpper", angle.degrees().upper().toPlainString());
+        });
+        typed.put("toolKind", joint.toolKind());
+        typed.put("tries", "" + joint.tries());
+        typed.put("thread", joint.thread().orElse(""));
+        typed.put("highVoltage", joint.highVoltage() ? "yes" : "");
+        typed.put("place", joint.place().orElse(""));
+        typed.put("source", joint.source().orElse(""));
+        return typed;
+    }
+
+    private static Joint joint(Optional<Joint> former, Typed typed) {
+        return new Joint(
+                typed.code("key"),
+                typed.text("title"),
+                typed.one("jointClass", JointClass.class),
+                typed.whole("bolts", 1, 200),
+                typed.one("order", Joint.Order.class),
+                torque(typed),
+                angle(typed),
+                typed.code("toolKind"),
+                typed.whole("tries", 1, 20),
+                typed.maybe("thread"),
+                typed.tick("highVoltage"),
+                typed.maybe("place"),
+                typed.maybe("source"));
+    }
+
+    private static Joint.Torque torque(Typed typed) {
+        BigDecimal target = typed.decimal("target");
+        BigDecimal lower = typed.decimal("torqueLower");
+        BigDecimal upper = typed.decimal("torqueUpper");
+        boolean fits = lower.signum() > 0
+                && lower.compareTo(upper) < 0
+                && lower.compareTo(target) <= 0
+                && target.compareTo(upper) <= 0;
+        if (!fits) {
+            if (typed.filled().form().fault("target").isEmpty()) {
+                typed.wrong("target", "process.fieldTorque");
+            }
+            return new Joint.Torque(BigDecimal.ONE, new Joint.Window(BigDecimal.ONE, BigDecimal.TEN));
+        }
+        return new Joint.Torque(target, new Joint.Window(lower, upper));
+    }
+
+    private static Optional<Joint.Angle> angle(Typed typed) {
+        Optional<BigDecimal> lower = typed.maybeDecimal("angleLower");
+        Optional<BigDecimal> upper = typed.maybeDecimal("angleUpper");
+        if (lower.isEmpty() && upper.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean fits = lower.isPresent()
+                && upper.isPresent()
+                && lower.get().signum() >= 0
+                && lower.get().compareTo(upper.get()) < 0;
+        if (!fits) {
+            typed.wrong("angleLower", "process.fieldAngle");
+            return Optional.empty();
+        }
+        return Optional.of(new Joint.Angle(new Joint.Window(lower.get(), upper.get())));
+    }
+
+    private static List<Input> inputs(JointsDraft draft, Surroundings surroundings, Map<String, String> typed) {
+        return List.of(
+                Input.line("key"),
+                Input.line("title"),
+                Input.choice("jointClass", Input.words(JointClass.class, "process.jointClass.")),
+                Input.whole("bolts"),
+                Input.choice("order", Input.words(Joint.Order.class, "process.order.")),
+                Input.decimal("target"),
+                Input.decimal("torqueLower"),
+                Input.decimal("torqueUpper"),
+                Input.decimal("angleLower"),
+                Input.decimal("angleUpper"),
+                Input.choice(
+                        "toolKind",
+                        Input.codes(surroundings.known().instrumentKinds().stream()
+                                .sorted()
+                                .toList())),
+                Input.whole("tries"),
+                Input.line("thread"),
+                Input.tick("highVoltage"),
+                Input.line("place"),
+                Input.line("source"));
+    }
+}

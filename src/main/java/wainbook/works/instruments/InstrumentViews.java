@@ -1,0 +1,134 @@
+package wainbook.works.instruments;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import wainbook.ledger.Entry;
+import wainbook.page.Filled;
+import wainbook.page.Form;
+import wainbook.page.Formats;
+import wainbook.page.Option;
+import wainbook.page.Words;
+import wainbook.works.Instrument;
+import wainbook.works.InstrumentRow;
+import wainbook.works.WorksSaying.Calibrated;
+
+/** What the pages about instruments show. */
+public final class InstrumentViews {
+
+    /** How long before its due day an instrument is said to be due soon: time to send it away and have it back. */
+    static final int SOON_DAYS = 30;
+
+    /** How an instrument stands on a day. */
+    public enum Standing {
+        USABLE,
+        DUE_SOON,
+        OVERDUE,
+        NEVER_CALIBRATED,
+        WITHDRAWN;
+
+        static Standing of(boolean withdrawn, LocalDate due, LocalDate today) {
+            if (withdrawn) {
+                return WITHDRAWN;
+            } else if (due == null) {
+                return NEVER_CALIBRATED;
+            } else if (today.isAfter(due)) {
+                return OVERDUE;
+            }
+            return today.plusDays(SOON_DAYS).isAfter(due) ? DUE_SOON : USABLE;
+        }
+
+        public boolean barred() {
+            return this == OVERDUE || this == NEVER_CALIBRATED || this == WITHDRAWN;
+        }
+
+        public String words() {
+            return Words.of("works.instrumentStanding." + this);
+        }
+    }
+
+    private InstrumentViews() {}
+
+    /** One line of the register. */
+    public record Row(InstrumentRow row, Standing standing) {
+        public String due() {
+            return row.due == null ? "–" : Formats.date(row.due);
+        }
+    }
+
+    /** The register as it was searched. */
+    public record Listed(List<Row> rows, List<String> kinds, Form form, String csv, boolean mayRegister) {
+        public List<Option> kindOptions() {
+            return kinds.stream().map(kind -> new Option(kind, kind)).toList();
+        }
+
+        public List<Option> standings() {
+            return List.of(Standing.values()).stream()
+                    .map(one -> new Option(one.name(), one.words()))
+                    .toList();
+        }
+    }
+
+    /** The form for a new instrument. */
+    public record Registering(Filled filled) {}
+
+    /** One instrument, with the forms that the reader may use. */
+    public record One(
+            Instrument instrument,
+            List<Entry> entries,
+            LocalDate today,
+            long seen,
+            Filled filled,
+            boolean mayKeep,
+            boolean mayWithdraw) {
+
+        /** A calibration, with who put it on record. */
+        public record Line(Calibrated said, Entry entry) {
+            public String on() {
+                return Formats.date(said.on());
+            }
+
+            public String due() {
+                return Formats.date(said.due());
+            }
+        }
+
+        public Standing standing() {
+            return Standing.of(
+                    instrument.withdrawnBecause().isPresent(), instrument.due().orElse(null), today);
+        }
+
+        /** The newest first. */
+        public List<Line> calibrations() {
+            var lines = new ArrayList<Line>();
+            for (Entry entry : entries) {
+                if (entry.saying() instanceof Calibrated said) {
+                    lines.add(0, new Line(said, entry));
+                }
+            }
+            return lines;
+        }
+
+        public String range() {
+            return Words.of(
+                    "works.rangeInWords",
+                    instrument.lower().toPlainString(),
+                    instrument.upper().toPlainString(),
+                    instrument.unit());
+        }
+
+        public String accuracy() {
+            return instrument.accuracyPercent().map(BigDecimal::toPlainString).orElse("");
+        }
+
+        public UUID actId() {
+            return UUID.randomUUID();
+        }
+
+        public String path() {
+            return "/instruments/" + instrument.code();
+        }
+    }
+}
