@@ -8,9 +8,10 @@ record LockChecks(List<Located<Lines.LockItem>> locks, Codes people, List<Fault>
     void run() {
         Codes.of(locks, Lines.LockItem::number, "locks.csv", faults, "lock, box, tag or key");
         for (Located<Lines.LockItem> located : locks) {
+            new Form(faults).code(located.value().number(), located.at("number"));
             located.value()
                     .owner()
-                    .ifPresent(owner -> people.require(owner, located.place().field("owner")));
+                    .ifPresent(owner -> people.require(owner, located.at("owner")));
         }
     }
 }
