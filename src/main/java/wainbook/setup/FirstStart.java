@@ -9,6 +9,7 @@ import org.jboss.logging.Logger;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.page.Words;
+import wainbook.setup.start.StartCode;
 import wainbook.setup.taking.Asker;
 import wainbook.setup.taking.Taking;
 
@@ -22,6 +23,7 @@ class FirstStart {
     private final Taking taking;
     private final Clock clock;
     private final DemoWorks demo;
+    private final StartCode code;
     private final String host;
     private final int port;
     private final boolean command;
@@ -31,6 +33,7 @@ class FirstStart {
             Taking taking,
             Clock clock,
             DemoWorks demo,
+            StartCode code,
             @ConfigProperty(name = "quarkus.http.host") String host,
             @ConfigProperty(name = "quarkus.http.port") int port,
             @ConfigProperty(name = "wainbook.command", defaultValue = "false") boolean command) {
@@ -38,6 +41,7 @@ class FirstStart {
         this.taking = taking;
         this.clock = clock;
         this.demo = demo;
+        this.code = code;
         this.host = host;
         this.port = port;
         this.command = command;
@@ -59,6 +63,9 @@ class FirstStart {
                             });
         }
         LOG.info(Words.of("setup.address", "0.0.0.0".equals(host) ? "localhost" : host, port));
+        if (code.open()) {
+            LOG.info(Words.of("setup.startCode", code.code()));
+        }
         demo.users().stream()
                 .findFirst()
                 .ifPresent(user -> LOG.info(Words.of("setup.demoSignIn", user.user(), DemoWorks.PASSWORD)));

@@ -22,6 +22,8 @@ class Places implements Navigation {
                 Place.forEveryone("/handover", "handover.placeHandover"),
                 Place.forEveryone("/matters", "matter.placeMatters"),
                 Place.forEveryone("/calculations", "engineering.placeCalculations"),
+                new Place("/setup/works", "setup.placeWorks", Set.of(Role.administrator, Role.worksEngineer)),
+                new Place("/setup/passwords", "setup.placePasswords", Set.of(Role.administrator)),
                 new Place(
                         "/verification",
                         "ledger.placeVerification",

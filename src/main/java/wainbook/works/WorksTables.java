@@ -23,7 +23,8 @@ class WorksTables implements Projection {
         } else if (entry.saying() instanceof WorksSaying.Left) {
             PersonRow.<PersonRow>findById(code).hasLeft = true;
         } else if (entry.saying() instanceof WorksSaying.InstrumentRegistered said) {
-            InstrumentRow row = InstrumentRow.<InstrumentRow>findByIdOptional(code).orElseGet(InstrumentRow::new);
+            InstrumentRow row =
+                    InstrumentRow.<InstrumentRow>findByIdOptional(code).orElseGet(InstrumentRow::new);
             row.code = code;
             row.kind = said.kind();
             row.title = said.title();

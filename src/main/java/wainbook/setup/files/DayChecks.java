@@ -11,7 +11,8 @@ record DayChecks(Located<Lines.Works> works, List<Fault> faults) {
         try {
             ZoneId.of(works.value().zone());
         } catch (DateTimeException unknown) {
-            faults.add(Fault.of(works.at("/zone"), "unknownCode", works.value().zone(), "a zone such as Europe/London"));
+            faults.add(
+                    Fault.of(works.at("/zone"), "unknownCode", works.value().zone(), "a zone such as Europe/London"));
         }
         List<Lines.ShiftLine> shifts = works.value().shifts();
         if (shifts.isEmpty()) {

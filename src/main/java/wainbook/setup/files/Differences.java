@@ -43,7 +43,9 @@ public record Differences(List<Change> changes) {
             Part part, String key, Optional<ObjectNode> known, Map<String, ObjectNode> over, ObjectNode asked) {
         if (known.isPresent()) {
             List<Change.Field> fields = Fields.between(known.get(), asked);
-            return fields.isEmpty() ? Optional.empty() : Optional.of(new Change(part, key, Change.Sort.CHANGED, fields));
+            return fields.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Change(part, key, Change.Sort.CHANGED, fields));
         }
         ObjectNode last = over.get(key);
         // A competence may be given anew after it was withdrawn; a person who left and a retired lock do not come back.
@@ -84,8 +86,7 @@ public record Differences(List<Change> changes) {
     public String fingerprint() {
         try {
             byte[] text = written().toString().getBytes(StandardCharsets.UTF_8);
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
         } catch (NoSuchAlgorithmException everyJavaHasIt) {
             throw new IllegalStateException(everyJavaHasIt);
         }

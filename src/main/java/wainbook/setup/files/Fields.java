@@ -45,8 +45,7 @@ final class Fields {
                 Optional.ofNullable(before.get(name)),
                 Optional.ofNullable(after.get(name))));
         if (found.size() == told) {
-            found.add(new Change.Field(
-                    path, String.join(", ", before.keySet()), String.join(", ", after.keySet())));
+            found.add(new Change.Field(path, String.join(", ", before.keySet()), String.join(", ", after.keySet())));
         }
     }
 

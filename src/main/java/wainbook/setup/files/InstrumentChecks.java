@@ -7,8 +7,9 @@ record InstrumentChecks(
         List<Located<Lines.InstrumentKind>> kinds, List<Located<Lines.Instrument>> instruments, List<Fault> faults) {
 
     Codes run() {
-        Codes known = Codes.of(kinds, Lines.InstrumentKind::code, "instrument-kinds.csv", faults, "kind of instrument");
-        Codes.of(instruments, Lines.Instrument::code, "instruments.csv", faults, "instrument");
+        Codes known = Codes.of(
+                kinds, Lines.InstrumentKind::code, "code", "instrument-kinds.csv", faults, "kind of instrument");
+        Codes.of(instruments, Lines.Instrument::code, "code", "instruments.csv", faults, "instrument");
         var form = new Form(faults);
         for (Located<Lines.InstrumentKind> kind : kinds) {
             form.code(kind.value().code(), kind.at("code"));

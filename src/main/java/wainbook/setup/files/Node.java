@@ -70,7 +70,9 @@ final class Node {
 
     private static ObjectNode tree(Object line) {
         ObjectNode node = MAPPER.valueToTree(line);
-        node.properties().removeIf(field -> field.getValue().isArray() && field.getValue().isEmpty());
+        node.properties()
+                .removeIf(
+                        field -> field.getValue().isArray() && field.getValue().isEmpty());
         return node;
     }
 

@@ -87,12 +87,14 @@ public enum Part {
             case STATIONS -> Columns.of(Station.class);
             case JOINTS -> Columns.of(Lines.JointRow.class);
             case LOCKS -> Columns.of(Lines.LockItem.class);
-            case WORKS, OPERATORS, SHEETS, ROUTES, ISOLATION_PLANS -> throw new IllegalStateException(
-                    this + " is no table");
+            case WORKS, OPERATORS, SHEETS, ROUTES, ISOLATION_PLANS ->
+                throw new IllegalStateException(this + " is no table");
         };
     }
 
     static List<Part> tables() {
-        return Arrays.stream(values()).filter(part -> part.file.endsWith(".csv")).toList();
+        return Arrays.stream(values())
+                .filter(part -> part.file.endsWith(".csv"))
+                .toList();
     }
 }

@@ -11,9 +11,15 @@ record PeopleChecks(
 
     /** Hands on the people's numbers. */
     Codes run() {
-        Codes numbers = Codes.of(people, Lines.Person::number, "people.csv", faults, "person’s number");
-        Codes.of(people, Lines.Person::user, "people.csv", faults, "user name");
-        Codes.of(competences, line -> line.person() + " " + line.competence(), "competences.csv", faults, "competence");
+        Codes numbers = Codes.of(people, Lines.Person::number, "number", "people.csv", faults, "person’s number");
+        Codes.of(people, Lines.Person::user, "user", "people.csv", faults, "user name");
+        Codes.of(
+                competences,
+                line -> line.person() + " " + line.competence(),
+                "competence",
+                "competences.csv",
+                faults,
+                "competence");
         var form = new Form(faults);
         for (Located<Lines.Person> person : people) {
             form.code(person.value().number(), person.at("number"));

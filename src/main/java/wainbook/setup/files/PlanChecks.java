@@ -19,7 +19,7 @@ record PlanChecks(Located<Lines.IsolationPlan> plan, List<Fault> faults) {
         for (int i = 0; i < plan.value().later().size(); i++) {
             sources.add(new Located<>(plan.value().later().get(i), plan.at("/later/" + i + "/code")));
         }
-        Codes known = Codes.of(sources, Lines.Source::code, plan.place().file(), faults, "source");
+        Codes known = Codes.of(sources, Lines.Source::code, "code", plan.place().file(), faults, "source");
         for (int i = 0; i < plan.value().points().size(); i++) {
             known.require(plan.value().points().get(i).source(), plan.at("/points/" + i + "/source"));
             pairs(plan.value().points().get(i).pairs(), "/points/" + i + "/pairs");

@@ -35,22 +35,21 @@ record ProcessChecks(
             "process.worksLimitLaxer", "/asks/works");
 
     void run() {
-        Codes stageCodes = Codes.of(stages, Stage::code, "stages.csv", faults, "stage");
-        Codes.of(stations, Station::code, "stations.csv", faults, "station");
-        Codes jointCodes = Codes.of(joints, Joint::code, "joints.csv", faults, "joint");
-        Codes.of(routes, Route::code, "routes.yaml", faults, "route");
+        Codes stageCodes = Codes.of(stages, Stage::code, "code", "stages.csv", faults, "stage");
+        Codes.of(stations, Station::code, "code", "stations.csv", faults, "station");
+        Codes jointCodes = Codes.of(joints, Joint::code, "code", "joints.csv", faults, "joint");
+        Codes.of(routes, Route::code, "/code", "routes.yaml", faults, "route");
         Codes sheetCodes = Codes.of(
                 sheets.stream()
                         .map(file -> new Located<>(file.sheet(), file.place()))
                         .toList(),
                 sheet -> sheet.code(),
+                "code",
                 "sheets/",
                 faults,
                 "check sheet");
         for (Located<Station> station : stations) {
-            station.value()
-                    .stage()
-                    .ifPresent(stage -> stageCodes.require(stage, station.at("stage")));
+            station.value().stage().ifPresent(stage -> stageCodes.require(stage, station.at("stage")));
         }
         for (Located<Route> route : routes) {
             sheetCodes.require(route.value().intakeSheet(), route.at("/intake_sheet"));
@@ -72,9 +71,7 @@ record ProcessChecks(
         }
         var known = new Known(Located.values(joints), stageCodes.all(), kinds.all(), predicates);
         for (SheetFile file : sheets) {
-            new Draft(file.sheet())
-                    .check(known)
-                    .forEach(reason -> faults.add(new Fault(place(file, reason), reason)));
+            new Draft(file.sheet()).check(known).forEach(reason -> faults.add(new Fault(place(file, reason), reason)));
         }
     }
 

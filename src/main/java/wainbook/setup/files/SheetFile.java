@@ -27,9 +27,8 @@ record SheetFile(CheckSheet sheet, Place place, Map<String, Located<CheckItem>> 
             String at = "/items/" + i;
             Binding.TYPED
                     .bind(root.at(at), Lines.Item.class, pointer -> file.place(at + pointer), faults)
-                    .flatMap(
-                            line -> new Located<>(line, file.place(at).unnamed(), pointer -> file.place(at + pointer))
-                                    .turned(Lines.Item::item, faults))
+                    .flatMap(line -> new Located<>(line, file.place(at).unnamed(), pointer -> file.place(at + pointer))
+                            .turned(Lines.Item::item, faults))
                     .ifPresent(item -> {
                         items.add(item.value());
                         places.put(item.value().key(), item);

@@ -62,7 +62,7 @@ public final class WorksFolder {
         Codes numbers = new PeopleChecks(people, competences, faults).run();
         Codes kindCodes = new InstrumentChecks(kinds, instruments, faults).run();
         new ProcessChecks(stages, stations, joints, sheets, routes, kindCodes, predicates, faults).run();
-        Codes.of(plans, Lines.IsolationPlan::code, "isolation-plans/", faults, "isolation plan");
+        Codes.of(plans, Lines.IsolationPlan::code, "/code", "isolation-plans/", faults, "isolation plan");
         plans.forEach(plan -> new PlanChecks(plan, faults).run());
         new LockChecks(locks, numbers, faults).run();
         works.ifPresent(read -> new DayChecks(read, faults).run());
@@ -108,8 +108,8 @@ public final class WorksFolder {
             String at = "/" + i;
             Binding.TYPED
                     .bind(file.root().get(i), Route.class, pointer -> file.place(at + pointer), faults)
-                    .ifPresent(route -> routes.add(new Located<>(
-                            route, file.place(at).unnamed(), pointer -> file.place(at + pointer))));
+                    .ifPresent(route -> routes.add(
+                            new Located<>(route, file.place(at).unnamed(), pointer -> file.place(at + pointer))));
         }
         return routes;
     }

@@ -41,9 +41,7 @@ public final class WorksText {
         texts.put(Part.ROUTES.file(), yaml(array(Part.ROUTES.nodes(ordered))));
         Part.tables().forEach(part -> texts.put(part.file(), csv(part, ordered)));
         for (Part part : List.of(Part.SHEETS, Part.ISOLATION_PLANS)) {
-            part.nodes(ordered)
-                    .forEach(node -> texts.put(
-                            part.file() + "/" + part.key(node) + ".yaml", yaml(node)));
+            part.nodes(ordered).forEach(node -> texts.put(part.file() + "/" + part.key(node) + ".yaml", yaml(node)));
         }
         return texts;
     }
@@ -66,9 +64,8 @@ public final class WorksText {
         try (SequenceWriter lines = CSV.writer().writeValues(text)) {
             lines.write(header);
             for (ObjectNode node : part.nodes(files)) {
-                lines.write(header.stream()
-                        .map(column -> cell(node.path(column)))
-                        .toList());
+                lines.write(
+                        header.stream().map(column -> cell(node.path(column))).toList());
             }
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);

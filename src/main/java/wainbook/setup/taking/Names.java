@@ -17,17 +17,17 @@ import wainbook.works.signin.SignInRow;
 
 /** Names and ways to sign in, outside the ledger. */
 @ApplicationScoped
-class Names {
+public class Names {
 
     private final SecureRandom random = new SecureRandom();
 
-    String salt() {
+    public String salt() {
         byte[] salt = new byte[16];
         random.nextBytes(salt);
         return HexFormat.of().formatHex(salt);
     }
 
-    static String hash(String salt, String name) {
+    public static String hash(String salt, String name) {
         try {
             byte[] text = (salt + name).getBytes(StandardCharsets.UTF_8);
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
@@ -49,7 +49,7 @@ class Names {
      * @param salts of the names that are new
      * @param password for those who could not sign in yet
      */
-    void keep(List<Lines.Person> people, Map<String, String> salts, String password) {
+    public void keep(List<Lines.Person> people, Map<String, String> salts, String password) {
         Map<String, String> hashes = new LinkedHashMap<>();
         for (Lines.Person person : people) {
             SignInRow.ofPerson(person.number()).ifPresent(row -> hashes.put(person.number(), row.passwordHash));

@@ -52,7 +52,8 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
 
     /** Days in the files count from here: the day of the works' first entry, which never moves. */
     LocalDate firstDay(String zoneOfFiles) {
-        ZoneId zone = all(WorksSaying.Named.class).findFirst()
+        ZoneId zone = all(WorksSaying.Named.class)
+                .findFirst()
                 .map(named -> ZoneId.of(named.zone()))
                 .orElseGet(() -> ZoneId.of(zoneOfFiles));
         Instant first = works.entries().stream()
@@ -76,15 +77,20 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                 competences(first, false),
                 works.last(WorksSaying.InstrumentKindsListed.class).stream()
                         .flatMap(listed -> listed.kinds().stream())
-                        .map(kind -> new Lines.InstrumentKind(kind.code(), kind.title(), kind.unit(), kind.calibrated()))
+                        .map(kind ->
+                                new Lines.InstrumentKind(kind.code(), kind.title(), kind.unit(), kind.calibrated()))
                         .toList(),
-                streams.stream().flatMap(history -> instrument(history, first).stream()).toList(),
+                streams.stream()
+                        .flatMap(history -> instrument(history, first).stream())
+                        .toList(),
                 latest(StageDefined.class, said -> said.stage().code(), StageDefined::stage),
                 latest(StationDefined.class, said -> said.station().code(), StationDefined::station),
                 joints(),
                 sheets().values().stream().map(Released::sheet).toList(),
                 routes().values().stream().map(RouteReleased::route).toList(),
-                plans().values().stream().map(said -> PlanFile.lines(said.plan())).toList(),
+                plans().values().stream()
+                        .map(said -> PlanFile.lines(said.plan()))
+                        .toList(),
                 locks(false));
     }
 
@@ -117,8 +123,8 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
 
     Map<String, Released> sheets() {
         var sheets = new LinkedHashMap<String, Released>();
-        streams.forEach(history ->
-                history.last(Released.class).ifPresent(said -> sheets.put(said.sheet().code(), said)));
+        streams.forEach(history -> history.last(Released.class)
+                .ifPresent(said -> sheets.put(said.sheet().code(), said)));
         return sheets;
     }
 
@@ -147,7 +153,9 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
     private Lines.Works ownLine() {
         Optional<WorksSaying.Named> named = works.last(WorksSaying.Named.class);
         return new Lines.Works(
-                works.last(WorksSaying.CodeSet.class).map(WorksSaying.CodeSet::code).orElse(""),
+                works.last(WorksSaying.CodeSet.class)
+                        .map(WorksSaying.CodeSet::code)
+                        .orElse(""),
                 named.map(WorksSaying.Named::title).orElse(""),
                 named.map(WorksSaying.Named::zone).orElse("UTC"),
                 works.last(WorksSaying.IsolatorMayIssueSet.class)
@@ -181,7 +189,9 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
             said(history, WorksSaying.CompetenceGiven.class).forEach(said -> given.put(said.competence(), said));
             given.values().stream()
                     .filter(said -> (person.left()
-                                    || person.competences().get(said.competence()).withdrawn())
+                                    || person.competences()
+                                            .get(said.competence())
+                                            .withdrawn())
                             == withdrawn)
                     .map(said -> new Lines.Competence(
                             person.number(),

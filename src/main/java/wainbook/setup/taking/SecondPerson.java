@@ -43,7 +43,8 @@ class SecondPerson {
         Optional<String> person = passwords.person(second.user(), second.password());
         if (person.isEmpty()) {
             throttle.failed(second.user(), "second");
-            return Answer.no(Reason.of("setup.secondPassword", Reason.WORKS_RULE).liftedAt("#secondPassword"));
+            return Answer.no(
+                    Reason.of("setup.secondPassword", Reason.WORKS_RULE).liftedAt("#secondPassword"));
         }
         throttle.passed(second.user());
         if (person.get().equals(asker)) {
@@ -56,8 +57,9 @@ class SecondPerson {
     }
 
     private static boolean mayAnswer(String person) {
-        return QuarkusTransaction.joiningExisting().call(() -> PersonRow.<PersonRow>findByIdOptional(person)
-                .filter(row -> !row.hasLeft && row.roleWords().stream().anyMatch(ROLES::contains))
-                .isPresent());
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> PersonRow.<PersonRow>findByIdOptional(person)
+                        .filter(row -> !row.hasLeft && row.roleWords().stream().anyMatch(ROLES::contains))
+                        .isPresent());
     }
 }

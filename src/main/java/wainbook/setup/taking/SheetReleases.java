@@ -31,7 +31,8 @@ record SheetReleases(OnRecord record, WorksFiles wanted, List<Joint> joints) {
         return new Draft(sheet)
                 .release(known, Optional.ofNullable(record.sheets().get(sheet.code())))
                 .fold(released -> released, reasons -> {
-                    throw new IllegalStateException("check sheet " + sheet.code() + " was checked and is refused: " + reasons);
+                    throw new IllegalStateException(
+                            "check sheet " + sheet.code() + " was checked and is refused: " + reasons);
                 });
     }
 }

@@ -57,6 +57,11 @@ public class Taking {
         return records.now().givenOut();
     }
 
+    /** Whether the works has a process yet. */
+    public boolean begun() {
+        return records.now().hasProcess();
+    }
+
     /** Begins a works that has nothing on record; {@code password} is everybody's, so this is for the demo alone. */
     public void begin(WorksFiles files, Asker setup, String password) {
         var asked = new ToTake(UUID.randomUUID(), files, preview(files, setup).fingerprint(), Optional.empty());
@@ -130,8 +135,11 @@ public class Taking {
                         preview.fingerprint(),
                         preview.differences().written().size(),
                         preview.needsSecond() ? second.person() : Optional.empty()));
-        var toSay = new ToSay(record, preview.wanted(), preview.differences(), person -> Names.hash(
-                salts.get(person.number()), person.name()));
+        var toSay = new ToSay(
+                record,
+                preview.wanted(),
+                preview.differences(),
+                person -> Names.hash(salts.get(person.number()), person.name()));
         List<Decision.Line> lines = new ArrayList<>(decision.lines());
         lines.addAll(toSay.lines());
         return new Decision(lines, List.of());

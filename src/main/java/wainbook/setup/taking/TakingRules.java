@@ -22,8 +22,7 @@ record TakingRules(OnRecord record, WorksFiles wanted, Differences differences, 
         differences
                 .written(Part.LOCKS)
                 .filter(change -> change.sort() == Change.Sort.CHANGED)
-                .forEach(change ->
-                        against.add(Reason.of("setup.numberGivenOnce", Reason.WORKS_RULE, change.key())));
+                .forEach(change -> against.add(Reason.of("setup.numberGivenOnce", Reason.WORKS_RULE, change.key())));
         return against;
     }
 
@@ -45,7 +44,8 @@ record TakingRules(OnRecord record, WorksFiles wanted, Differences differences, 
         differences.written(Part.PEOPLE).map(Change::key).forEach(number -> {
             String user = line(number).map(Lines.Person::user).orElse("");
             record.names().forEach((other, name) -> {
-                boolean keeps = line(other).map(line -> line.user().equals(user)).orElse(true);
+                boolean keeps =
+                        line(other).map(line -> line.user().equals(user)).orElse(true);
                 if (!other.equals(number) && keeps && name.user().equals(Optional.of(user))) {
                     against.add(Reason.of("setup.userTaken", Reason.WORKS_RULE, user, number, other));
                 }

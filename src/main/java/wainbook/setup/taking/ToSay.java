@@ -41,12 +41,11 @@ record ToSay(OnRecord record, WorksFiles wanted, Differences differences, Functi
                         .sayings()
                         .forEach(saying -> lines.add(new Decision.Line(Subject.instrument(line.code()), saying))));
         theProcess().forEach(saying -> lines.add(new Decision.Line(works, saying)));
-        List<ProcessSaying.Released> released =
-                new SheetReleases(record, wanted, mergedJoints()).of(List.copyOf(changed(
-                                Part.SHEETS, wanted.sheets(), sheet -> sheet.code())
+        List<ProcessSaying.Released> released = new SheetReleases(record, wanted, mergedJoints())
+                .of(List.copyOf(changed(Part.SHEETS, wanted.sheets(), sheet -> sheet.code())
                         .keySet()));
-        released.forEach(
-                said -> lines.add(new Decision.Line(Subject.checkSheet(said.sheet().code()), said)));
+        released.forEach(said ->
+                lines.add(new Decision.Line(Subject.checkSheet(said.sheet().code()), said)));
         changed(Part.LOCKS, wanted.locks(), Lines.LockItem::number)
                 .keySet()
                 .forEach(item -> lines.add(new Decision.Line(
@@ -72,27 +71,26 @@ record ToSay(OnRecord record, WorksFiles wanted, Differences differences, Functi
             sayings.add(new WorksSaying.IsolatorMayIssueSet(asked.isolatorMayIssue()));
         }
         if (differences.written(Part.OPERATORS).findAny().isPresent()) {
-            sayings.add(new WorksSaying.OperatorsListed(merged(asked.operators(), known.operators(), Lines.Operator::code)
-                    .stream()
-                    .map(line -> new Operator(line.code(), line.title()))
-                    .toList()));
+            sayings.add(new WorksSaying.OperatorsListed(
+                    merged(asked.operators(), known.operators(), Lines.Operator::code).stream()
+                            .map(line -> new Operator(line.code(), line.title()))
+                            .toList()));
         }
         if (differences.written(Part.INSTRUMENT_KINDS).findAny().isPresent()) {
-            sayings.add(new WorksSaying.InstrumentKindsListed(merged(
-                            wanted.instrumentKinds(),
-                            record.standing().instrumentKinds(),
-                            Lines.InstrumentKind::code)
-                    .stream()
-                    .map(line -> new InstrumentKind(line.code(), line.title(), line.unit(), line.calibrated()))
-                    .toList()));
+            sayings.add(new WorksSaying.InstrumentKindsListed(
+                    merged(wanted.instrumentKinds(), record.standing().instrumentKinds(), Lines.InstrumentKind::code)
+                            .stream()
+                            .map(line -> new InstrumentKind(line.code(), line.title(), line.unit(), line.calibrated()))
+                            .toList()));
         }
         return sayings;
     }
 
     private void people(List<Decision.Line> lines) {
         changed(Part.PEOPLE, wanted.people(), Lines.Person::number).forEach((line, change) -> {
-            List<Role> roles =
-                    line.roles().stream().map(word -> Role.of(word).orElseThrow()).toList();
+            List<Role> roles = line.roles().stream()
+                    .map(word -> Role.of(word).orElseThrow())
+                    .toList();
             Subject person = Subject.person(line.number());
             if (isNew(change, "name")) {
                 lines.add(new Decision.Line(person, new WorksSaying.Engaged(nameHash.apply(line), roles)));
@@ -146,7 +144,8 @@ record ToSay(OnRecord record, WorksFiles wanted, Differences differences, Functi
     static <T> List<T> merged(List<T> asked, List<T> known, Function<T, String> code) {
         List<T> merged = new ArrayList<>(asked);
         known.stream()
-                .filter(line -> asked.stream().noneMatch(other -> code.apply(other).equals(code.apply(line))))
+                .filter(line ->
+                        asked.stream().noneMatch(other -> code.apply(other).equals(code.apply(line))))
                 .forEach(merged::add);
         return merged;
     }
