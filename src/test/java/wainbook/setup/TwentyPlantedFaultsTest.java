@@ -57,7 +57,7 @@ class TwentyPlantedFaultsTest {
     private static List<String> plant(Folder folder) {
         List<String> planted = new ArrayList<>();
         planted.add(folder.plantCell("people.csv", 0, "roles", "spectator"));
-        planted.add(folder.plantCell("people.csv", 2, "number", folder.cell("people.csv", 1, "number")));
+        planted.add(folder.plantCell("locks.csv", 3, "number", folder.cell("locks.csv", 2, "number")));
         planted.add(folder.plantCell("people.csv", 4, "user", folder.cell("people.csv", 3, "user")));
         planted.add(folder.plantCell("competences.csv", 0, "level", "high"));
         planted.add(folder.plantCell("competences.csv", 1, "person", "NOBODY"));

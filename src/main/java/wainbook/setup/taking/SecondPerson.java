@@ -36,13 +36,15 @@ class SecondPerson {
             return Answer.no(Reason.of("setup.secondMissing", Reason.WORKS_RULE).liftedAt("#second"));
         }
         ToTake.Second second = named.get();
-        if (!throttle.wait(second.user(), "second").isZero()) {
+        // Guessing is slowed by account and by who asks, not for everybody who confirms something.
+        String place = "second person for " + asker;
+        if (!throttle.wait(second.user(), place).isZero()) {
             return Answer.no(
                     Reason.of("setup.secondThrottled", Reason.WORKS_RULE).liftedAt("#secondPassword"));
         }
         Optional<String> person = passwords.person(second.user(), second.password());
         if (person.isEmpty()) {
-            throttle.failed(second.user(), "second");
+            throttle.failed(second.user(), place);
             return Answer.no(
                     Reason.of("setup.secondPassword", Reason.WORKS_RULE).liftedAt("#secondPassword"));
         }

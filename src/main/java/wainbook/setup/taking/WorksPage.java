@@ -42,7 +42,7 @@ import wainbook.works.Role;
 @Produces(MediaType.TEXT_HTML)
 public class WorksPage {
 
-    private static final String UPLOAD = "works/{upload: [0-9a-f-]{36}}";
+    private static final String UPLOAD = "works/{upload}";
 
     @CheckedTemplate(basePath = "setup", defaultName = CheckedTemplate.ELEMENT_NAME)
     static final class Templates {
