@@ -69,7 +69,15 @@ final class Fields {
     }
 
     private static String text(Optional<JsonNode> node) {
-        return node.map(value -> value.isValueNode() ? value.asText() : value.toString())
-                .orElse("");
+        return node.map(Fields::text).orElse("");
+    }
+
+    private static String text(JsonNode node) {
+        if (node.isValueNode()) {
+            return node.asText();
+        }
+        List<String> words = new ArrayList<>();
+        node.forEach(element -> words.add(element.isValueNode() ? element.asText() : ""));
+        return node.isArray() && !words.contains("") ? String.join(", ", words) : node.toString();
     }
 }

@@ -6,11 +6,13 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import wainbook.setup.files.Lines;
 import wainbook.works.PersonName;
 import wainbook.works.signin.SignInRow;
@@ -51,8 +53,8 @@ public class Names {
      */
     public void keep(List<Lines.Person> people, Map<String, String> salts, String password) {
         Map<String, String> hashes = new LinkedHashMap<>();
+        List<Lines.Person> toSignIn = new ArrayList<>();
         for (Lines.Person person : people) {
-            SignInRow.ofPerson(person.number()).ifPresent(row -> hashes.put(person.number(), row.passwordHash));
             if (salts.containsKey(person.number())) {
                 PersonName name = PersonName.of(person.number()).orElseGet(PersonName::new);
                 name.number = person.number();
@@ -60,12 +62,22 @@ public class Names {
                 name.salt = salts.get(person.number());
                 name.persist();
             }
+            Optional<SignInRow> known = SignInRow.ofPerson(person.number());
+            if (known.isEmpty() || !known.get().userName.equals(person.user())) {
+                toSignIn.add(person);
+            }
         }
         // All go before any comes, since two people may swap their user names.
-        people.forEach(person -> SignInRow.delete("person", person.number()));
+        for (Lines.Person person : toSignIn) {
+            SignInRow.ofPerson(person.number()).ifPresent(row -> {
+                hashes.put(person.number(), row.passwordHash);
+                row.delete();
+            });
+        }
+        SignInRow.flush();
         // One hash for all: checking a password is made to be slow.
-        String first = people.size() > hashes.size() ? BcryptUtil.bcryptHash(password) : "";
-        for (Lines.Person person : people) {
+        String first = toSignIn.size() > hashes.size() ? BcryptUtil.bcryptHash(password) : "";
+        for (Lines.Person person : toSignIn) {
             var row = new SignInRow();
             row.userName = person.user();
             row.person = person.number();

@@ -3,6 +3,7 @@ package wainbook.setup.taking;
 import java.util.List;
 import wainbook.act.Reason;
 import wainbook.setup.files.Change;
+import wainbook.setup.files.Part;
 
 /** What taking files would change, as the page shows it. */
 public record PreviewView(Preview preview) {
@@ -27,10 +28,8 @@ public record PreviewView(Preview preview) {
         return preview.needsSecond();
     }
 
-    public boolean changesPeople() {
-        return preview.differences().written().stream()
-                .map(Change::part)
-                .anyMatch(part -> part.file().equals("people.csv"));
+    public boolean bringsPeople() {
+        return preview.differences().written(Part.PEOPLE).anyMatch(change -> change.sort() == Change.Sort.ADDED);
     }
 
     public String fingerprint() {

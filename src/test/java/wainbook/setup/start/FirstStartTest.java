@@ -28,6 +28,8 @@ import wainbook.setup.SetupSaying.PasswordSet;
 import wainbook.setup.files.WorksFiles;
 import wainbook.setup.files.WorksText;
 import wainbook.setup.files.WorksZip;
+import wainbook.works.Role;
+import wainbook.works.WorksSaying.Engaged;
 import wainbook.works.signin.Passwords;
 
 /** A works is begun by its pages, takes its folder, gives it out again, and takes a change that two people answer for. */
@@ -265,6 +267,29 @@ class FirstStartTest {
                 .post("/api/v1/works/take");
         assertThat(nothing.statusCode()).isEqualTo(409);
         assertThat(nothing.asString()).contains("There is nothing to take");
+    }
+
+    @Test
+    @Order(12)
+    void two_people_swap_their_user_names_and_keep_their_passwords() {
+        var folder = Folder.copyOf(Folder.SMALL)
+                .replace("sheets/strip-bus12.yaml", "planned_minutes: 45", "planned_minutes: 50")
+                .replace("people.csv", "W-1012,ingrid", "W-1012,kofi")
+                .replace("people.csv", "W-1013,kofi", "W-1013,ingrid")
+                .replace("people.csv", "Linh Tran,technician", "Linh Tran-Hale,technician;team-leader");
+        Browsing administrator = administrator();
+        String look = sent(administrator, folder);
+        assertThat(administrator.page(look)).contains("technician, team-leader");
+
+        assertThat(administrator.send(look + "/taken", administrator.form(look)).statusCode())
+                .isEqualTo(303);
+
+        assertThat(passwords.person("kofi", FIRST_PASSWORD)).contains("W-1012");
+        assertThat(passwords.person("ingrid", PASSWORD + "-kofi")).contains("W-1013");
+        assertThat(ledger.history(Subject.person("W-1003")).last(Engaged.class))
+                .hasValueSatisfying(said -> assertThat(said.roles()).contains(Role.TEAM_LEADER));
+        assertThat(administrator.page(sent(administrator, folder))).contains("Nothing would change");
+        assertThat(verify.everything().sound()).isTrue();
     }
 
     private int revision() {
