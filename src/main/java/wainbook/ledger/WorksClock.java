@@ -3,17 +3,27 @@ package wainbook.ledger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 
 /** The server's clock: the one place where the time of day comes in. */
-class WorksClock {
+@ApplicationScoped
+public class WorksClock {
+
+    private volatile Duration beside = Duration.ZERO;
 
     @Produces
     @ApplicationScoped
     Clock clock() {
-        return wholeMicroseconds(Clock.systemUTC());
+        return wholeMicroseconds(() -> Instant.now().plus(beside));
+    }
+
+    /** For a demonstration, whose time stands still while the program is off: from now on it is as late as this. */
+    public void showing(Instant time) {
+        beside = Duration.between(Instant.now(), time);
     }
 
     /**

@@ -1,6 +1,7 @@
 package wainbook.line;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -84,7 +85,8 @@ public class Move {
             if (order.isEmpty()) {
                 return Decision.refuse(Reason.of("order.notFound", Reason.WORKS_RULE, asked.order()));
             }
-            MoveRules rules = rules(history, order.get(), asked);
+            MoveRules rules =
+                    rules(history, order.get(), asked, reading.moment().at());
             List<Reason> against = rules.against();
             return against.isEmpty() ? moved(subject, rules) : Decision.refuse(against);
         });
@@ -92,10 +94,10 @@ public class Move {
 
     /** Everything that stands against a move; empty when it can be made. Asked before a page is drawn. */
     public List<Reason> against(History history, WorkOrder order, ToMove asked) {
-        return rules(history, order, asked).against();
+        return rules(history, order, asked, Instant.MAX).against();
     }
 
-    private MoveRules rules(History history, WorkOrder order, ToMove asked) {
+    private MoveRules rules(History history, WorkOrder order, ToMove asked, Instant at) {
         Optional<String> stage = Destination.stage(order, asked);
         Optional<Released> sheet = stage.flatMap(
                         code -> releases.route(order.ordered().route()).flatMap(route -> route.leg(code)))
@@ -108,7 +110,7 @@ public class Move {
                 stage,
                 sheet,
                 releases.station(asked.destination()),
-                WorkOrderRow.occupant(asked.destination())
+                WorkOrderRow.occupant(asked.destination(), at)
                         .map(row -> row.number)
                         .filter(number -> !number.equals(order.number())),
                 order.stage().flatMap(current -> workplace.record(history, order, current)),

@@ -43,8 +43,9 @@ class OrderTables implements Projection {
             place(row, Phase.DONOR_REJECTED, Optional.empty(), entry);
         } else if (saying instanceof OrderSaying.Moved moved) {
             place(row, moved.direction().leadsTo(), Optional.of(moved.to()), entry);
-            row.occupies =
-                    moved.direction().leadsTo() == Phase.ON_LINE ? moved.to().place() : null;
+            row.occupies = moved.direction().leadsTo() == Phase.ON_LINE
+                    ? takesUp(moved.to().place(), entry)
+                    : null;
         } else if (saying instanceof OrderSaying.HandedOver) {
             place(row, Phase.HANDED_OVER, Optional.empty(), entry);
         } else if (saying instanceof OrderSaying.Held) {
@@ -52,6 +53,17 @@ class OrderTables implements Projection {
         } else if (saying instanceof OrderSaying.HoldReleased) {
             row.holds--;
         }
+    }
+
+    /**
+     * A move that is told after another vehicle has come to the station takes up nothing there: it is over. So a past can
+     * be played beside the present, which ends as if it had been told first.
+     */
+    private static String takesUp(String station, Entry entry) {
+        boolean over = WorkOrderRow.occupant(station)
+                .filter(other -> other.since.isAfter(entry.moment().at()))
+                .isPresent();
+        return over ? null : station;
     }
 
     private static void place(WorkOrderRow row, Phase phase, Optional<Place> at, Entry entry) {

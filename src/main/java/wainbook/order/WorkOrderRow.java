@@ -100,4 +100,9 @@ public class WorkOrderRow extends PanacheEntityBase {
     public static Optional<WorkOrderRow> occupant(String station) {
         return find("occupies", station).firstResultOptional();
     }
+
+    /** The vehicle that stands at a station and stood there at the time already. */
+    public static Optional<WorkOrderRow> occupant(String station, Instant at) {
+        return occupant(station).filter(row -> !row.since.isAfter(at));
+    }
 }

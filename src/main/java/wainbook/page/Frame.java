@@ -19,16 +19,19 @@ public class Frame {
 
     private final SecurityIdentity identity;
     private final List<Navigation> navigations;
+    private final List<Announcement> announcements;
     private final CsrfTokenParameterProvider csrf;
     private final CurrentVertxRequest request;
 
     Frame(
             SecurityIdentity identity,
             @All List<Navigation> navigations,
+            @All List<Announcement> announcements,
             CsrfTokenParameterProvider csrf,
             CurrentVertxRequest request) {
         this.identity = identity;
         this.navigations = navigations;
+        this.announcements = announcements;
         this.csrf = csrf;
         this.request = request;
     }
@@ -47,6 +50,11 @@ public class Frame {
                 .filter(place ->
                         place.roles().isEmpty() || place.roles().stream().anyMatch(identity::hasRole))
                 .toList();
+    }
+
+    /** What every page says for a while. */
+    public List<String> announcements() {
+        return announcements.stream().flatMap(each -> each.text().stream()).toList();
     }
 
     public String path() {

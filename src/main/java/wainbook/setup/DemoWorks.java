@@ -32,8 +32,12 @@ public class DemoWorks {
         return wanted;
     }
 
+    public String folder() {
+        return folder;
+    }
+
     /** The works as its files say it. */
-    Found files() {
+    public Found files() {
         return WorksFolder.onClassPath(folder, VehicleFacts.PREDICATES);
     }
 

@@ -1,0 +1,88 @@
+package wainbook.rehearsal;
+
+import jakarta.inject.Inject;
+import jakarta.inject.Singleton;
+import wainbook.gate.GateLook;
+import wainbook.gate.SignOff;
+import wainbook.handover.HandingOver;
+import wainbook.handover.HandoverLook;
+import wainbook.handover.Noting;
+import wainbook.isolation.step.TakeStep;
+import wainbook.ledger.EvidenceFiles;
+import wainbook.ledger.Ledger;
+import wainbook.line.Move;
+import wainbook.matter.Disposal;
+import wainbook.matter.Reporting;
+import wainbook.order.Holding;
+import wainbook.order.Intake;
+import wainbook.order.Ordering;
+import wainbook.process.Releases;
+import wainbook.station.Deferral;
+import wainbook.station.Recording;
+import wainbook.station.Voiding;
+import wainbook.station.Workplace;
+import wainbook.works.WorksDay;
+
+/** Everything that people of a works do and look at, as the pages and the API do it. */
+@Singleton
+class Acts {
+    @Inject
+    Ledger ledger;
+
+    @Inject
+    Releases releases;
+
+    @Inject
+    WorksDay day;
+
+    @Inject
+    EvidenceFiles files;
+
+    @Inject
+    Ordering ordering;
+
+    @Inject
+    Intake intake;
+
+    @Inject
+    Holding holding;
+
+    @Inject
+    Recording recording;
+
+    @Inject
+    Workplace workplace;
+
+    @Inject
+    Voiding voiding;
+
+    @Inject
+    Deferral deferral;
+
+    @Inject
+    TakeStep isolation;
+
+    @Inject
+    Reporting reporting;
+
+    @Inject
+    Disposal disposal;
+
+    @Inject
+    GateLook gates;
+
+    @Inject
+    SignOff signing;
+
+    @Inject
+    Move moving;
+
+    @Inject
+    HandoverLook documents;
+
+    @Inject
+    Noting noting;
+
+    @Inject
+    HandingOver handing;
+}

@@ -1,0 +1,60 @@
+package wainbook.rehearsal;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.UUID;
+
+/** Chance that falls the same way for the same seed. */
+final class Dice {
+
+    private final SplittableRandom random;
+
+    private Dice(SplittableRandom random) {
+        this.random = random;
+    }
+
+    /** Dice of their own for one thing, so that what happens to another changes nothing here. */
+    static Dice of(long seed, Object... about) {
+        return new Dice(new SplittableRandom(seed * 31 + List.of(about).hashCode()));
+    }
+
+    boolean falls(double odds) {
+        return random.nextDouble() < odds;
+    }
+
+    int between(int least, int most) {
+        return least + random.nextInt(most - least + 1);
+    }
+
+    double between(double least, double most) {
+        return least + random.nextDouble() * (most - least);
+    }
+
+    /** Somewhere about the middle of 0 and 1, seldom near either: the mean of three throws. */
+    double aboutTheMiddle() {
+        return (random.nextDouble() + random.nextDouble() + random.nextDouble()) / 3;
+    }
+
+    /** A figure between two others, mostly about the middle, written with so many decimals. */
+    BigDecimal figure(double least, double most, int decimals) {
+        return BigDecimal.valueOf(least + aboutTheMiddle() * (most - least)).setScale(decimals, RoundingMode.HALF_UP);
+    }
+
+    <T> T one(List<T> of) {
+        return of.get(random.nextInt(of.size()));
+    }
+
+    String digits(int count) {
+        var digits = new StringBuilder();
+        for (int i = 0; i < count; i++) {
+            digits.append(random.nextInt(10));
+        }
+        return digits.toString();
+    }
+
+    UUID id() {
+        return new UUID(random.nextLong(), random.nextLong());
+    }
+}

@@ -1,0 +1,306 @@
+package wainbook.rehearsal;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wainbook.ledger.History;
+import wainbook.ledger.Subject;
+import wainbook.order.OrderSaying.Direction;
+import wainbook.order.OrderSaying.HoldKind;
+import wainbook.order.WorkOrder;
+import wainbook.order.WorkOrder.Phase;
+import wainbook.process.CheckSheet;
+import wainbook.process.ProcessSaying.Released;
+import wainbook.process.Route;
+import wainbook.process.plan.Plan;
+import wainbook.setup.files.Lines;
+import wainbook.setup.files.WorksFiles;
+
+/**
+ * Plays vehicles by their slot of entry. Each leg of a vehicle's way is one transaction and is played once: begun again, the
+ * playing goes on where it was left.
+ */
+final class Playing {
+
+    private static final int LEG_TIMEOUT_S = 120;
+    private static final int SURVEYED_BEFORE = 3;
+    private static final int ORDERED_BEFORE = 15;
+    private static final int PAPERS_AFTER = 2;
+    private static final int HANDED_OVER_AFTER = 5;
+
+    private final Acts acts;
+    private final Scenario scenario;
+    private final Odds odds;
+    private final Timetable times;
+    private final Instant present;
+    private final Map<String, String> operators;
+    private final ZoneId zone;
+
+    Playing(Acts acts, WorksFiles works, Scenario scenario, Odds odds, Instant present) {
+        this.acts = acts;
+        this.scenario = scenario;
+        this.odds = odds;
+        this.present = present;
+        this.zone = ZoneId.of(works.works().zone());
+        this.times = Timetable.of(
+                works.works().shifts().stream().map(Lines.ShiftLine::shift).toList(), zone, present);
+        this.operators = works.works().operators().stream()
+                .collect(Collectors.toMap(Lines.Operator::code, Lines.Operator::title));
+    }
+
+    /** When the first of so many vehicles is ordered: before that, the works is set up. */
+    static Instant beforeAll(Timetable times, int steps, int handedOver) {
+        return times.start(-(steps + WAITING_FOR_PAPERS + handedOver) - ORDERED_BEFORE)
+                .minus(Duration.ofDays(1));
+    }
+
+    /** The line, what waits before it, and what has left it and waits for its papers. */
+    void line() {
+        int steps = steps();
+        Scene.of(steps).members().forEach(this::onTheLine);
+        for (int entry = 0; entry <= 2; entry++) {
+            ordered(entry);
+            surveyed(entry, 1);
+        }
+        ordered(3);
+        surveyed(3, 0.5);
+        for (int entry = 4; entry <= 8; entry++) {
+            ordered(entry);
+        }
+        inTheBay(-steps - WAITING_FOR_PAPERS);
+        for (int late = 0; late < WAITING_FOR_PAPERS; late++) {
+            finished(-steps - late);
+            papers(-steps - late, 0.3 * (late + 1));
+        }
+    }
+
+    private static final int WAITING_FOR_PAPERS = 3;
+
+    /** A vehicle that was handed over; 1 is the latest. */
+    void past(int number) {
+        int entry = -steps() - WAITING_FOR_PAPERS - number;
+        finished(entry);
+        papers(entry, 1);
+        leg(entry, "handover", way -> way.handedOver(), order -> order.phase() == Phase.FINISHED);
+    }
+
+    /** Every vehicle's way is of the same steps, or there would be no takt. */
+    int steps() {
+        return line(scenario.kinds().get(0)).steps();
+    }
+
+    private void ordered(int entry) {
+        if (!history(entry).isEmpty()) {
+            return;
+        }
+        Dice dice = dice(entry, "promise");
+        LocalDate promised = LocalDate.ofInstant(times.start(entry + steps() + HANDED_OVER_AFTER), zone)
+                .plusDays(dice.between(0, 5));
+        VehicleWay way = way(entry, "ordered");
+        acts.ledger.together(LEG_TIMEOUT_S, () -> {
+            way.ordered(times.start(entry - ORDERED_BEFORE).plus(Duration.ofMinutes(dice.between(1, 60))), promised);
+            return true;
+        });
+    }
+
+    private void surveyed(int entry, double share) {
+        leg(
+                entry,
+                "survey",
+                way -> way.surveyed(times.start(entry - SURVEYED_BEFORE), share),
+                order -> order.phase() == Phase.ORDERED);
+    }
+
+    private void finished(int entry) {
+        ordered(entry);
+        surveyed(entry, 1);
+        List<Line.Leg> legs = line(kind(entry)).legs();
+        legs.forEach(leg -> through(entry, leg, leg.equals(legs.get(legs.size() - 1))));
+    }
+
+    private void through(int entry, Line.Leg leg, boolean last) {
+        leg(
+                entry,
+                leg.stage(),
+                way -> {
+                    onto(way, entry, leg);
+                    way.work(leg.stage(), leg.step(), pace(entry, leg)).upTo(1);
+                    way.sign(leg.stage());
+                    if (last) {
+                        way.out();
+                    }
+                },
+                order -> isBefore(order, leg));
+    }
+
+    private void onto(VehicleWay way, int entry, Line.Leg leg) {
+        way.onto(
+                times.start(entry + leg.step()),
+                leg.station(entry),
+                leg.step() == 0 ? Direction.ONTO_LINE : Direction.FORWARD);
+    }
+
+    private static boolean isBefore(WorkOrder order, Line.Leg leg) {
+        return leg.step() == 0
+                ? order.phase() == Phase.DONOR_ACCEPTED
+                : order.phase() == Phase.ON_LINE
+                        && order.stage()
+                                .flatMap(order::stageAfter)
+                                .filter(leg.stage()::equals)
+                                .isPresent();
+    }
+
+    private void papers(int entry, double share) {
+        leg(
+                entry,
+                "papers",
+                way -> way.documents(times.start(entry + steps() - 1 + PAPERS_AFTER), share),
+                order -> order.phase() == Phase.FINISHED);
+    }
+
+    private void inTheBay(int entry) {
+        ordered(entry);
+        surveyed(entry, 1);
+        List<Line.Leg> legs = line(kind(entry)).legs();
+        Line.Leg stays = legs.get(legs.size() / 2);
+        legs.stream().filter(leg -> leg.step() < stays.step()).forEach(leg -> through(entry, leg, false));
+        leg(
+                entry,
+                stays.stage(),
+                way -> {
+                    onto(way, entry, stays);
+                    StageWork work = way.work(stays.stage(), stays.step(), pace(entry, stays));
+                    work.upTo(0.4);
+                    work.report(Optional.empty(), "Coolant found below the floor, leak not located yet");
+                    work.makeSafe();
+                    acts.releases.stations().stream()
+                            .filter(station ->
+                                    station.stage().isEmpty() && !station.code().equals("YARD"))
+                            .findFirst()
+                            .ifPresent(bay -> way.aside(bay.code(), "Leak to be located without holding up the line"));
+                },
+                order -> isBefore(order, stays));
+    }
+
+    private void onTheLine(Scene.Member member) {
+        int entry = member.entry();
+        ordered(entry);
+        surveyed(entry, 1);
+        for (Line.Leg leg : line(kind(entry)).legs()) {
+            boolean stays = leg.step() <= member.step()
+                    && member.step() < leg.step() + leg.stations().size();
+            if (leg.step() < member.step() && !stays) {
+                through(entry, leg, false);
+            } else if (stays) {
+                leg(entry, leg.stage(), way -> found(way, member, leg), order -> isBefore(order, leg));
+            }
+        }
+    }
+
+    private void found(VehicleWay way, Scene.Member member, Line.Leg leg) {
+        onto(way, member.entry(), leg);
+        StageWork work = way.work(leg.stage(), leg.step(), pace(member, leg));
+        work.upTo(member.share());
+        switch (member.found()) {
+            case SIGNED -> way.sign(leg.stage());
+            case STUCK -> work.report(Optional.empty(), "Connector housing cracked, replacement not in the works");
+            case HELD -> work.hold(HoldKind.PARTS, "Coupling not delivered, promised for this afternoon");
+            case WORKING, UNSIGNED -> {}
+        }
+    }
+
+    /** So that the last entry of somebody at work is a few minutes old. */
+    private double pace(Scene.Member member, Line.Leg leg) {
+        double usual = pace(member.entry(), leg);
+        if (member.found() != Scene.Found.WORKING) {
+            return usual;
+        }
+        Instant came = times.start(member.entry() + leg.step());
+        double minutes = Duration.between(came, present).toMinutes() - 4;
+        double whole = leg.stations().size() * Timetable.TAKT.toMinutes();
+        return usual * Math.min(1.6, minutes / (whole * member.share()));
+    }
+
+    private double pace(int entry, Line.Leg leg) {
+        Scenario.Kind kind = kind(entry);
+        CheckSheet sheet = acts.releases
+                .route(kind.route())
+                .flatMap(route -> route.leg(leg.stage()))
+                .map(Route.Leg::checkSheet)
+                .flatMap(acts.releases::sheetInForce)
+                .map(Released::sheet)
+                .orElseThrow();
+        Plan plan = acts.releases.plan(kind.variant()).orElseThrow();
+        return Pace.of(sheet, plan, leg.stations().size());
+    }
+
+    private interface Part {
+        void on(VehicleWay way);
+    }
+
+    private interface Due {
+        boolean is(WorkOrder order);
+    }
+
+    private void leg(int entry, String name, Part part, Due due) {
+        acts.ledger.together(LEG_TIMEOUT_S, () -> {
+            if (WorkOrder.of(history(entry)).filter(due::is).isPresent()) {
+                part.on(way(entry, name));
+            }
+            return true;
+        });
+    }
+
+    private VehicleWay way(int entry, String leg) {
+        Dice dice = dice(entry, leg);
+        History history = history(entry);
+        var clock = new PlayedClock(
+                history.isEmpty()
+                        ? Instant.EPOCH
+                        : history.entries()
+                                .get(history.entries().size() - 1)
+                                .moment()
+                                .at());
+        var evidence = new Evidence(acts.files);
+        Scenario.Kind kind = kind(entry);
+        var answers = new Answers(
+                dice,
+                vin(kind, entry),
+                item -> Optional.<BigDecimal>ofNullable(scenario.typical().get(item)),
+                evidence::of);
+        var at = new AtVehicle(
+                acts, Crew.of(acts.ledger, acts.day), new ToolStore(acts.ledger, acts.day), clock, dice, number(entry));
+        return new VehicleWay(at, kind, operators, answers, odds);
+    }
+
+    private History history(int entry) {
+        return acts.ledger.history(Subject.workOrder(number(entry)));
+    }
+
+    private Scenario.Kind kind(int entry) {
+        return scenario.kindOf(entry);
+    }
+
+    private Line line(Scenario.Kind kind) {
+        return Line.of(acts.releases.route(kind.route()).orElseThrow(), acts.releases);
+    }
+
+    private Dice dice(int entry, String leg) {
+        return Dice.of(scenario.seed(), entry, leg);
+    }
+
+    private static String number(int entry) {
+        return String.format("WB-%04d", 200 + entry);
+    }
+
+    private static String vin(Scenario.Kind kind, int entry) {
+        String prefix = kind.vinPrefix();
+        return prefix + String.format("%0" + (17 - prefix.length()) + "d", 700_000 + entry);
+    }
+}

@@ -1,0 +1,137 @@
+package wainbook.rehearsal;
+
+import io.quarkus.runtime.ShutdownEvent;
+import io.quarkus.runtime.StartupEvent;
+import jakarta.annotation.Priority;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.context.control.ActivateRequestContext;
+import jakarta.enterprise.event.Observes;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.logging.Logger;
+import wainbook.ledger.Subject;
+import wainbook.page.Announcement;
+import wainbook.page.Words;
+import wainbook.process.Route;
+import wainbook.setup.DemoWorks;
+import wainbook.setup.files.Lines;
+import wainbook.setup.files.WorksFiles;
+import wainbook.works.Shift;
+
+/**
+ * Fills the demonstration: first the line as it stands, so that the program is ready soon; behind it, while people look
+ * round already, the vehicles that have left it. Everything is played through the acts that people use.
+ */
+@ApplicationScoped
+public class Rehearsal implements Announcement {
+
+    /** How many vehicles have been handed over when the demonstration begins. */
+    static final int HANDED_OVER = 60;
+
+    /** Into the slot: enough for a line that waits to be seen waiting. */
+    private static final int MINUTES_INTO_THE_SLOT = 25;
+
+    private static final Logger LOG = Logger.getLogger("wainbook");
+
+    private final Acts acts;
+    private final DemoWorks demo;
+    private final DemoClock time;
+    private final Clock clock;
+    private final boolean wanted;
+
+    private Optional<Instant> beginning = Optional.empty();
+    private volatile int played;
+    private volatile boolean playing;
+    private volatile boolean ending;
+
+    Rehearsal(
+            Acts acts,
+            DemoWorks demo,
+            DemoClock time,
+            Clock clock,
+            @ConfigProperty(name = "wainbook.rehearsal") boolean rehearsal,
+            @ConfigProperty(name = "wainbook.command", defaultValue = "false") boolean command) {
+        this.acts = acts;
+        this.demo = demo;
+        this.time = time;
+        this.clock = clock;
+        this.wanted = rehearsal && demo.wanted() && !command;
+    }
+
+    /**
+     * Before the works is written: sets the clock back to when its first vehicle was ordered, since people had to be engaged
+     * and instruments calibrated by then.
+     */
+    void setTheClock(@Observes @Priority(200) StartupEvent event) {
+        if (wanted
+                && time.began().isEmpty()
+                && acts.ledger.history(Subject.works()).isEmpty()) {
+            works().ifPresent(works -> {
+                ZoneId zone = ZoneId.of(works.works().zone());
+                List<Shift> shifts = works.works().shifts().stream()
+                        .map(Lines.ShiftLine::shift)
+                        .toList();
+                Instant present = Timetable.morning(shifts, zone, clock.instant(), MINUTES_INTO_THE_SLOT);
+                Route route = works.routes().get(0);
+                int steps = route.legs().stream()
+                        .mapToInt(leg -> (int) works.stations().stream()
+                                .filter(station -> station.stage().equals(Optional.of(leg.stage())))
+                                .count())
+                        .sum();
+                time.set(Playing.beforeAll(Timetable.of(shifts, zone, present), steps, HANDED_OVER));
+                beginning = Optional.of(present);
+            });
+        }
+    }
+
+    /** After the works is written. */
+    @ActivateRequestContext
+    void begin(@Observes @Priority(5000) StartupEvent event) {
+        beginning.or(time::began).flatMap(this::playing).ifPresent(play -> {
+            beginning.ifPresent(present -> {
+                play.line();
+                time.begin(present);
+            });
+            playing = true;
+            var thread = new Thread(() -> past(play), "rehearsal");
+            thread.setDaemon(true);
+            thread.start();
+        });
+    }
+
+    void end(@Observes ShutdownEvent event) {
+        ending = true;
+    }
+
+    private Optional<WorksFiles> works() {
+        return demo.files().fold(Optional::of, faults -> Optional.empty());
+    }
+
+    private Optional<Playing> playing(Instant present) {
+        return works().flatMap(works -> Scenario.beside(demo.folder())
+                .filter(scenario -> wanted)
+                .map(scenario -> new Playing(acts, works, scenario, Odds.usual(), present)));
+    }
+
+    private void past(Playing play) {
+        try {
+            for (int number = 1; number <= HANDED_OVER && !ending; number++) {
+                play.past(number);
+                played = number;
+            }
+        } catch (RuntimeException failed) {
+            LOG.error(Words.of("rehearsal.broken", played), failed);
+        } finally {
+            playing = false;
+        }
+    }
+
+    @Override
+    public Optional<String> text() {
+        return playing ? Optional.of(Words.of("rehearsal.playing", played, HANDED_OVER)) : Optional.empty();
+    }
+}
