@@ -6,11 +6,17 @@ import jakarta.inject.Inject;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IFactory;
 
-/** {@code java -jar quarkus-run.jar [verify|rebuild]}; without a command, the server. */
+/** {@code java -jar quarkus-run.jar [verify|rebuild|import|export|password]}; without a command, the server. */
 @Command(
         name = "wainbook",
         mixinStandardHelpOptions = true,
-        subcommands = {VerifyCommand.class, RebuildCommand.class})
+        subcommands = {
+            VerifyCommand.class,
+            RebuildCommand.class,
+            ImportCommand.class,
+            ExportCommand.class,
+            PasswordCommand.class
+        })
 public class CommandLine implements QuarkusApplication {
 
     @Inject

@@ -26,6 +26,8 @@ class Places implements Navigation {
                 Place.forEveryone("/people", "works.placePeople"),
                 Place.forEveryone("/instruments", "works.placeInstruments"),
                 Place.forEveryone("/calculations", "engineering.placeCalculations"),
+                new Place("/setup/works", "setup.placeWorks", Set.of(Role.administrator, Role.worksEngineer)),
+                new Place("/setup/passwords", "setup.placePasswords", Set.of(Role.administrator)),
                 new Place(
                         "/verification",
                         "ledger.placeVerification",

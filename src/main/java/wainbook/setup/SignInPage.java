@@ -17,6 +17,10 @@ import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.page.Pages;
 import wainbook.page.SignIn;
 import wainbook.page.SignIn.After;
+import wainbook.page.api.Redirect;
+import wainbook.process.Releases;
+import wainbook.setup.start.StartCode;
+import wainbook.works.Role;
 import wainbook.works.signin.Throttle;
 
 /** In and out. */
@@ -25,10 +29,14 @@ public class SignInPage {
 
     private final DemoWorks demo;
     private final Throttle throttle;
+    private final StartCode code;
+    private final Releases releases;
 
-    SignInPage(DemoWorks demo, Throttle throttle) {
+    SignInPage(DemoWorks demo, Throttle throttle, StartCode code, Releases releases) {
         this.demo = demo;
         this.throttle = throttle;
+        this.code = code;
+        this.releases = releases;
     }
 
     /** A part of a page that asks without a session is sent to sign in as a whole page, not inside the part. */
@@ -36,6 +44,9 @@ public class SignInPage {
     @Path("/sign-in")
     @PermitAll
     public Response signIn(@RestQuery Optional<String> failed, HttpHeaders headers, @Context RoutingContext web) {
+        if (code.open()) {
+            return Redirect.to("/first-start");
+        }
         if (headers.getHeaderString("HX-Request") != null) {
             return Response.ok().header("HX-Redirect", "/sign-in").build();
         }
@@ -61,7 +72,12 @@ public class SignInPage {
 
     @GET
     @PermitAll
-    public Response start() {
-        return Response.seeOther(URI.create("/line")).build();
+    public Response start(@Context SecurityIdentity identity) {
+        if (code.open()) {
+            return Redirect.to("/first-start");
+        }
+        boolean toSetUp =
+                identity.hasRole(Role.administrator) && releases.stages().isEmpty();
+        return Redirect.to(toSetUp ? "/setup/works" : "/line");
     }
 }

@@ -27,6 +27,7 @@ class Vocabulary {
                 StationSaying.class,
                 GateSaying.class,
                 HandoverSaying.class,
-                IsolationSaying.class));
+                IsolationSaying.class,
+                SetupSaying.class));
     }
 }

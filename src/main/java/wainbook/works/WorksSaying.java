@@ -36,6 +36,26 @@ public sealed interface WorksSaying extends Saying {
     @Kind("works.isolatorMayIssueSet/1")
     record IsolatorMayIssueSet(boolean allowed) implements WorksSaying {}
 
+    /** The works' short name. */
+    @Kind("works.codeSet/1")
+    record CodeSet(String code) implements WorksSaying {}
+
+    /** Who runs the vehicles, all of them; each list replaces the one before. */
+    @Kind("works.operatorsListed/1")
+    record OperatorsListed(List<Operator> operators) implements WorksSaying {
+        public OperatorsListed {
+            operators = List.copyOf(operators);
+        }
+    }
+
+    /** What kinds of instrument sheets and joints may ask for, all of them; each list replaces the one before. */
+    @Kind("works.instrumentKindsListed/1")
+    record InstrumentKindsListed(List<InstrumentKind> kinds) implements WorksSaying {
+        public InstrumentKindsListed {
+            kinds = List.copyOf(kinds);
+        }
+    }
+
     /** A person works here. The name itself lies outside the ledger and can be deleted there. */
     @Kind("works.engaged/1")
     record Engaged(String nameHash, List<Role> roles) implements WorksSaying {

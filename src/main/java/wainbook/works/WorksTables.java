@@ -14,7 +14,7 @@ class WorksTables implements Projection {
     public void take(Entry entry) {
         String code = entry.subject().code();
         if (entry.saying() instanceof WorksSaying.Engaged said) {
-            var row = new PersonRow();
+            PersonRow row = PersonRow.<PersonRow>findByIdOptional(code).orElseGet(PersonRow::new);
             row.number = code;
             row.roles = words(said.roles());
             row.persist();
@@ -23,10 +23,13 @@ class WorksTables implements Projection {
         } else if (entry.saying() instanceof WorksSaying.Left) {
             PersonRow.<PersonRow>findById(code).hasLeft = true;
         } else if (entry.saying() instanceof WorksSaying.InstrumentRegistered said) {
-            var row = new InstrumentRow();
+            InstrumentRow row =
+                    InstrumentRow.<InstrumentRow>findByIdOptional(code).orElseGet(InstrumentRow::new);
             row.code = code;
             row.kind = said.kind();
             row.title = said.title();
+            row.due = null;
+            row.withdrawn = false;
             row.persist();
         } else if (entry.saying() instanceof WorksSaying.Calibrated said) {
             InstrumentRow row = InstrumentRow.findById(code);

@@ -23,10 +23,19 @@ public final class Browsing {
     private Browsing() {}
 
     public static Browsing as(Cast person) {
+        return as(person.user(), Cast.PASSWORD);
+    }
+
+    /** Somebody who is not signed in. */
+    public static Browsing asStranger() {
+        return new Browsing();
+    }
+
+    public static Browsing as(String user, String password) {
         var browsing = new Browsing();
         Response answer = browsing.web()
-                .formParam("j_username", person.user())
-                .formParam("j_password", Cast.PASSWORD)
+                .formParam("j_username", user)
+                .formParam("j_password", password)
                 .post("/j_security_check");
         assertThat(answer.statusCode()).isEqualTo(302);
         return browsing;
@@ -66,9 +75,12 @@ public final class Browsing {
 
     /** The same form with a small file in its field {@code file}, as a browser sends it. */
     public Response send(String path, Map<String, Object> fields, String fileName, String mediaType) {
+        return send(path, fields, fileName, fileName.getBytes(StandardCharsets.UTF_8), mediaType);
+    }
+
+    public Response send(String path, Map<String, Object> fields, String fileName, byte[] content, String mediaType) {
         RequestSpecification request = web();
         fields.forEach((name, value) -> request.multiPart(name, String.valueOf(value)));
-        byte[] content = fileName.getBytes(StandardCharsets.UTF_8);
         return request.multiPart("file", fileName, content, mediaType).post(path);
     }
 

@@ -23,11 +23,17 @@ final class Codes {
     /**
      * Gathers what a file, or all files of a folder, define.
      *
+     * @param field where the code stands in each
      * @param from the file's name or the folder's; if it has faults already, some codes may be lost with them, and nobody is
      *     told that a reference misses
      */
     static <T> Codes of(
-            List<Located<T>> defined, Function<T, String> code, String from, List<Fault> faults, String what) {
+            List<Located<T>> defined,
+            Function<T, String> code,
+            String field,
+            String from,
+            List<Fault> faults,
+            String what) {
         var codes = new Codes(
                 what,
                 faults,
@@ -36,7 +42,7 @@ final class Codes {
             Place former = codes.places.putIfAbsent(code.apply(one.value()), one.place());
             if (former != null) {
                 faults.add(Fault.of(
-                        one.place(), "codeTwice", code.apply(one.value()), "one " + what + ", already at " + former));
+                        one.at(field), "codeTwice", code.apply(one.value()), "one " + what + ", already at " + former));
             }
         }
         return codes;

@@ -78,7 +78,8 @@ record CsvFile(String name, List<String> header, List<Row> rows) {
             } else {
                 Binding.CELLS
                         .bind(tree(row, columns), type, pointer -> cell(begin, pointer), faults)
-                        .ifPresent(value -> bound.add(new Located<>(value, begin)));
+                        .ifPresent(value ->
+                                bound.add(new Located<>(value, begin, column -> cell(begin, "/" + column))));
             }
         }
         return bound;

@@ -43,6 +43,14 @@ public final class Lines {
             return new Shift(title, minute(from), minute(to), weekdays);
         }
 
+        public static ShiftLine of(Shift shift) {
+            return new ShiftLine(shift.title(), time(shift.fromMinute()), time(shift.toMinute()), shift.weekdays());
+        }
+
+        private static String time(int minute) {
+            return LocalTime.ofSecondOfDay(minute * 60L).toString();
+        }
+
         private static int minute(String time) {
             try {
                 return LocalTime.parse(time).toSecondOfDay() / 60;
@@ -68,7 +76,7 @@ public final class Lines {
     /** A kind of instrument, and whether instruments of it are calibrated. */
     public record InstrumentKind(String code, String title, String unit, Boolean calibrated) {}
 
-    /** An instrument; days count from the first start of the works. */
+    /** An instrument; days count from the first start of the works, and are absent if it was never calibrated. */
     public record Instrument(
             String code,
             String kind,
@@ -77,10 +85,26 @@ public final class Lines {
             BigDecimal lower,
             BigDecimal upper,
             Optional<BigDecimal> accuracyPercent,
-            Integer calibratedDay,
-            Integer dueDay,
-            String certificate,
-            Optional<String> withdrawn) {}
+            Optional<Integer> calibratedDay,
+            Optional<Integer> dueDay,
+            Optional<String> certificate,
+            Optional<String> withdrawn) {
+
+        public Instrument withdrawnBecause(String why) {
+            return new Instrument(
+                    code,
+                    kind,
+                    title,
+                    unit,
+                    lower,
+                    upper,
+                    accuracyPercent,
+                    calibratedDay,
+                    dueDay,
+                    certificate,
+                    Optional.of(why));
+        }
+    }
 
     /** A joint on one row. */
     public record JointRow(
@@ -100,6 +124,26 @@ public final class Lines {
             Boolean highVoltage,
             Optional<String> place,
             Optional<String> source) {
+
+        static JointRow of(Joint joint) {
+            return new JointRow(
+                    joint.code(),
+                    joint.title(),
+                    joint.jointClass(),
+                    joint.bolts(),
+                    joint.order(),
+                    joint.torque().targetNm(),
+                    joint.torque().limitsNm().lower(),
+                    joint.torque().limitsNm().upper(),
+                    joint.angle().map(angle -> angle.degrees().lower()),
+                    joint.angle().map(angle -> angle.degrees().upper()),
+                    joint.toolKind(),
+                    joint.tries(),
+                    joint.thread(),
+                    joint.highVoltage(),
+                    joint.place(),
+                    joint.source());
+        }
 
         Joint joint() {
             if (angleLowerDegrees.isPresent() != angleUpperDegrees.isPresent()) {
@@ -141,6 +185,24 @@ public final class Lines {
             Optional<BeyondConcession> noConcession) {
 
         private static final int USUAL_TRIES = 3;
+
+        static Item of(CheckItem item) {
+            return new Item(
+                    item.key(),
+                    item.title(),
+                    item.asks(),
+                    Optional.of(item.condition()).filter(condition -> condition != Condition.NONE),
+                    item.competence(),
+                    item.caution(),
+                    item.plannedMinutes(),
+                    item.zone(),
+                    item.parts(),
+                    item.after(),
+                    item.dependsOn(),
+                    item.appliesWhen(),
+                    Optional.of(item.tries()).filter(tries -> tries != USUAL_TRIES),
+                    item.noConcession());
+        }
 
         CheckItem item() {
             return new CheckItem(

@@ -6,11 +6,10 @@ import java.util.List;
 record LockChecks(List<Located<Lines.LockItem>> locks, Codes people, List<Fault> faults) {
 
     void run() {
-        Codes.of(locks, Lines.LockItem::number, "locks.csv", faults, "lock, box, tag or key");
+        Codes.of(locks, Lines.LockItem::number, "number", "locks.csv", faults, "lock, box, tag or key");
         for (Located<Lines.LockItem> located : locks) {
-            located.value()
-                    .owner()
-                    .ifPresent(owner -> people.require(owner, located.place().field("owner")));
+            new Form(faults).code(located.value().number(), located.at("number"));
+            located.value().owner().ifPresent(owner -> people.require(owner, located.at("owner")));
         }
     }
 }

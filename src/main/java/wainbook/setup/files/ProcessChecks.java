@@ -1,7 +1,11 @@
 package wainbook.setup.files;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wainbook.act.Reason;
 import wainbook.predicate.Predicates;
+import wainbook.process.CheckItem;
 import wainbook.process.Draft;
 import wainbook.process.Joint;
 import wainbook.process.Known;
@@ -20,30 +24,39 @@ record ProcessChecks(
         Predicates predicates,
         List<Fault> faults) {
 
+    private static final Map<String, String> FIELDS = Map.of(
+            "process.unknownJoint", "/asks/joint",
+            "process.classAByTick", "/asks/joint",
+            "process.classBByTick", "/asks/joint",
+            "process.highVoltageCondition", "/condition",
+            "process.conditionFault", "/applies_when",
+            "process.unknownInstrumentKind", "/asks/instrument_kind",
+            "process.patternFault", "/asks/pattern",
+            "process.worksLimitLaxer", "/asks/works");
+
     void run() {
-        Codes stageCodes = Codes.of(stages, Stage::code, "stages.csv", faults, "stage");
-        Codes.of(stations, Station::code, "stations.csv", faults, "station");
-        Codes jointCodes = Codes.of(joints, Joint::code, "joints.csv", faults, "joint");
-        Codes.of(routes, Route::code, "routes.yaml", faults, "route");
+        Codes stageCodes = Codes.of(stages, Stage::code, "code", "stages.csv", faults, "stage");
+        Codes.of(stations, Station::code, "code", "stations.csv", faults, "station");
+        Codes jointCodes = Codes.of(joints, Joint::code, "code", "joints.csv", faults, "joint");
+        Codes.of(routes, Route::code, "/code", "routes.yaml", faults, "route");
         Codes sheetCodes = Codes.of(
                 sheets.stream()
                         .map(file -> new Located<>(file.sheet(), file.place()))
                         .toList(),
                 sheet -> sheet.code(),
+                "code",
                 "sheets/",
                 faults,
                 "check sheet");
         for (Located<Station> station : stations) {
-            station.value()
-                    .stage()
-                    .ifPresent(
-                            stage -> stageCodes.require(stage, station.place().field("stage")));
+            station.value().stage().ifPresent(stage -> stageCodes.require(stage, station.at("stage")));
         }
         for (Located<Route> route : routes) {
-            sheetCodes.require(route.value().intakeSheet(), route.place().field("intake_sheet"));
-            for (Route.Leg leg : route.value().legs()) {
-                stageCodes.require(leg.stage(), route.place().field("stage"));
-                sheetCodes.require(leg.checkSheet(), route.place().field("check_sheet"));
+            sheetCodes.require(route.value().intakeSheet(), route.at("/intake_sheet"));
+            for (int i = 0; i < route.value().legs().size(); i++) {
+                Route.Leg leg = route.value().legs().get(i);
+                stageCodes.require(leg.stage(), route.at("/legs/" + i + "/stage"));
+                sheetCodes.require(leg.checkSheet(), route.at("/legs/" + i + "/check_sheet"));
             }
         }
         checkSheets(stageCodes, jointCodes);
@@ -51,17 +64,23 @@ record ProcessChecks(
 
     private void checkSheets(Codes stageCodes, Codes jointCodes) {
         for (Located<Joint> joint : joints) {
-            kinds.require(joint.value().toolKind(), joint.place().field("tool_kind"));
+            kinds.require(joint.value().toolKind(), joint.at("tool_kind"));
         }
         if (!stageCodes.complete() || !jointCodes.complete() || !kinds.complete()) {
             return;
         }
         var known = new Known(Located.values(joints), stageCodes.all(), kinds.all(), predicates);
         for (SheetFile file : sheets) {
-            new Draft(file.sheet())
-                    .check(known)
-                    .forEach(reason -> faults.add(new Fault(
-                            file.items().getOrDefault(reason.arguments().get(0), file.place()), reason)));
+            new Draft(file.sheet()).check(known).forEach(reason -> faults.add(new Fault(place(file, reason), reason)));
         }
+    }
+
+    /** The field that a rule is about, or the item. */
+    private static Place place(SheetFile file, Reason reason) {
+        Located<CheckItem> item = file.items().get(reason.arguments().get(0));
+        if (item == null) {
+            return file.place();
+        }
+        return Optional.ofNullable(FIELDS.get(reason.key())).map(item::at).orElse(item.place());
     }
 }

@@ -10,7 +10,7 @@ import wainbook.process.CheckItem;
 import wainbook.process.CheckSheet;
 
 /** A check sheet as read, and the place of every item. */
-record SheetFile(CheckSheet sheet, Place place, Map<String, Place> items) {
+record SheetFile(CheckSheet sheet, Place place, Map<String, Located<CheckItem>> items) {
 
     /** All but the items. */
     record Head(String code, String title, String stage) {}
@@ -22,15 +22,16 @@ record SheetFile(CheckSheet sheet, Place place, Map<String, Place> items) {
             return Optional.empty();
         }
         List<CheckItem> items = new ArrayList<>();
-        Map<String, Place> places = new HashMap<>();
+        Map<String, Located<CheckItem>> places = new HashMap<>();
         for (int i = 0; i < root.path("items").size(); i++) {
             String at = "/items/" + i;
             Binding.TYPED
                     .bind(root.at(at), Lines.Item.class, pointer -> file.place(at + pointer), faults)
-                    .flatMap(line -> new Located<>(line, file.place(at).unnamed()).turned(Lines.Item::item, faults))
+                    .flatMap(line -> new Located<>(line, file.place(at).unnamed(), pointer -> file.place(at + pointer))
+                            .turned(Lines.Item::item, faults))
                     .ifPresent(item -> {
                         items.add(item.value());
-                        places.put(item.value().key(), item.place());
+                        places.put(item.value().key(), item);
                     });
         }
         Optional<Head> head = Binding.TYPED.bind(root.deepCopy().without("items"), Head.class, file::place, faults);

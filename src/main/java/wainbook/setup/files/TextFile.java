@@ -6,6 +6,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,7 +24,9 @@ record TextFile(String name, String text) {
                     .newDecoder()
                     .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
                     .toString();
-            return Optional.of(new TextFile(name, text.startsWith("\uFEFF") ? text.substring(1) : text));
+            String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+            // As the ledger keeps text; else a name typed in parts would differ from its own record for ever.
+            return Optional.of(new TextFile(name, Normalizer.normalize(bare, Normalizer.Form.NFC)));
         } catch (CharacterCodingException otherEncoding) {
             faults.add(Fault.of(Place.of(name), "notUtf8", "another encoding", "UTF-8"));
         } catch (IOException unreadable) {

@@ -1,5 +1,6 @@
 package wainbook.setup.files;
 
+import java.util.Comparator;
 import java.util.List;
 import wainbook.process.CheckSheet;
 import wainbook.process.Joint;
@@ -20,4 +21,63 @@ public record WorksFiles(
         List<CheckSheet> sheets,
         List<Route> routes,
         List<Lines.IsolationPlan> isolationPlans,
-        List<Lines.LockItem> locks) {}
+        List<Lines.LockItem> locks) {
+
+    /**
+     * The same works with every list in one order. What is read from here goes by codes, so the order of lines says
+     * nothing, but for stages, stations and the items of a sheet.
+     */
+    public WorksFiles inOrder() {
+        return new WorksFiles(
+                works,
+                sorted(people, Comparator.comparing(Lines.Person::number)),
+                sorted(
+                        competences,
+                        Comparator.comparing(Lines.Competence::person).thenComparing(Lines.Competence::competence)),
+                sorted(instrumentKinds, Comparator.comparing(Lines.InstrumentKind::code)),
+                sorted(instruments, Comparator.comparing(Lines.Instrument::code)),
+                sorted(stages, Comparator.comparingInt(Stage::number)),
+                stations,
+                sorted(joints, Comparator.comparing(Joint::code)),
+                sorted(sheets, Comparator.comparing(CheckSheet::code)),
+                sorted(routes, Comparator.comparing(Route::code)),
+                sorted(isolationPlans, Comparator.comparing(Lines.IsolationPlan::code)),
+                sorted(locks, Comparator.comparing(Lines.LockItem::number)));
+    }
+
+    public WorksFiles withLocks(List<Lines.LockItem> others) {
+        return new WorksFiles(
+                works,
+                people,
+                competences,
+                instrumentKinds,
+                instruments,
+                stages,
+                stations,
+                joints,
+                sheets,
+                routes,
+                isolationPlans,
+                others);
+    }
+
+    public WorksFiles withInstruments(List<Lines.Instrument> others) {
+        return new WorksFiles(
+                works,
+                people,
+                competences,
+                instrumentKinds,
+                others,
+                stages,
+                stations,
+                joints,
+                sheets,
+                routes,
+                isolationPlans,
+                locks);
+    }
+
+    private static <T> List<T> sorted(List<T> lines, Comparator<T> order) {
+        return lines.stream().sorted(order).toList();
+    }
+}

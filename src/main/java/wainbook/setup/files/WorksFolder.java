@@ -62,10 +62,10 @@ public final class WorksFolder {
         Codes numbers = new PeopleChecks(people, competences, faults).run();
         Codes kindCodes = new InstrumentChecks(kinds, instruments, faults).run();
         new ProcessChecks(stages, stations, joints, sheets, routes, kindCodes, predicates, faults).run();
-        Codes.of(plans, Lines.IsolationPlan::code, "isolation-plans/", faults, "isolation plan");
+        Codes.of(plans, Lines.IsolationPlan::code, "/code", "isolation-plans/", faults, "isolation plan");
         plans.forEach(plan -> new PlanChecks(plan, faults).run());
         new LockChecks(locks, numbers, faults).run();
-        works.ifPresent(read -> new ShiftChecks(read, faults).run());
+        works.ifPresent(read -> new DayChecks(read, faults).run());
 
         if (!faults.isEmpty()) {
             return new Found.Faulty(faults);
@@ -99,7 +99,7 @@ public final class WorksFolder {
     private <T> Optional<Located<T>> whole(YamlFile file, Class<T> type) {
         return Binding.TYPED
                 .bind(file.root(), type, file::place, faults)
-                .map(value -> new Located<>(value, file.place("")));
+                .map(value -> new Located<>(value, file.place(""), file::place));
     }
 
     private List<Located<Route>> routes(YamlFile file) {
@@ -108,8 +108,8 @@ public final class WorksFolder {
             String at = "/" + i;
             Binding.TYPED
                     .bind(file.root().get(i), Route.class, pointer -> file.place(at + pointer), faults)
-                    .ifPresent(route ->
-                            routes.add(new Located<>(route, file.place(at).unnamed())));
+                    .ifPresent(route -> routes.add(
+                            new Located<>(route, file.place(at).unnamed(), pointer -> file.place(at + pointer))));
         }
         return routes;
     }

@@ -1,0 +1,112 @@
+package wainbook.setup.password;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Objects;
+import org.jboss.resteasy.reactive.RestForm;
+import wainbook.page.Filled;
+import wainbook.page.SignedIn;
+import wainbook.setup.password.NewPassword.ToSet;
+import wainbook.works.PersonName;
+import wainbook.works.PersonRow;
+import wainbook.works.Role;
+import wainbook.works.signin.Passwords;
+import wainbook.works.signin.SignInRow;
+
+/** Where the administrator gives somebody a password to begin with. */
+@Path("/setup/passwords")
+@RolesAllowed(Role.administrator)
+@Produces(MediaType.TEXT_HTML)
+public class PasswordsPage {
+
+    /** A person in the list. */
+    public record Line(String number, String name, String user, String roles) {
+        static Line of(PersonRow row) {
+            return new Line(
+                    row.number,
+                    PersonName.of(row.number).map(known -> known.fullName).orElse(row.number),
+                    SignInRow.ofPerson(row.number).map(known -> known.userName).orElse(row.number),
+                    String.join(", ", row.roleWords()).replace('-', ' '));
+        }
+    }
+
+    @CheckedTemplate(basePath = "setup", defaultName = CheckedTemplate.ELEMENT_NAME)
+    static final class Templates {
+        private Templates() {}
+
+        static native TemplateInstance passwords(List<Line> people);
+
+        static native TemplateInstance password(Line person, boolean own, Filled filled);
+    }
+
+    private final NewPassword newPassword;
+    private final Passwords passwords;
+    private final SignedIn signedIn;
+
+    PasswordsPage(NewPassword newPassword, Passwords passwords, SignedIn signedIn) {
+        this.newPassword = newPassword;
+        this.passwords = passwords;
+        this.signedIn = signedIn;
+    }
+
+    @GET
+    public TemplateInstance people() {
+        return Templates.passwords(PersonRow.everybody().stream()
+                .filter(row -> !row.hasLeft)
+                .map(Line::of)
+                .toList());
+    }
+
+    @GET
+    @Path("{person}")
+    public TemplateInstance form(String person) {
+        return draw(Filled.fresh(), person);
+    }
+
+    @POST
+    @Path("{person}")
+    public Response set(
+            String person,
+            @RestForm String id,
+            @RestForm String password,
+            @RestForm String again,
+            @RestForm String own) {
+        Filled filled = Filled.sent(id);
+        Line known = line(person);
+        String typed = Objects.toString(password, "");
+        if (!typed.equals(again)) {
+            filled = filled.wrong("again", "setup.passwordsDiffer");
+        }
+        String who = signedIn.actor().who();
+        if (!passwords.areOf(who, Objects.toString(own, ""))) {
+            filled = filled.wrong("own", "setup.ownPasswordWrong");
+        }
+        if (!filled.right()) {
+            return filled.again(faulty -> draw(faulty, person));
+        }
+        return filled.answer(
+                newPassword.set(new ToSet(filled.id(), known.number(), person.equals(who)), typed, signedIn.actor()),
+                "/setup/passwords",
+                faulty -> draw(faulty, person));
+    }
+
+    private static TemplateInstance draw(Filled filled, String person) {
+        return Templates.password(line(person), false, filled);
+    }
+
+    private static Line line(String person) {
+        return PersonRow.<PersonRow>findByIdOptional(person)
+                .filter(row -> !row.hasLeft)
+                .map(Line::of)
+                .orElseThrow(NotFoundException::new);
+    }
+}

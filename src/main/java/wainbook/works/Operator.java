@@ -1,0 +1,4 @@
+package wainbook.works;
+
+/** A customer who runs vehicles. */
+public record Operator(String code, String title) {}
