@@ -29,9 +29,6 @@ import wainbook.works.Shift;
 @ApplicationScoped
 public class Rehearsal implements Announcement {
 
-    /** How many vehicles have been handed over when the demonstration begins. */
-    static final int HANDED_OVER = 60;
-
     /** Into the slot: enough for a line that waits to be seen waiting. */
     private static final int MINUTES_INTO_THE_SLOT = 25;
 
@@ -42,6 +39,7 @@ public class Rehearsal implements Announcement {
     private final DemoClock time;
     private final Clock clock;
     private final boolean wanted;
+    private final int handedOver;
 
     private Optional<Instant> beginning = Optional.empty();
     private volatile int played;
@@ -54,11 +52,13 @@ public class Rehearsal implements Announcement {
             DemoClock time,
             Clock clock,
             @ConfigProperty(name = "wainbook.rehearsal") boolean rehearsal,
+            @ConfigProperty(name = "wainbook.rehearsal.handed-over") int handedOver,
             @ConfigProperty(name = "wainbook.command", defaultValue = "false") boolean command) {
         this.acts = acts;
         this.demo = demo;
         this.time = time;
         this.clock = clock;
+        this.handedOver = handedOver;
         this.wanted = rehearsal && demo.wanted() && !command;
     }
 
@@ -82,7 +82,7 @@ public class Rehearsal implements Announcement {
                                 .filter(station -> station.stage().equals(Optional.of(leg.stage())))
                                 .count())
                         .sum();
-                time.set(Playing.beforeAll(Timetable.of(shifts, zone, present), steps, HANDED_OVER));
+                time.set(Playing.beforeAll(Timetable.of(shifts, zone, present), steps, handedOver));
                 beginning = Optional.of(present);
             });
         }
@@ -119,7 +119,7 @@ public class Rehearsal implements Announcement {
 
     private void past(Playing play) {
         try {
-            for (int number = 1; number <= HANDED_OVER && !ending; number++) {
+            for (int number = 1; number <= handedOver && !ending; number++) {
                 play.past(number);
                 played = number;
             }
@@ -132,6 +132,6 @@ public class Rehearsal implements Announcement {
 
     @Override
     public Optional<String> text() {
-        return playing ? Optional.of(Words.of("rehearsal.playing", played, HANDED_OVER)) : Optional.empty();
+        return playing ? Optional.of(Words.of("rehearsal.playing", played, handedOver)) : Optional.empty();
     }
 }
