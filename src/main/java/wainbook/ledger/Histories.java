@@ -21,7 +21,7 @@ class Histories {
 
     /**
      * What a transaction need not read again: the streams that it holds locked and has added to, as they will be when it
-     * commits; or, while a page is drawn, every stream that was asked for.
+     * commits; or, while a page is drawn and while acts are done together, every stream that was asked for.
      */
     private record Known(Map<Subject, History> streams, boolean keepsAll) {}
 
@@ -51,15 +51,29 @@ class Histories {
     /** A stream that {@code draw} asks for again is not looked up again. Nothing may be written meanwhile. */
     <T> T drawing(Supplier<T> draw) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            transaction.putResource(Known.class, new Known(new HashMap<>(), true));
+            keepAll();
             return draw.get();
         });
     }
 
+    /** To be called when a transaction begins that asks for the same streams often. */
+    void keepAll() {
+        transaction.putResource(Known.class, new Known(new HashMap<>(), true));
+    }
+
+    /** A stream whose end is held locked: what is known of it serves if it reaches up to that end. */
+    History upTo(StreamHead end, Subject subject) {
+        return Optional.ofNullable(known().streams().get(subject))
+                .or(() -> Optional.ofNullable(read.getIfPresent(subject)))
+                .filter(history -> history.endsWith(end.lastHash))
+                .orElseGet(() -> stored(subject));
+    }
+
     /** What the running transaction adds to a stream that it holds locked, and had read before as {@code former}. */
     void adds(Entry entry, History former) {
-        History longer = known().streams().getOrDefault(entry.subject(), former).and(entry);
-        known().streams().put(entry.subject(), longer);
+        History known = known().streams().getOrDefault(entry.subject(), former);
+        History before = known.number() + 1 == entry.number() ? known : former;
+        known().streams().put(entry.subject(), before.and(entry));
     }
 
     private Known known() {

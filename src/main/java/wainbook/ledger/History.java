@@ -46,6 +46,10 @@ public final class History {
         return entries.isEmpty() ? 0 : entries.get(entries.size() - 1).number();
     }
 
+    boolean endsWith(String hash) {
+        return !entries.isEmpty() && entries.get(entries.size() - 1).hash().equals(hash);
+    }
+
     public boolean isEmpty() {
         return entries.isEmpty();
     }

@@ -87,6 +87,7 @@ public class Ledger {
         }
         return QuarkusTransaction.requiringNew().timeout(timeoutS).call(() -> {
             transaction.putResource(Together.class, true);
+            histories.keepAll();
             return acts.call();
         });
     }

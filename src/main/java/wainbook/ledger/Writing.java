@@ -50,7 +50,12 @@ class Writing {
                 .max(Comparator.naturalOrder())
                 .orElse(now);
         var read = new HashMap<Subject, History>();
-        asked.writes().forEach(subject -> read.put(subject, histories.of(subject)));
+        asked.writes()
+                .forEach(subject -> read.put(
+                        subject,
+                        Optional.ofNullable(heads.get(subject))
+                                .map(head -> histories.upTo(head, subject))
+                                .orElseGet(() -> History.empty(subject))));
         var reading = new Reading(actor.at(now.isBefore(last) ? last : now), read);
         Optional<Reason> refusal = now.plus(CLOCK_TOLERANCE).isBefore(last)
                 ? Optional.of(Reason.of("ledger.clockBehind", Reason.WORKS_RULE, now, last))

@@ -60,7 +60,7 @@ final class Playing {
                 .minus(Duration.ofDays(1));
     }
 
-    /** The line, what waits before it, and what has left it and waits for its papers. */
+    /** The line, and what waits before it. */
     void line() {
         int steps = steps();
         Scene.of(steps).members().forEach(this::onTheLine);
@@ -73,26 +73,39 @@ final class Playing {
         for (int entry = 4; entry <= 8; entry++) {
             ordered(entry);
         }
-        inTheBay(-steps - WAITING_FOR_PAPERS);
+    }
+
+    /** What has left the line and is not handed over: one vehicle in the bay, the others waiting for their papers. */
+    void besideTheLine() {
+        int steps = steps();
         for (int late = 0; late < WAITING_FOR_PAPERS; late++) {
-            finished(-steps - late);
-            papers(-steps - late, 0.3 * (late + 1));
+            int entry = -steps - late;
+            double share = 0.3 * (late + 1);
+            whole(() -> {
+                finished(entry);
+                papers(entry, share);
+            });
         }
+        whole(() -> inTheBay(-steps - WAITING_FOR_PAPERS));
+    }
+
+    /** A whole way in one transaction: between two legs the vehicle would stand where people look at the line now. */
+    private void whole(Runnable way) {
+        acts.ledger.together(LEG_TIMEOUT_S, () -> {
+            way.run();
+            return true;
+        });
     }
 
     private static final int WAITING_FOR_PAPERS = 3;
 
-    /**
-     * A vehicle that was handed over; 1 is the latest. Its whole way is one transaction: between two legs it would stand at
-     * a station of the line that people look at now.
-     */
+    /** A vehicle that was handed over; 1 is the latest. */
     void past(int number) {
         int entry = -steps() - WAITING_FOR_PAPERS - number;
-        acts.ledger.together(LEG_TIMEOUT_S, () -> {
+        whole(() -> {
             finished(entry);
             papers(entry, 1);
             leg(entry, "handover", way -> way.handedOver(), order -> order.phase() == Phase.FINISHED);
-            return true;
         });
     }
 

@@ -119,6 +119,7 @@ public class Rehearsal implements Announcement {
 
     private void past(Playing play) {
         try {
+            play.besideTheLine();
             for (int number = 1; number <= handedOver && !ending; number++) {
                 play.past(number);
                 played = number;
