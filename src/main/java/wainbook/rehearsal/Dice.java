@@ -17,7 +17,12 @@ final class Dice {
 
     /** Dice of their own for one thing, so that what happens to another changes nothing here. */
     static Dice of(long seed, Object... about) {
-        return new Dice(new SplittableRandom(seed * 31 + List.of(about).hashCode()));
+        long mixed = seed;
+        for (Object one : about) {
+            // Thrown once in between, or the third vehicle of one seed would be the second of the next.
+            mixed = new SplittableRandom(mixed).nextLong() + one.hashCode();
+        }
+        return new Dice(new SplittableRandom(mixed));
     }
 
     boolean falls(double odds) {

@@ -41,8 +41,11 @@ final class Playing {
     private final Instant present;
     private final Map<String, String> operators;
     private final ZoneId zone;
+    private final String numbers;
 
-    Playing(Acts acts, WorksFiles works, Scenario scenario, Odds odds, Instant present) {
+    /** @param numbers what the numbers of the work orders begin with */
+    Playing(Acts acts, WorksFiles works, Scenario scenario, Odds odds, Instant present, String numbers) {
+        this.numbers = numbers;
         this.acts = acts;
         this.scenario = scenario;
         this.odds = odds;
@@ -314,12 +317,12 @@ final class Playing {
         return Dice.of(scenario.seed(), entry, leg);
     }
 
-    private static String number(int entry) {
-        return String.format("WB-%04d", 200 + entry);
+    private String number(int entry) {
+        return numbers + String.format("%04d", 200 + entry);
     }
 
-    private static String vin(Scenario.Kind kind, int entry) {
-        String prefix = kind.vinPrefix();
-        return prefix + String.format("%0" + (17 - prefix.length()) + "d", 700_000 + entry);
+    private String vin(Scenario.Kind kind, int entry) {
+        return kind.vinPrefix()
+                + dice(entry, "vin").digits(17 - kind.vinPrefix().length());
     }
 }

@@ -114,7 +114,7 @@ public class Rehearsal implements Announcement {
     private Optional<Playing> playing(Instant present) {
         return works().flatMap(works -> Scenario.beside(demo.folder())
                 .filter(scenario -> wanted)
-                .map(scenario -> new Playing(acts, works, scenario, Odds.usual(), present)));
+                .map(scenario -> new Playing(acts, works, scenario, Odds.usual(), present, "WB-")));
     }
 
     private void past(Playing play) {

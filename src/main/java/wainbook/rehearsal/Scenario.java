@@ -58,6 +58,10 @@ record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical) {
         }
     }
 
+    Scenario seeded(long other) {
+        return new Scenario(other, kinds, typical);
+    }
+
     /** The kind of the vehicle with this number: kinds come mixed, as orders do, and each to its share. */
     Kind kindOf(int vehicle) {
         var round = new ArrayList<Kind>();

@@ -158,7 +158,11 @@ final class VehicleWay {
                         .noneMatch(key -> key.equals("gate.ownWork") || key.startsWith("works.")))
                 .toList();
         if (able.isEmpty()) {
-            throw new IllegalStateException("nobody may sign " + stage + " of " + at.order);
+            throw new IllegalStateException("nobody may sign " + stage + " of " + at.order + ": "
+                    + at.crew.inspectors().stream()
+                            .map(person -> person.number() + " "
+                                    + rules(stage, person.number()).against())
+                            .toList());
         }
         return at.dice.one(able);
     }
