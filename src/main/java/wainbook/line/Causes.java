@@ -83,8 +83,7 @@ record Causes(Chain chain, Function<String, Optional<Situation>> at, Function<St
                                 "line.causeBlocked",
                                 titles.apply(other.station()),
                                 other.order().number(),
-                                other.state().word(),
-                                clock.when(other.since()))))
+                                since(other))))
                 .orElseGet(() -> Cause.at("/orders/" + here.order().number() + "/move", Words.of("line.causeSigned")));
     }
 
@@ -98,8 +97,14 @@ record Causes(Chain chain, Function<String, Optional<Situation>> at, Function<St
                                 "line.starvedWaits",
                                 other.order().number(),
                                 titles.apply(other.station()),
-                                other.state().word(),
-                                clock.when(other.since()))))
+                                since(other))))
                 .orElse(none);
+    }
+
+    /** What is longer than it may be began before it was too long: then it is said since when the vehicle is there. */
+    private String since(Situation other) {
+        boolean there = other.state() == StationState.OVER_TAKT || other.state() == StationState.WORKING;
+        return Words.of(
+                there ? "line.thereSince" : "line.stateSince", other.state().word(), clock.when(other.since()));
     }
 }

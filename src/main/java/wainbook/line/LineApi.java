@@ -66,7 +66,7 @@ public class LineApi {
                 standing.order().number(),
                 standing.since(),
                 standing.minutes(),
-                standing.taktMin(),
+                standing.allowedMin(),
                 standing.settled(),
                 standing.items());
     }

@@ -79,7 +79,7 @@ final class OnTheLine {
                 HoldInWords.inForce(history),
                 HelpCall.open(history),
                 bar.elapsedMin(order, now),
-                bar.taktMin(order));
+                bar.allowedMin(order));
     }
 
     Chain chain() {

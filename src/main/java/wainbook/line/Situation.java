@@ -29,7 +29,7 @@ record Situation(
         List<HoldInWords> holds,
         List<HelpCall> calls,
         long minutes,
-        double taktMin) {
+        double allowedMin) {
 
     Situation {
         nonconformities = List.copyOf(nonconformities);
@@ -50,7 +50,7 @@ record Situation(
                 !holds.isEmpty(),
                 settled && nonconformities.isEmpty() && !standing(Gate.Standing.REFUSED),
                 standing(Gate.Standing.SIGNED),
-                minutes > taktMin);
+                minutes > allowedMin);
     }
 
     StationState state() {

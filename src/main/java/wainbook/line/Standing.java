@@ -19,7 +19,7 @@ public record Standing(
         StationState state,
         Instant since,
         long minutes,
-        double taktMin,
+        double allowedMin,
         int settled,
         int items,
         List<Cause> causes,
@@ -35,7 +35,7 @@ public record Standing(
                 here.state(),
                 here.since(),
                 here.minutes(),
-                here.taktMin(),
+                here.allowedMin(),
                 here.record().map(record -> record.settledCount()).orElse(0),
                 here.record().map(record -> record.items().size()).orElse(0),
                 causes,
@@ -48,16 +48,16 @@ public record Standing(
 
     /** Whole minutes of the takt. */
     public long takt() {
-        return Math.round(taktMin);
+        return Math.round(allowedMin);
     }
 
     /** Shown as a figure in every state. */
     public boolean late() {
-        return minutes > taktMin;
+        return minutes > allowedMin;
     }
 
     /** How far over the takt. */
     public String over() {
-        return Formats.duration(Duration.ofMinutes(minutes - (long) taktMin));
+        return Formats.duration(Duration.ofMinutes(minutes - (long) allowedMin));
     }
 }

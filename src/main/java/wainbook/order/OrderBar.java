@@ -55,6 +55,12 @@ public class OrderBar {
         return new RouteBar(cells, taktMin(order), Optional.empty());
     }
 
+    /** Working minutes that a vehicle may stay at its stage: a takt for each station that the stage has. */
+    public double allowedMin(WorkOrder order) {
+        int stations = order.stage().map(releases::stationsOf).map(List::size).orElse(1);
+        return taktMin(order) * Math.max(1, stations);
+    }
+
     /** Minutes of one takt: the works', or that of this order's route. */
     public double taktMin(WorkOrder order) {
         return day.taktMinutes()

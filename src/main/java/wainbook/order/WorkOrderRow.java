@@ -60,8 +60,8 @@ public class WorkOrderRow extends PanacheEntityBase {
     /** Orders whose number, operator, variant, VIN or registration holds the text, in capitals or not. */
     public static PanacheQuery<WorkOrderRow> search(String text, Optional<WorkOrder.Phase> phase) {
         return phase.isPresent()
-                ? find(HOLDS_TEXT + " and phase = ?2 order by number", text, phase.get())
-                : find(HOLDS_TEXT + " order by number", text);
+                ? find(HOLDS_TEXT + " and phase = ?2 order by number desc", text, phase.get())
+                : find(HOLDS_TEXT + " order by number desc", text);
     }
 
     /** The same in any of the phases, the finished first, then those promised soonest. */

@@ -17,6 +17,7 @@ import wainbook.order.Holding;
 import wainbook.order.Intake;
 import wainbook.order.Ordering;
 import wainbook.process.Releases;
+import wainbook.station.Calling;
 import wainbook.station.Deferral;
 import wainbook.station.Recording;
 import wainbook.station.Voiding;
@@ -58,6 +59,9 @@ class Acts {
 
     @Inject
     Deferral deferral;
+
+    @Inject
+    Calling calling;
 
     @Inject
     TakeStep isolation;

@@ -33,6 +33,7 @@ final class Playing {
     private static final int ORDERED_BEFORE = 15;
     private static final int PAPERS_AFTER = 2;
     private static final int HANDED_OVER_AFTER = 5;
+    private static final int SOME_PAPERS_FOLLOW = 6;
 
     private final Acts acts;
     private final Scenario scenario;
@@ -107,7 +108,15 @@ final class Playing {
         int entry = -steps() - WAITING_FOR_PAPERS - number;
         whole(() -> {
             finished(entry);
-            papers(entry, 1);
+            if (number <= SOME_PAPERS_FOLLOW) {
+                leg(
+                        entry,
+                        "papers",
+                        way -> way.neededDocuments(papersCome(entry)),
+                        order -> order.phase() == Phase.FINISHED);
+            } else {
+                papers(entry, 1);
+            }
             leg(entry, "handover", way -> way.handedOver(), order -> order.phase() == Phase.FINISHED);
         });
     }
@@ -179,11 +188,11 @@ final class Playing {
     }
 
     private void papers(int entry, double share) {
-        leg(
-                entry,
-                "papers",
-                way -> way.documents(times.start(entry + steps() - 1 + PAPERS_AFTER), share),
-                order -> order.phase() == Phase.FINISHED);
+        leg(entry, "papers", way -> way.documents(papersCome(entry), share), order -> order.phase() == Phase.FINISHED);
+    }
+
+    private Instant papersCome(int entry) {
+        return times.start(entry + steps() - 1 + PAPERS_AFTER);
     }
 
     private void inTheBay(int entry) {
@@ -233,6 +242,10 @@ final class Playing {
             case SIGNED -> way.sign(leg.stage());
             case STUCK -> work.report(Optional.empty(), "Connector housing cracked, replacement not in the works");
             case HELD -> work.hold(HoldKind.PARTS, "Coupling not delivered, promised for this afternoon");
+            case CALLING -> {
+                work.leaveSomething();
+                work.call();
+            }
             case WORKING, UNSIGNED -> {}
         }
     }
@@ -240,7 +253,7 @@ final class Playing {
     /** So that the last entry of somebody at work is a few minutes old. */
     private double pace(Scene.Member member, Line.Leg leg) {
         double usual = pace(member.entry(), leg);
-        if (member.found() != Scene.Found.WORKING) {
+        if (member.found() != Scene.Found.WORKING && member.found() != Scene.Found.CALLING) {
             return usual;
         }
         Instant came = times.start(member.entry() + leg.step());

@@ -21,7 +21,9 @@ record Scene(List<Member> members) {
         /** Done; the gate waits for its inspector. */
         UNSIGNED,
         /** Held for parts. */
-        HELD
+        HELD,
+        /** At work, help called and not come yet; something light was left to the next stage. */
+        CALLING
     }
 
     /**
@@ -47,7 +49,7 @@ record Scene(List<Member> members) {
             new Look(0.9, Found.WORKING),
             new Look(0.55, Found.WORKING),
             new Look(0.6, Found.HELD),
-            new Look(0.8, Found.WORKING),
+            new Look(0.8, Found.CALLING),
             new Look(0.9, Found.WORKING));
 
     /** @param steps of the line, a stage with two stations counting two */

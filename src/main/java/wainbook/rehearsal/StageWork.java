@@ -24,12 +24,14 @@ import wainbook.process.Joint;
 import wainbook.process.JointClass;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
+import wainbook.station.Calling;
 import wainbook.station.Deferral;
 import wainbook.station.ItemState;
 import wainbook.station.ItemState.Status;
 import wainbook.station.Recording;
 import wainbook.station.Reply;
 import wainbook.station.StageRecord;
+import wainbook.station.StationSaying.Help;
 import wainbook.station.Voiding;
 import wainbook.works.Role;
 
@@ -248,6 +250,37 @@ final class StageWork {
             "Thread damaged, bolt does not run by hand",
             "Label missing",
             "Seal pinched");
+
+    void call() {
+        at.pass(at.dice.between(1.0, 2.0));
+        at.done(
+                at.acts.calling.call(
+                        new Calling.ToCall(
+                                at.dice.id(),
+                                at.order,
+                                Help.TEAM_LEADER,
+                                Optional.of("Bracket does not line up with the holes in the rail"),
+                                false),
+                        at.as(at.crew.anyone(Role.TECHNICIAN, at.dice))),
+                "call help");
+    }
+
+    /** Leaves the first open item that may wait to the next stage. */
+    void leaveSomething() {
+        at.record(stage).unsettled().stream()
+                .filter(this::mayBeLeft)
+                .findFirst()
+                .ifPresent(this::carryOver);
+    }
+
+    private boolean mayBeLeft(ItemState item) {
+        return item.item().condition() == Condition.NONE
+                && item.item()
+                        .joint()
+                        .flatMap(at.acts.releases::joint)
+                        .map(joint -> joint.jointClass() != JointClass.A)
+                        .orElse(true);
+    }
 
     /** Leaves the vehicle so that it can be moved: isolated no more, or with every lock off. */
     void makeSafe() {

@@ -204,7 +204,17 @@ final class VehicleWay {
         List<Document> missing = set().documents().stream()
                 .filter(document -> document.standing().isOpen())
                 .toList();
-        for (Document document : missing.subList(0, (int) Math.round(missing.size() * share))) {
+        inHand(clerk, missing.subList(0, (int) Math.round(missing.size() * share)));
+    }
+
+    /** Those alone without which the vehicle may not leave; the others follow. */
+    void neededDocuments(Instant when) {
+        at.clock.waitUntil(when);
+        inHand(at.crew.anyone(Role.HANDOVER_CLERK, at.dice), set().barring());
+    }
+
+    private void inHand(String clerk, List<Document> documents) {
+        for (Document document : documents) {
             at.pass(at.dice.between(0.5, 2.0));
             at.done(
                     at.acts.noting.note(
