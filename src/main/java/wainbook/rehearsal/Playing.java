@@ -208,7 +208,7 @@ final class Playing {
                     onto(way, entry, stays);
                     StageWork work = way.work(stays.stage(), stays.step(), pace(entry, stays));
                     work.upTo(0.4);
-                    work.report(Optional.empty(), "Coolant found below the floor, leak not located yet");
+                    work.events().report(Optional.empty(), "Coolant found below the floor, leak not located yet");
                     work.makeSafe();
                     acts.releases.stations().stream()
                             .filter(station ->
@@ -240,11 +240,12 @@ final class Playing {
         work.upTo(member.share());
         switch (member.found()) {
             case SIGNED -> way.sign(leg.stage());
-            case STUCK -> work.report(Optional.empty(), "Connector housing cracked, replacement not in the works");
-            case HELD -> work.hold(HoldKind.PARTS, "Coupling not delivered, promised for this afternoon");
+            case STUCK ->
+                work.events().report(Optional.empty(), "Connector housing cracked, replacement not in the works");
+            case HELD -> work.events().hold(HoldKind.PARTS, "Coupling not delivered, promised for this afternoon");
             case CALLING -> {
-                work.leaveSomething();
-                work.call();
+                work.events().leaveSomething();
+                work.events().call();
             }
             case WORKING, UNSIGNED -> {}
         }

@@ -9,31 +9,18 @@ import java.util.Set;
 import wainbook.isolation.step.FactsNow;
 import wainbook.isolation.step.Wanted;
 import wainbook.ledger.Entry;
-import wainbook.matter.Disposal;
-import wainbook.matter.MatterSaying.Disposition;
-import wainbook.matter.Nonconformities;
-import wainbook.matter.Nonconformity;
-import wainbook.matter.Reporting;
-import wainbook.order.Holding;
-import wainbook.order.OrderSaying.HoldKind;
-import wainbook.order.OrderSaying.Stops;
 import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 import wainbook.process.Condition;
 import wainbook.process.Joint;
-import wainbook.process.JointClass;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
-import wainbook.station.Calling;
-import wainbook.station.Deferral;
 import wainbook.station.ItemState;
 import wainbook.station.ItemState.Status;
 import wainbook.station.Recording;
 import wainbook.station.Reply;
 import wainbook.station.StageRecord;
-import wainbook.station.StationSaying.Help;
 import wainbook.station.Voiding;
-import wainbook.works.Role;
 
 /** The work of one stage at one vehicle, item by item. */
 final class StageWork {
@@ -46,6 +33,7 @@ final class StageWork {
     private final Answers answers;
     private final Odds odds;
     private final double pace;
+    private final Events events;
     private final Set<String> happened = new HashSet<>();
     private Optional<DeadWork> dead = Optional.empty();
 
@@ -57,6 +45,7 @@ final class StageWork {
         this.answers = answers;
         this.odds = odds;
         this.pace = pace;
+        this.events = new Events(at, stage);
     }
 
     /** Works until this share of the items is settled; all of them at 1, and then the vehicle is restored. */
@@ -87,21 +76,21 @@ final class StageWork {
 
     private void work(ItemState item) {
         if (item.status() == Status.NONCONFORMING) {
-            dispose();
+            events.dispose();
             return;
         }
         if (item.status() == Status.FACTS_MISSING) {
             throw new IllegalStateException(at.order + " lacks the facts " + item.missingFacts());
         }
         if (once("held", item, odds.held() / 8)) {
-            heldForAWhile();
+            events.heldForAWhile();
         }
-        if (mayBeCarriedOver(item) && once("carried", item, odds.carriedOver())) {
-            carryOver(item);
+        if (events.mayBeCarriedOver(item) && once("carried", item, odds.carriedOver())) {
+            events.carryOver(item);
             return;
         }
         if (once("reported", item, odds.reported())) {
-            report(item);
+            events.report(item);
         }
         Entry entry = record(item, once("outside", item, odds.outside()));
         if (once("voided", item, odds.voided())) {
@@ -209,135 +198,13 @@ final class StageWork {
                 .toList();
     }
 
-    private void heldForAWhile() {
-        at.pass(at.dice.between(1.0, 3.0));
-        boolean parts = at.dice.falls(0.6);
-        hold(
-                parts ? HoldKind.PARTS : HoldKind.QUALITY,
-                parts ? "Bracket set not delivered to the station" : "Crack indication at a bracket, to be looked at");
-        at.pass(at.dice.between(4.0, 11.0));
-        int number = at.vehicle().holds().get(at.vehicle().holds().size() - 1).hold();
-        Role releaser = parts ? Role.LINE_MANAGER : Role.QUALITY_ENGINEER;
-        at.done(
-                at.acts.holding.release(
-                        new Holding.ToRelease(
-                                at.dice.id(),
-                                at.order,
-                                number,
-                                parts ? "Parts are at the station" : "Looked at with dye, no crack"),
-                        at.as(at.crew.anyone(releaser, at.dice))),
-                "release");
-    }
-
-    void hold(HoldKind kind, String reason) {
-        at.done(
-                at.acts.holding.hold(
-                        new Holding.ToHold(at.dice.id(), at.order, kind, List.of(Stops.WORK, Stops.MOVE), reason),
-                        at.as(at.crew.anyone(Role.TEAM_LEADER, at.dice))),
-                "hold");
-    }
-
-    private void report(ItemState item) {
-        at.pass(at.dice.between(1.0, 3.0));
-        report(Optional.of(item.line().name()), at.dice.one(REPORTS));
-        at.pass(at.dice.between(2.0, 6.0));
-        dispose();
-    }
-
-    private static final List<String> REPORTS = List.of(
-            "Paint damaged down to the metal beside the joint",
-            "Cable chafes at the edge of the bracket",
-            "Thread damaged, bolt does not run by hand",
-            "Label missing",
-            "Seal pinched");
-
-    void call() {
-        at.pass(at.dice.between(1.0, 2.0));
-        at.done(
-                at.acts.calling.call(
-                        new Calling.ToCall(
-                                at.dice.id(),
-                                at.order,
-                                Help.TEAM_LEADER,
-                                Optional.of("Bracket does not line up with the holes in the rail"),
-                                false),
-                        at.as(at.crew.anyone(Role.TECHNICIAN, at.dice))),
-                "call help");
-    }
-
-    /** Leaves the first open item that may wait to the next stage. */
-    void leaveSomething() {
-        at.record(stage).unsettled().stream()
-                .filter(this::mayBeLeft)
-                .findFirst()
-                .ifPresent(this::carryOver);
-    }
-
-    private boolean mayBeLeft(ItemState item) {
-        return item.item().condition() == Condition.NONE
-                && item.item()
-                        .joint()
-                        .flatMap(at.acts.releases::joint)
-                        .map(joint -> joint.jointClass() != JointClass.A)
-                        .orElse(true);
-    }
-
     /** Leaves the vehicle so that it can be moved: isolated no more, or with every lock off. */
     void makeSafe() {
         dead.ifPresent(DeadWork::restore);
     }
 
-    void report(Optional<String> item, String what) {
-        at.done(
-                at.acts.reporting.report(
-                        new Reporting.ToReport(at.dice.id(), at.order, item, what),
-                        at.as(at.crew.anyone(Role.TECHNICIAN, at.dice))),
-                "report");
-    }
-
-    private void dispose() {
-        at.pass(at.dice.between(3.0, 9.0));
-        for (Nonconformity open : Nonconformities.of(at.history()).awaitingDisposition()) {
-            at.done(
-                    at.acts.disposal.decide(
-                            new Disposal.Dispose(
-                                    at.dice.id(),
-                                    at.order,
-                                    open.number(),
-                                    at.dice.falls(0.8) ? Disposition.REWORK : Disposition.REPAIR,
-                                    "Put right with new parts, measured again",
-                                    Optional.empty()),
-                            at.as(at.crew.anyone(Role.QUALITY_ENGINEER, at.dice))),
-                    "disposition");
-        }
-    }
-
-    private boolean mayBeCarriedOver(ItemState item) {
-        List<String> stages = at.vehicle().ordered().stages();
-        boolean light = item.item().condition() == Condition.NONE
-                && item.item().asks() instanceof Ask.Confirm
-                && item.item()
-                        .joint()
-                        .flatMap(at.acts.releases::joint)
-                        .map(joint -> joint.jointClass() == JointClass.C)
-                        .orElse(true);
-        boolean others = at.record(stage).items().stream()
-                .noneMatch(other -> other.item().after().contains(item.key()));
-        return light && others && stages.indexOf(stage) >= 0 && stages.indexOf(stage) + 1 < stages.size();
-    }
-
-    private void carryOver(ItemState item) {
-        String next = at.vehicle().stageAfter(stage).orElseThrow();
-        at.done(
-                at.acts.deferral.carryOver(
-                        new Deferral.ToCarryOver(
-                                at.dice.id(),
-                                at.order,
-                                item.key(),
-                                next,
-                                at.crew.anyone(Role.TEAM_LEADER, at.dice),
-                                "Clips short at the station, rest of the bracket done"),
-                        at.as(at.crew.anyone(Role.TEAM_LEADER, at.dice))),
-                "carry over " + item.key());
+    /** What else happens at the vehicle. */
+    Events events() {
+        return events;
     }
 }
