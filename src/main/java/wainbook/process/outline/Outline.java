@@ -65,7 +65,7 @@ public record Outline(String vehicleKind, List<View> views, List<Zone> zones) {
                     views.stream().anyMatch(view -> view.side() == zone.view() && zone.inside(view)),
                     "zone " + zone.name() + " lies outside its view");
             zones.stream()
-                    .filter(other -> other != zone && other.overlaps(zone))
+                    .filter(other -> !other.equals(zone) && other.overlaps(zone))
                     .findFirst()
                     .ifPresent(other -> require(false, "zones overlap: " + zone.name() + ", " + other.name()));
         }
