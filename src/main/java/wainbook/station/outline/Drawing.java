@@ -1,5 +1,7 @@
 package wainbook.station.outline;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -91,6 +93,11 @@ public record Drawing(List<View> views, List<View> others, List<Zone> zones, Opt
 
         public String title() {
             return name.equals(ELSEWHERE) ? Words.of("station.zoneElsewhere") : name;
+        }
+
+        /** As the page's address names it. */
+        public String asked() {
+            return URLEncoder.encode(name, StandardCharsets.UTF_8);
         }
 
         /** How much is open, and what failed, in words. */

@@ -34,15 +34,15 @@ public record Mark(double x, double y, String figure, Optional<String> word, Mar
     }
 
     /** Its left edge, so much to the right. */
-    public String left(double moved) {
-        return Units.of(x + moved);
+    public String left(Number moved) {
+        return Units.of(x + moved.doubleValue());
     }
 
-    public String top(double moved) {
-        return Units.of(y + moved);
+    public String top(Number moved) {
+        return Units.of(y + moved.doubleValue());
     }
 
-    public String across(double wider) {
-        return Units.of(width() + wider);
+    public String across(Number wider) {
+        return Units.of(width() + wider.doubleValue());
     }
 }
