@@ -6,6 +6,7 @@ import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
 import wainbook.process.draft.About;
 import wainbook.process.draft.Drafted;
+import wainbook.process.outline.Outline;
 import wainbook.process.plan.Plan;
 
 /**
@@ -51,6 +52,14 @@ public sealed interface ProcessSaying extends Saying {
     /** A revision of a variant's isolation plan came into force. */
     @Kind("process.planReleased/1")
     record PlanReleased(Plan plan) implements ProcessSaying {}
+
+    /** The drawing of a kind of vehicle came into force. */
+    @Kind("process.outlineReleased/1")
+    record OutlineReleased(Outline outline, int revision) implements ProcessSaying {
+        public OutlineReleased {
+            Revision.checked(revision);
+        }
+    }
 
     /** A stage was defined, or defined anew. */
     @Kind("process.stageDefined/1")

@@ -14,11 +14,13 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.process.ProcessSaying.JointsReleased;
+import wainbook.process.ProcessSaying.OutlineReleased;
 import wainbook.process.ProcessSaying.PlanReleased;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.ProcessSaying.RouteReleased;
 import wainbook.process.ProcessSaying.StageDefined;
 import wainbook.process.ProcessSaying.StationDefined;
+import wainbook.process.outline.Outline;
 import wainbook.process.plan.Plan;
 
 /** What the works has released: sheets, routes, joints, stages, stations, as they stand and as they stood. */
@@ -93,6 +95,14 @@ public class Releases {
 
     public Optional<Joint> joint(String code) {
         return joints().stream().filter(joint -> joint.code().equals(code)).findFirst();
+    }
+
+    /** The drawing of a kind of vehicle that is in force; the works may have none. */
+    public Optional<Outline> outline(String vehicleKind) {
+        return works(OutlineReleased.class)
+                .map(OutlineReleased::outline)
+                .filter(outline -> outline.vehicleKind().equals(vehicleKind))
+                .reduce((former, latter) -> latter);
     }
 
     /** The isolation plan of a variant that is in force. */

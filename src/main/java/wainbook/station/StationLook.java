@@ -10,6 +10,7 @@ import wainbook.act.Moment;
 import wainbook.act.Reason;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.page.InWords;
+import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
@@ -45,27 +46,34 @@ class StationLook {
         this.bar = bar;
     }
 
-    StationView at(
-            String number,
-            Optional<String> wanted,
-            Optional<Long> done,
-            List<Reason> refusals,
-            Form form,
-            Moment moment) {
+    /** What was asked to be looked at: one item, or a zone of the vehicle. */
+    record Chosen(Optional<String> item, Optional<String> zone) {
+        static Chosen item(String key) {
+            return new Chosen(Optional.of(key), Optional.empty());
+        }
+    }
+
+    StationView at(String number, Chosen chosen, Optional<Long> done, List<Reason> refusals, Form form, Moment moment) {
         History history = ledger.history(Subject.workOrder(number));
         WorkOrder order = WorkOrder.of(history).orElseThrow(NotFoundException::new);
         StageRecord record = record(history, order);
-        Optional<ItemState> inHand = wanted.flatMap(record::item).or(() -> next(record));
+        Optional<Entry> last = done.flatMap(entryNumber -> entry(history, entryNumber));
+        Optional<StationView.Said> said =
+                last.flatMap(entry -> itemOf(entry, record).flatMap(state -> Verdicts.of(entry, state)));
+        var zones = new InZones(releases.outline(order.ordered().variant()), record);
+        Optional<String> zone = chosen.zone()
+                .or(() -> last.flatMap(entry -> itemOf(entry, record)).flatMap(zones::zone));
+        Optional<ItemState> inHand = chosen.item()
+                .flatMap(record::item)
+                .or(() -> zones.next(zone))
+                .or(() -> chosen.zone().flatMap(zones::first))
+                .or(() -> zones.next(Optional.empty()));
         Optional<Joint> joint = inHand.flatMap(state -> state.item().joint()).flatMap(releases::joint);
         List<Reason> against = inHand.map(
                         state -> workplace.against(history, moment, state.key(), Optional.empty()).stream()
                                 .filter(reason -> !reason.key().equals("works.instrumentUnknown"))
                                 .toList())
                 .orElse(List.of());
-        Optional<StationView.Said> said = done.flatMap(entryNumber -> history.entries().stream()
-                .filter(entry -> entry.number() == entryNumber)
-                .findFirst()
-                .flatMap(entry -> itemOf(entry, record).flatMap(state -> Verdicts.of(entry, state))));
         StationView bare = new StationView(
                 order,
                 place(order),
@@ -81,7 +89,8 @@ class StationLook {
                 InWords.of(Isolation.of(history), moment.at(), moment.who(), new Formats(day.zone())),
                 bar.of(order, moment.at(), DeferredWork.from(history)),
                 inHand.flatMap(state -> taking.inHand(history, moment, state.key())),
-                HelpView.open(number, history));
+                HelpView.open(number, history),
+                zones.drawing(inHand, chosen.zone()));
         return inHand.isEmpty() ? bare : withInstruments(bare);
     }
 
@@ -110,18 +119,13 @@ class StationLook {
                 .orElseThrow(NotFoundException::new);
     }
 
-    private static Optional<ItemState> next(StageRecord record) {
-        return record.unsettled().stream()
-                .filter(state -> state.status() != ItemState.Status.NONCONFORMING)
-                .filter(state -> state.item().after().stream()
-                        .allMatch(before -> record.item(before)
-                                .map(other -> other.status().settled())
-                                .orElse(true)))
-                .findFirst()
-                .or(() -> record.unsettled().stream().findFirst());
+    private static Optional<Entry> entry(History history, long number) {
+        return history.entries().stream()
+                .filter(entry -> entry.number() == number)
+                .findFirst();
     }
 
-    private static Optional<ItemState> itemOf(wainbook.ledger.Entry entry, StageRecord record) {
+    private static Optional<ItemState> itemOf(Entry entry, StageRecord record) {
         return record.items().stream()
                 .filter(state ->
                         state.entries().stream().anyMatch(known -> known.id().equals(entry.id())))
@@ -149,7 +153,8 @@ class StationLook {
                 view.power(),
                 view.bar(),
                 view.hands(),
-                view.calls());
+                view.calls(),
+                view.drawing());
     }
 
     private String place(WorkOrder order) {

@@ -54,8 +54,13 @@ public class StationPage {
 
     @GET
     @Authenticated
-    public Response station(String order, @RestQuery Optional<String> item, @RestQuery Optional<Long> done) {
-        return Response.ok(StationPages.station(look.at(order, item, done, List.of(), Form.EMPTY, signedIn.now())))
+    public Response station(
+            String order,
+            @RestQuery Optional<String> item,
+            @RestQuery Optional<String> zone,
+            @RestQuery Optional<Long> done) {
+        var chosen = new StationLook.Chosen(item, zone);
+        return Response.ok(StationPages.station(look.at(order, chosen, done, List.of(), Form.EMPTY, signedIn.now())))
                 .build();
     }
 
@@ -113,7 +118,7 @@ public class StationPage {
     private Response shown(String order, String item, Form form, List<Reason> reasons, int status) {
         return Response.status(status)
                 .entity(StationPages.station(
-                        look.at(order, Optional.of(item), Optional.empty(), reasons, form, signedIn.now())))
+                        look.at(order, StationLook.Chosen.item(item), Optional.empty(), reasons, form, signedIn.now())))
                 .build();
     }
 

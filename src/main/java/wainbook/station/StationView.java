@@ -2,6 +2,7 @@ package wainbook.station;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Reason;
@@ -13,6 +14,9 @@ import wainbook.page.RouteBar;
 import wainbook.page.Words;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
+import wainbook.station.outline.BoltPattern;
+import wainbook.station.outline.Drawing;
+import wainbook.station.outline.Marked;
 
 /**
  * What the station page shows.
@@ -25,6 +29,7 @@ import wainbook.process.Joint;
  * @param actId the id that the form's entry will have
  * @param hands whose hands the item in hand is in
  * @param calls for help that are not settled
+ * @param drawing the vehicle with the marks of its sheet; absent when the works has none of this kind
  */
 public record StationView(
         WorkOrder order,
@@ -41,21 +46,11 @@ public record StationView(
         InWords power,
         RouteBar bar,
         Optional<Taking.InHand> hands,
-        List<HelpView.Line> calls) {
+        List<HelpView.Line> calls,
+        Optional<Drawing> drawing) {
 
     /** The last entry in words. */
     public record Said(boolean passed, boolean observed, String text) {}
-
-    /** One fastener's fields, with its place in the order of tightening. */
-    public record Bolt(int number, int position) {
-        public String torqueField() {
-            return "bolt" + number;
-        }
-
-        public String angleField() {
-            return "angle" + number;
-        }
-    }
 
     /** Who can be called for help. */
     public List<Option> helps() {
@@ -113,8 +108,24 @@ public record StationView(
         return against.isEmpty();
     }
 
-    public List<Bolt> bolts() {
-        return joint.map(TighteningSequence::of).orElse(List.of());
+    /** The joint in hand as its bolts lie. */
+    public BoltPattern pattern() {
+        return TighteningSequence.of(joint.orElseThrow());
+    }
+
+    /** What the joint in hand was last recorded with. */
+    public Optional<Tightened> tightened() {
+        return inHand.flatMap(state -> joint.flatMap(known -> Tightened.last(state, known)));
+    }
+
+    /** Further open items at the place of the one in hand, so that nobody walks round the vehicle twice. */
+    public List<Marked> nextHere() {
+        return drawing.flatMap(drawn ->
+                        drawn.zones().stream().filter(Drawing.Zone::inHand).findFirst())
+                .map(zone -> zone.items().stream()
+                        .filter(item -> item.open() && !item.inHand())
+                        .toList())
+                .orElse(List.of());
     }
 
     public List<Option> options() {
@@ -148,11 +159,7 @@ public record StationView(
         if (inHand.filter(known -> known.key().equals(item.key())).isPresent()) {
             return "now";
         }
-        return switch (item.status()) {
-            case FAILED, NONCONFORMING, STALE -> "failed";
-            case PASSED, CONCEDED, NOT_APPLICABLE, CARRIED_OVER, RE_SEQUENCED -> "done";
-            case OPEN, WAITING, FACTS_MISSING -> "open";
-        };
+        return InZones.standing(item).name().toLowerCase(Locale.ROOT);
     }
 
     public int left() {

@@ -56,7 +56,8 @@ public class TakingPage {
     }
 
     private Response shown(String order, String item, List<Reason> reasons) {
-        StationView view = look.at(order, Optional.of(item), Optional.empty(), reasons, Form.EMPTY, signedIn.now());
+        StationView view =
+                look.at(order, StationLook.Chosen.item(item), Optional.empty(), reasons, Form.EMPTY, signedIn.now());
         return Response.status(Problem.status(reasons))
                 .entity(StationPages.station(view))
                 .build();

@@ -1,22 +1,19 @@
 package wainbook.station;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import wainbook.engineering.Answer;
 import wainbook.engineering.tightening.TighteningOrder;
 import wainbook.process.Joint;
+import wainbook.station.outline.BoltPattern;
 
 /** In which order a joint's fasteners are tightened: crosswise round a circle, else as they are listed. */
 final class TighteningSequence {
 
     private TighteningSequence() {}
 
-    static List<StationView.Bolt> of(Joint joint) {
-        var bolts = new ArrayList<StationView.Bolt>();
-        for (int position : positions(joint)) {
-            bolts.add(new StationView.Bolt(bolts.size() + 1, position));
-        }
-        return bolts;
+    static BoltPattern of(Joint joint) {
+        return BoltPattern.of(joint.order() == Joint.Order.CIRCLE, positions(joint));
     }
 
     private static List<Integer> positions(Joint joint) {
@@ -25,10 +22,6 @@ final class TighteningSequence {
                     new TighteningOrder().of(new TighteningOrder.Inputs(joint.bolts()));
             return answer.fold(working -> working.results().order(), faults -> List.of(), refusal -> List.of());
         }
-        var listed = new ArrayList<Integer>();
-        for (int bolt = 1; bolt <= joint.bolts(); bolt++) {
-            listed.add(bolt);
-        }
-        return listed;
+        return IntStream.rangeClosed(1, joint.bolts()).boxed().toList();
     }
 }

@@ -15,7 +15,7 @@ import java.util.Set;
 final class Fields {
 
     /** What the elements of a list are known by, where they are groups of fields. */
-    private static final List<String> NAMES = List.of("key", "code", "stage", "title");
+    private static final List<String> NAMES = List.of("key", "code", "stage", "title", "name", "side");
 
     private final List<Change.Field> found = new ArrayList<>();
 

@@ -21,6 +21,7 @@ public enum Part {
     SHEETS("sheets", "code"),
     ROUTES("routes.yaml", "code"),
     ISOLATION_PLANS("isolation-plans", "code"),
+    OUTLINES("outlines", "vehicle_kind"),
     LOCKS("locks.csv", "number");
 
     private final String file;
@@ -41,7 +42,7 @@ public enum Part {
     /** Whether it says how vehicles are built: what two people answer for. */
     public boolean ofTheProcess() {
         return switch (this) {
-            case STAGES, STATIONS, JOINTS, SHEETS, ROUTES, ISOLATION_PLANS -> true;
+            case STAGES, STATIONS, JOINTS, SHEETS, ROUTES, ISOLATION_PLANS, OUTLINES -> true;
             case WORKS, OPERATORS, PEOPLE, COMPETENCES, INSTRUMENT_KINDS, INSTRUMENTS, LOCKS -> false;
         };
     }
@@ -65,6 +66,7 @@ public enum Part {
             case SHEETS -> files.sheets();
             case ROUTES -> files.routes();
             case ISOLATION_PLANS -> files.isolationPlans();
+            case OUTLINES -> files.outlines();
             case LOCKS -> files.locks();
         };
     }
@@ -87,7 +89,7 @@ public enum Part {
             case STATIONS -> Columns.of(Station.class);
             case JOINTS -> Columns.of(Lines.JointRow.class);
             case LOCKS -> Columns.of(Lines.LockItem.class);
-            case WORKS, OPERATORS, SHEETS, ROUTES, ISOLATION_PLANS ->
+            case WORKS, OPERATORS, SHEETS, ROUTES, ISOLATION_PLANS, OUTLINES ->
                 throw new IllegalStateException(this + " is no table");
         };
     }

@@ -7,6 +7,7 @@ import wainbook.process.Joint;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.outline.Outline;
 
 /** All that the files of a works say, once nothing is wrong with them. */
 public record WorksFiles(
@@ -21,6 +22,7 @@ public record WorksFiles(
         List<CheckSheet> sheets,
         List<Route> routes,
         List<Lines.IsolationPlan> isolationPlans,
+        List<Outline> outlines,
         List<Lines.LockItem> locks) {
 
     /**
@@ -42,6 +44,7 @@ public record WorksFiles(
                 sorted(sheets, Comparator.comparing(CheckSheet::code)),
                 sorted(routes, Comparator.comparing(Route::code)),
                 sorted(isolationPlans, Comparator.comparing(Lines.IsolationPlan::code)),
+                sorted(outlines, Comparator.comparing(Outline::vehicleKind)),
                 sorted(locks, Comparator.comparing(Lines.LockItem::number)));
     }
 
@@ -58,6 +61,7 @@ public record WorksFiles(
                 sheets,
                 routes,
                 isolationPlans,
+                outlines,
                 others);
     }
 
@@ -74,6 +78,7 @@ public record WorksFiles(
                 sheets,
                 routes,
                 isolationPlans,
+                outlines,
                 locks);
     }
 

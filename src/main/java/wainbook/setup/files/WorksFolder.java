@@ -13,6 +13,7 @@ import wainbook.predicate.Predicates;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.outline.Outline;
 
 /** Reads a works from a folder of CSV and YAML files. Nothing is taken unless everything can be. */
 public final class WorksFolder {
@@ -58,12 +59,14 @@ public final class WorksFolder {
         var plans = filesOf(folder, "isolation-plans").stream()
                 .flatMap(file -> whole(file, Lines.IsolationPlan.class).stream())
                 .toList();
+        var outlines = outlines(folder);
 
         Codes numbers = new PeopleChecks(people, competences, faults).run();
         Codes kindCodes = new InstrumentChecks(kinds, instruments, faults).run();
         new ProcessChecks(stages, stations, joints, sheets, routes, kindCodes, predicates, faults).run();
         Codes.of(plans, Lines.IsolationPlan::code, "/code", "isolation-plans/", faults, "isolation plan");
         plans.forEach(plan -> new PlanChecks(plan, faults).run());
+        new OutlineChecks(outlines, routes, sheets, faults).run();
         new LockChecks(locks, numbers, faults).run();
         works.ifPresent(read -> new DayChecks(read, faults).run());
 
@@ -82,6 +85,7 @@ public final class WorksFolder {
                 sheets.stream().map(SheetFile::sheet).toList(),
                 Located.values(routes),
                 Located.values(plans),
+                Located.values(outlines),
                 Located.values(locks)));
     }
 
@@ -117,6 +121,16 @@ public final class WorksFolder {
     private List<SheetFile> sheets(Path folder) {
         return filesOf(folder, "sheets").stream()
                 .flatMap(file -> SheetFile.read(file, faults).stream())
+                .toList();
+    }
+
+    /** A works may do without: its vehicles are then worked by the list alone. */
+    private List<Located<Outline>> outlines(Path folder) {
+        if (!Files.isDirectory(folder.resolve(Part.OUTLINES.file()))) {
+            return List.of();
+        }
+        return filesOf(folder, Part.OUTLINES.file()).stream()
+                .flatMap(file -> whole(file, Outline.class).stream())
                 .toList();
     }
 

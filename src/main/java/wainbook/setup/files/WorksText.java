@@ -40,7 +40,7 @@ public final class WorksText {
         texts.put(Part.WORKS.file(), yaml(works.set("operators", array(Part.OPERATORS.nodes(ordered)))));
         texts.put(Part.ROUTES.file(), yaml(array(Part.ROUTES.nodes(ordered))));
         Part.tables().forEach(part -> texts.put(part.file(), csv(part, ordered)));
-        for (Part part : List.of(Part.SHEETS, Part.ISOLATION_PLANS)) {
+        for (Part part : List.of(Part.SHEETS, Part.ISOLATION_PLANS, Part.OUTLINES)) {
             part.nodes(ordered).forEach(node -> texts.put(part.file() + "/" + part.key(node) + ".yaml", yaml(node)));
         }
         return texts;

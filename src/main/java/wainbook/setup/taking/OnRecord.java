@@ -19,6 +19,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.process.Joint;
 import wainbook.process.ProcessSaying.JointsReleased;
+import wainbook.process.ProcessSaying.OutlineReleased;
 import wainbook.process.ProcessSaying.PlanReleased;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.ProcessSaying.RouteReleased;
@@ -91,6 +92,7 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                 plans().values().stream()
                         .map(said -> PlanFile.lines(said.plan()))
                         .toList(),
+                outlines().values().stream().map(OutlineReleased::outline).toList(),
                 locks(false));
     }
 
@@ -100,6 +102,7 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                 ownLine(),
                 people().filter(Person::left).map(this::line).toList(),
                 competences(firstDay("UTC"), true),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -134,6 +137,10 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
 
     Map<String, PlanReleased> plans() {
         return byCode(PlanReleased.class, said -> said.plan().code());
+    }
+
+    Map<String, OutlineReleased> outlines() {
+        return byCode(OutlineReleased.class, said -> said.outline().vehicleKind());
     }
 
     List<Joint> joints() {

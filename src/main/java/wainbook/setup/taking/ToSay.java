@@ -12,6 +12,7 @@ import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.process.Joint;
 import wainbook.process.ProcessSaying;
+import wainbook.process.outline.Outline;
 import wainbook.setup.files.Change;
 import wainbook.setup.files.Differences;
 import wainbook.setup.files.Lines;
@@ -136,6 +137,14 @@ record ToSay(OnRecord record, WorksFiles wanted, Differences differences, Functi
         changed(Part.ISOLATION_PLANS, wanted.isolationPlans(), Lines.IsolationPlan::code)
                 .keySet()
                 .forEach(plan -> sayings.add(new ProcessSaying.PlanReleased(PlanFile.plan(plan))));
+        changed(Part.OUTLINES, wanted.outlines(), Outline::vehicleKind)
+                .keySet()
+                .forEach(outline -> sayings.add(new ProcessSaying.OutlineReleased(
+                        outline,
+                        Optional.ofNullable(record.outlines().get(outline.vehicleKind()))
+                                        .map(ProcessSaying.OutlineReleased::revision)
+                                        .orElse(0)
+                                + 1)));
         return sayings;
     }
 

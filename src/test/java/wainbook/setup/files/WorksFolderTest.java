@@ -180,4 +180,39 @@ class WorksFolderTest {
                 .extracting(fault -> fault.split("[: ]")[0])
                 .contains("routes.yaml", "works.yaml", "stages.csv", "joints.csv", "sheets/fit-bus12.yaml");
     }
+
+    @Test
+    void a_zone_that_is_not_drawn_is_told_at_its_item() throws IOException {
+        replace("sheets/fit-bus12.yaml", "zone: \"front roof\"", "zone: \"front rooof\"");
+        assertThat(faults())
+                .singleElement()
+                .asString()
+                .matches(
+                        "sheets/fit-bus12.yaml:\\d+:\\d+ \\(zone\\) "
+                                + "setup.unknownCode .*front rooof.*a zone of the outline of bus-12m: battery tray, .*front roof.*");
+    }
+
+    @Test
+    void outlines_may_be_left_out() throws IOException {
+        Files.delete(folder.resolve("outlines/bus-12m.yaml"));
+        assertThat(faults()).isEmpty();
+        Files.delete(folder.resolve("outlines"));
+        assertThat(faults()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "pen: detail | pen: thick | setup.wrongValue",
+                "kind: circle | kind: ellipse | setup.unknownKind",
+                "points: \"410 | points: \"url | setup.refusedValue",
+                "name: \"under floor\" | name: \"engine bay\" | setup.refusedValue",
+                "view: above | view: front | setup.wrongValue",
+                "vehicle_kind: \"bus-12m\" | vehicle_kind: \"bus-18m\" | setup.unknownCode"
+            })
+    void what_cannot_be_drawn_is_told_with_its_place(String old, String planted, String rule) throws IOException {
+        replace("outlines/bus-12m.yaml", old, planted);
+        assertThat(faults()).anyMatch(fault -> fault.startsWith("outlines/bus-12m.yaml:") && fault.contains(rule));
+    }
 }
