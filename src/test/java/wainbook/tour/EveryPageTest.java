@@ -72,7 +72,7 @@ class EveryPageTest {
         if (eyes == null) {
             List<Map<String, Object>> orders = new Asking("ingrid").get("/orders").getList("$");
             StageSetting.set(orders.stream()
-                    .filter(order -> "packs".equals(order.get("stage")))
+                    .filter(order -> "packs".equals(order.get("stage")) && "ON_LINE".equals(order.get("phase")))
                     .map(order -> (String) order.get("number"))
                     .findFirst()
                     .orElseThrow());

@@ -29,7 +29,7 @@ record GuidePictures(Eyes eyes, Stops stops) {
         shot("ingrid", "/instruments", "instruments");
         shot("leilani", "/handover", "handovers");
         shot("leilani", "/handover/" + finished, "handover");
-        shot("ruben", "/trace?q=" + stops.at("final"), "trace");
+        shot("ruben", "/trace?q=BO-01", "trace");
         shot("ruben", "/verification", "verification");
         shot("ruben", "/orders/" + stops.inPhase("HANDED_OVER"), "vehicle");
         line(Path.of("docs/line.png"));
@@ -49,7 +49,7 @@ record GuidePictures(Eyes eyes, Stops stops) {
         Page page = eyes.open(user, path);
         page.setViewportSize(width, height);
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
-        page.evaluate("document.fonts.ready.then(() => true)");
+        page.evaluate("document.fonts.ready.then(() => scrollTo(0, 0))");
         return page;
     }
 }

@@ -99,7 +99,7 @@ final class StageSetting {
         form.putAll(Map.of(
                 "number", LONG_PERSON,
                 "name", "Konstantina-Aleksandra Papadimitrakopoulou-Winterscheidt von der Hagenmark",
-                "user", "konstantina-aleksandra.papadimitrakopoulou",
+                "user", "konstantina-aleksandra.papadimitriou",
                 "password", "quay-side-morning-7",
                 "roles", "technician"));
         assertThat(nadia.send("/people/new", form).statusCode()).isEqualTo(303);

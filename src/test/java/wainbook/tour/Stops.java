@@ -31,11 +31,19 @@ final class Stops {
 
     /** The vehicle at a stage of the line. */
     String at(String stage) {
-        return first("stage", stage);
+        return orders.stream()
+                .filter(order -> "ON_LINE".equals(order.get("phase")) && stage.equals(order.get("stage")))
+                .map(order -> (String) order.get("number"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no vehicle at " + stage));
     }
 
     String inPhase(String phase) {
-        return first("phase", phase);
+        return orders.stream()
+                .filter(order -> phase.equals(order.get("phase")))
+                .map(order -> (String) order.get("number"))
+                .reduce((one, later) -> later)
+                .orElseThrow(() -> new AssertionError("no vehicle is " + phase));
     }
 
     private void orders() {
@@ -67,7 +75,7 @@ final class Stops {
                 "/orders/" + at("final") + "/move",
                 "/orders/" + at("auxiliaries") + "/move",
                 "/orders/" + inPhase("OFF_LINE") + "/move");
-        int number = INGRID.get("/orders/" + stuck + "/nonconformities").getInt("[-1].number");
+        int number = INGRID.get("/orders/" + stuck + "/nonconformities").getInt("[-1].opened.nonconformity");
         put(
                 "/orders/{order}/nonconformities/{number}/disposition",
                 "/orders/" + stuck + "/nonconformities/" + number + "/disposition");
@@ -96,7 +104,7 @@ final class Stops {
 
     /** The last of its stage: work goes from the first one on. */
     String openItem(String order) {
-        List<String> items = INGRID.get("/orders/" + order + "/sheet").getList("sheet.items.key");
+        List<String> items = INGRID.get("/orders/" + order + "/sheet").getList("items.item");
         return items.get(items.size() - 1);
     }
 
@@ -154,14 +162,6 @@ final class Stops {
         Folder changed = Folder.copyOf(Folder.DEMO).replace("locks.csv", "LK-01", "LK-0001");
         Folder faulty = Folder.copyOf(Folder.DEMO).replace("people.csv", "auditor", "spectator");
         put("/setup/works/{upload}", StageSetting.sent("nadia", changed), StageSetting.sent("nadia", faulty));
-    }
-
-    private String first(String field, String value) {
-        return orders.stream()
-                .filter(order -> value.equals(order.get(field)))
-                .map(order -> (String) order.get("number"))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no vehicle with " + field + " " + value));
     }
 
     private void put(String path, String... concrete) {
