@@ -70,7 +70,8 @@ class EveryPageTest {
     @BeforeEach
     void begin() {
         if (eyes == null) {
-            List<Map<String, Object>> orders = new Asking("ingrid").get("/orders").getList("$");
+            List<Map<String, Object>> orders =
+                    new Asking("ingrid").get("/orders").getList("$");
             StageSetting.set(orders.stream()
                     .filter(order -> "packs".equals(order.get("stage")) && "ON_LINE".equals(order.get("phase")))
                     .map(order -> (String) order.get("number"))
@@ -105,8 +106,9 @@ class EveryPageTest {
         eyes.look(user, path, Size.wanted());
         Page page = eyes.as(user);
         if (!MAY_BE_BARE.contains(path) && page.locator("main .empty").count() > 0) {
-            eyes.wrong().add(path + ": there is nothing on it: "
-                    + page.locator("main .empty").first().innerText());
+            eyes.wrong()
+                    .add(path + ": there is nothing on it: "
+                            + page.locator("main .empty").first().innerText());
         }
     }
 
@@ -127,7 +129,7 @@ class EveryPageTest {
                 "ingrid",
                 List.of(order, "/orders?search=LANGER", order + "/hold", "/process", "/people", "/gates", "/line"),
                 "leilani",
-                List.of("/handover", order + "/facts"),
+                List.of("/handover", order + "/facts?fact=keeper"),
                 "amara",
                 List.of(order + "/donor", "/trace?q=" + StageSetting.LONG_ORDER));
         where.forEach((user, paths) -> paths.forEach(path -> eyes.look(user, path, List.of(Size.TELEPHONE))));
@@ -143,8 +145,7 @@ class EveryPageTest {
 
     private static List<Door> pages() {
         var pages = new ArrayList<>(Door.all());
-        pages.removeIf(door ->
-                NO_PAGE.contains(door.path()) || door.path().matches(".*\\.(csv|zip)"));
+        pages.removeIf(door -> NO_PAGE.contains(door.path()) || door.path().matches(".*\\.(csv|zip)"));
         assertThat(pages).hasSizeGreaterThan(50);
         return pages;
     }
@@ -164,7 +165,7 @@ class EveryPageTest {
 
     private static boolean mayEnter(String user, Door door) {
         return PEOPLE.entrySet().stream()
-                .anyMatch(person ->
-                        person.getValue().equals(user) && door.roles().contains(person.getKey()));
+                .anyMatch(
+                        person -> person.getValue().equals(user) && door.roles().contains(person.getKey()));
     }
 }

@@ -71,7 +71,9 @@ final class StageSetting {
         items.set(0, first);
         sheet.put("items", items);
         draft.put("sheet", sheet);
-        INGRID.keeps(paper + "/draft", Map.of("draft", draft, "base", INGRID.get(paper).getInt("revision"), "seen", 0));
+        INGRID.keeps(
+                paper + "/draft",
+                Map.of("draft", draft, "base", INGRID.get(paper).getInt("revision"), "seen", 0));
     }
 
     private static long seen(String paper) {

@@ -65,7 +65,7 @@ final class Stops {
         put(
                 "/orders/{order}/facts",
                 "/orders/" + stuck + "/facts?fact=packs",
-                "/orders/" + inPhase("ORDERED") + "/facts");
+                "/orders/" + inPhase("ORDERED") + "/facts?fact=keeper");
         put("/orders/{order}/help", "/orders/" + held + "/help");
         put("/orders/{order}/help/{call}", "/orders/" + at("packs") + "/help/1");
         put("/orders/{order}/hold", "/orders/" + stuck + "/hold");
