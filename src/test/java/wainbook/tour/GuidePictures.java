@@ -29,7 +29,7 @@ record GuidePictures(Eyes eyes, Stops stops) {
         shot("ingrid", "/instruments", "instruments");
         shot("leilani", "/handover", "handovers");
         shot("leilani", "/handover/" + finished, "handover");
-        shot("ruben", "/trace?q=BO-01", "trace");
+        shot("ruben", "/trace?q=" + stops.vin(), "trace");
         shot("ruben", "/verification", "verification");
         shot("ruben", "/orders/" + stops.inPhase("HANDED_OVER"), "vehicle");
         line(Path.of("docs/line.png"));

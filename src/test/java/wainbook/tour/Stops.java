@@ -131,7 +131,7 @@ final class Stops {
         return INGRID.get("/instruments").getString("[0].code");
     }
 
-    private String vin() {
+    String vin() {
         return orders.stream()
                 .filter(order -> "HANDED_OVER".equals(order.get("phase")))
                 .map(order -> (String) order.get("vin"))
