@@ -3,6 +3,7 @@ package wainbook.gate;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import wainbook.act.Moment;
@@ -12,15 +13,27 @@ import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.page.Words;
 
-/** The gates of all vehicles that stand at a stage; those with nothing open first. */
+/** The gates of all vehicles that stand at a stage; those that can be signed first, signed ones last. */
 @ApplicationScoped
 class GateQueue {
 
     /** One gate in the queue. */
     public record Waiting(
-            String order, String kind, String stage, String standing, int open, int items, Instant since) {
+            String order, String kind, String stage, Gate.Standing stands, int open, int items, Instant since) {
         public boolean ready() {
-            return open == 0;
+            return open == 0 && !signed();
+        }
+
+        public boolean signed() {
+            return stands == Gate.Standing.SIGNED;
+        }
+
+        public String standing() {
+            return Words.of("gate.standing." + (ready() && stands == Gate.Standing.UNSIGNED ? "READY" : stands.name()));
+        }
+
+        private int rank() {
+            return ready() ? 0 : signed() ? 2 : 1;
         }
     }
 
@@ -39,7 +52,7 @@ class GateQueue {
                 .filter(row -> row.stage != null)
                 .forEach(row -> look.at(ledger.history(Subject.workOrder(row.number)), row.stage, moment)
                         .fold(rules -> waiting.add(waiting(row, rules)), reasons -> false));
-        waiting.sort((one, other) -> Boolean.compare(other.ready(), one.ready()));
+        waiting.sort(Comparator.comparingInt(Waiting::rank));
         return waiting;
     }
 
@@ -48,7 +61,7 @@ class GateQueue {
                 row.number,
                 row.vehicleKind,
                 row.stage,
-                Words.of("gate.standing." + rules.gate().standing().name()),
+                rules.gate().standing(),
                 rules.gate().record().unsettled().size(),
                 rules.gate().record().items().size(),
                 row.since);

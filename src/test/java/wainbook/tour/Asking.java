@@ -1,0 +1,47 @@
+package wainbook.tour;
+
+import io.restassured.RestAssured;
+import io.restassured.http.ContentType;
+import io.restassured.path.json.JsonPath;
+import io.restassured.specification.RequestSpecification;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.UUID;
+import wainbook.setup.DemoWorks;
+
+/** Somebody of the demo works, at the API. */
+record Asking(String user) {
+
+    JsonPath get(String path) {
+        return signedIn().get("/api/v1" + path).then().statusCode(200).extract().jsonPath();
+    }
+
+    /** Does something for the first time. */
+    void does(String path, Map<String, ?> what) {
+        signedIn()
+                .contentType(ContentType.JSON)
+                .body(withId(what))
+                .post("/api/v1" + path)
+                .then()
+                .statusCode(201);
+    }
+
+    void keeps(String path, Map<String, ?> what) {
+        signedIn()
+                .contentType(ContentType.JSON)
+                .body(withId(what))
+                .put("/api/v1" + path)
+                .then()
+                .statusCode(201);
+    }
+
+    private static Map<String, Object> withId(Map<String, ?> what) {
+        Map<String, Object> body = new LinkedHashMap<>(what);
+        body.put("id", UUID.randomUUID());
+        return body;
+    }
+
+    private RequestSpecification signedIn() {
+        return RestAssured.given().auth().preemptive().basic(user, DemoWorks.PASSWORD);
+    }
+}

@@ -1,0 +1,174 @@
+package wainbook.tour;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import wainbook.setup.Folder;
+
+/** Where the tour stops at each address that has parameters or says more when it is asked something. */
+final class Stops {
+
+    private static final Asking INGRID = new Asking("ingrid");
+
+    private final List<Map<String, Object>> orders = INGRID.get("/orders").getList("$");
+    private final Map<String, List<String>> stops = new LinkedHashMap<>();
+
+    Stops() {
+        orders();
+        atStations();
+        handovers();
+        registers();
+        papers();
+        sentIn();
+    }
+
+    /** Nothing at an address with parameters that the tour does not know. */
+    List<String> at(Door door) {
+        return stops.getOrDefault(door.path(), door.hasParameters() ? List.of() : List.of(door.path()));
+    }
+
+    /** The vehicle at a stage of the line. */
+    String at(String stage) {
+        return orders.stream()
+                .filter(order -> "ON_LINE".equals(order.get("phase")) && stage.equals(order.get("stage")))
+                .map(order -> (String) order.get("number"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no vehicle at " + stage));
+    }
+
+    String inPhase(String phase) {
+        return orders.stream()
+                .filter(order -> phase.equals(order.get("phase")))
+                .map(order -> (String) order.get("number"))
+                .reduce((one, later) -> later)
+                .orElseThrow(() -> new AssertionError("no vehicle is " + phase));
+    }
+
+    private void orders() {
+        String stuck = at("controls");
+        String held = at("driveline");
+        put(
+                "/orders/{order}",
+                Stream.of(
+                                stuck,
+                                held,
+                                at("packs"),
+                                inPhase("OFF_LINE"),
+                                inPhase("FINISHED"),
+                                inPhase("HANDED_OVER"),
+                                inPhase("ORDERED"))
+                        .map(order -> "/orders/" + order)
+                        .toList());
+        put("/orders/{order}/donor", "/orders/" + inPhase("ORDERED") + "/donor");
+        put(
+                "/orders/{order}/facts",
+                "/orders/" + stuck + "/facts?fact=packs",
+                "/orders/" + inPhase("ORDERED") + "/facts?fact=keeper");
+        put("/orders/{order}/help", "/orders/" + held + "/help");
+        put("/orders/{order}/help/{call}", "/orders/" + at("packs") + "/help/1");
+        put("/orders/{order}/hold", "/orders/" + stuck + "/hold");
+        put("/orders/{order}/holds/{hold}/release", "/orders/" + held + "/holds/1/release");
+        put(
+                "/orders/{order}/move",
+                "/orders/" + at("final") + "/move",
+                "/orders/" + at("auxiliaries") + "/move",
+                "/orders/" + inPhase("OFF_LINE") + "/move");
+        int number = INGRID.get("/orders/" + stuck + "/nonconformities").getInt("[-1].opened.nonconformity");
+        put(
+                "/orders/{order}/nonconformities/{number}/disposition",
+                "/orders/" + stuck + "/nonconformities/" + number + "/disposition");
+        put("/orders/{order}/rebinding", "/orders/" + at("packs") + "/rebinding");
+        put("/orders/{order}/report", "/orders/" + stuck + "/report");
+    }
+
+    private void atStations() {
+        List<String> all = orders.stream()
+                .filter(order -> "ON_LINE".equals(order.get("phase")) || "DONOR_RECEIVED".equals(order.get("phase")))
+                .map(order -> "/station/" + order.get("number"))
+                .toList();
+        put("/station/{order}", all);
+        put("/station/{order}/{item}/later", "/station/" + at("final") + "/" + openItem(at("final")) + "/later");
+        put(
+                "/gates/{order}/{stage}",
+                "/gates/" + at("distribution") + "/distribution",
+                "/gates/" + at("controls") + "/controls",
+                "/gates/" + at("auxiliaries") + "/auxiliaries");
+        put(
+                "/isolation/{order}",
+                "/isolation/" + at("packs"),
+                "/isolation/" + at("final"),
+                "/isolation/" + at("prepare"));
+    }
+
+    /** The last of its stage: work goes from the first one on. */
+    String openItem(String order) {
+        List<String> items = INGRID.get("/orders/" + order + "/sheet").getList("items.item");
+        return items.get(items.size() - 1);
+    }
+
+    private void handovers() {
+        String finished = inPhase("FINISHED");
+        put("/handover/{order}", "/handover/" + finished, "/handover/" + inPhase("HANDED_OVER"));
+        String document = INGRID.get("/orders/" + finished + "/documents").getString("documents[0].id");
+        put("/handover/{order}/documents/{requirement}", "/handover/" + finished + "/documents/" + document);
+    }
+
+    private void registers() {
+        List<String> calculations = new ArrayList<>(INGRID.get("/calculations").<String>getList("name").stream()
+                .map(name -> "/calculations/" + name)
+                .toList());
+        calculations.add("/calculations/bonding?currentA=0.2&voltageV=0.0146");
+        put("/calculations/{name}", calculations);
+        put("/instruments/{code}", "/instruments/TW-105", "/instruments/" + firstInstrument());
+        put("/people/{number}", "/people/W-1001", "/people/" + StageSetting.LONG_PERSON);
+        put("/setup/passwords/{person}", "/setup/passwords/W-1001");
+        put("/trace", "/trace", "/trace?q=" + vin());
+    }
+
+    private String firstInstrument() {
+        return INGRID.get("/instruments").getString("[0].code");
+    }
+
+    String vin() {
+        return orders.stream()
+                .filter(order -> "HANDED_OVER".equals(order.get("phase")))
+                .map(order -> (String) order.get("vin"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void papers() {
+        String drafted = "/process/sheets/" + StageSetting.DRAFTED;
+        String revised = "/process/sheets/" + StageSetting.REVISED;
+        put("/process/{thing}/new", "/process/sheets/new", "/process/routes/new", "/process/plans/new");
+        put(
+                "/process/{thing}/{called}",
+                revised,
+                revised + "?revision=1",
+                "/process/routes/BUS-12M",
+                "/process/plans/bus-12m");
+        put("/process/{thing}/{called}/changes", revised + "/changes?from=1&to=2");
+        put("/process/{thing}/{called}/draft", drafted + "/draft", revised + "/draft");
+        put("/process/{thing}/{called}/draft/{group}", drafted + "/draft/item");
+        put(
+                "/process/{thing}/{called}/draft/{group}/{key}",
+                drafted + "/draft/item/lv-batteries",
+                drafted + "/draft/head/head");
+    }
+
+    private void sentIn() {
+        Folder changed = Folder.copyOf(Folder.DEMO).replace("locks.csv", "LK-01", "LK-0001");
+        Folder faulty = Folder.copyOf(Folder.DEMO).replace("people.csv", "auditor", "spectator");
+        put("/setup/works/{upload}", StageSetting.sent("nadia", changed), StageSetting.sent("nadia", faulty));
+    }
+
+    private void put(String path, String... concrete) {
+        put(path, List.of(concrete));
+    }
+
+    private void put(String path, List<String> concrete) {
+        stops.put(path, concrete);
+    }
+}
