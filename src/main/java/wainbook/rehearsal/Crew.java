@@ -28,10 +28,11 @@ final class Crew {
         this.day = day;
     }
 
-    static Crew of(Ledger ledger, WorksDay day) {
+    /** @param numbers whom to count on; others may have been engaged since who have another password */
+    static Crew of(Set<String> numbers, Ledger ledger, WorksDay day) {
         return new Crew(
                 PersonRow.everybody().stream()
-                        .filter(row -> !row.hasLeft)
+                        .filter(row -> !row.hasLeft && numbers.contains(row.number))
                         .map(row -> Person.of(ledger.history(Subject.person(row.number))))
                         .toList(),
                 day);

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
@@ -43,10 +44,12 @@ final class Playing {
     private final Map<String, String> operators;
     private final ZoneId zone;
     private final String numbers;
+    private final Set<String> people;
 
     /** @param numbers what the numbers of the work orders begin with */
     Playing(Acts acts, WorksFiles works, Scenario scenario, Odds odds, Instant present, String numbers) {
         this.numbers = numbers;
+        this.people = works.people().stream().map(Lines.Person::number).collect(Collectors.toSet());
         this.acts = acts;
         this.scenario = scenario;
         this.odds = odds;
@@ -311,7 +314,12 @@ final class Playing {
                 item -> Optional.<BigDecimal>ofNullable(scenario.typical().get(item)),
                 evidence::of);
         var at = new AtVehicle(
-                acts, Crew.of(acts.ledger, acts.day), new ToolStore(acts.ledger, acts.day), clock, dice, number(entry));
+                acts,
+                Crew.of(people, acts.ledger, acts.day),
+                new ToolStore(acts.ledger, acts.day),
+                clock,
+                dice,
+                number(entry));
         return new VehicleWay(at, kind, operators, answers, odds);
     }
 

@@ -40,6 +40,7 @@ public class Rehearsal implements Announcement {
     private final Clock clock;
     private final boolean wanted;
     private final int handedOver;
+    private final boolean behind;
 
     private Optional<Instant> beginning = Optional.empty();
     private volatile int played;
@@ -53,12 +54,14 @@ public class Rehearsal implements Announcement {
             Clock clock,
             @ConfigProperty(name = "wainbook.rehearsal") boolean rehearsal,
             @ConfigProperty(name = "wainbook.rehearsal.handed-over") int handedOver,
+            @ConfigProperty(name = "wainbook.rehearsal.behind") boolean behind,
             @ConfigProperty(name = "wainbook.command", defaultValue = "false") boolean command) {
         this.acts = acts;
         this.demo = demo;
         this.time = time;
         this.clock = clock;
         this.handedOver = handedOver;
+        this.behind = behind;
         this.wanted = rehearsal && demo.wanted() && !command;
     }
 
@@ -97,9 +100,13 @@ public class Rehearsal implements Announcement {
                 time.begin(present);
             });
             playing = true;
-            var thread = new Thread(() -> past(play), "rehearsal");
-            thread.setDaemon(true);
-            thread.start();
+            if (behind) {
+                var thread = new Thread(() -> past(play), "rehearsal");
+                thread.setDaemon(true);
+                thread.start();
+            } else {
+                past(play);
+            }
         });
     }
 

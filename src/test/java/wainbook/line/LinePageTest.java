@@ -57,7 +57,8 @@ class LinePageTest {
         behind.signed();
         String page = page();
         assertThat(page)
-                .contains("The gate is signed; Fitting station is occupied by " + ahead.number() + ": working since")
+                .contains("The gate is signed; Fitting station is occupied by " + ahead.number()
+                        + ", working, there since")
                 .contains("ST-1");
         assertThat(state("ST-1")).isEqualTo("BLOCKED");
         assertThat(state("ST-2")).isEqualTo("WORKING");
@@ -70,14 +71,14 @@ class LinePageTest {
         ahead.say(new Held(1, HoldKind.QUALITY, List.of(Stops.WORK), "Crack suspected"));
         assertThat(page())
                 .contains(
-                        "is occupied by " + ahead.number() + ": held since",
+                        "is occupied by " + ahead.number() + ", held since",
                         "Hold 1 stops work: Crack suspected",
                         "Settle hold 1 of " + ahead.number());
     }
 
     @Test
     void a_starved_station_names_the_vehicle_it_waits_for() {
-        assertThat(page()).contains(ahead.number() + " is still at Fitting station: working since");
+        assertThat(page()).contains(ahead.number() + " is still at Fitting station, working, there since");
     }
 
     @Test

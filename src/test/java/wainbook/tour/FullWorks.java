@@ -19,6 +19,8 @@ public class FullWorks implements QuarkusTestProfile {
                 "true",
                 "wainbook.rehearsal.handed-over",
                 "2",
+                "wainbook.rehearsal.behind",
+                "false",
                 "wainbook.data",
                 freshFolder().toString(),
                 "quarkus.datasource.jdbc.url",
