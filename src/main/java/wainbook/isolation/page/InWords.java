@@ -44,10 +44,10 @@ public record InWords(Isolation isolation, String who, Formats formats) {
         return isolation.state() == State.IN_FORCE ? "lock" : "flash";
     }
 
-    /** Which of the four meanings of IEC 60073 it has. */
+    /** Which of the four meanings of IEC 60073 it has: green is for whoever is safe, and that takes one's own lock. */
     public String meaning() {
         return switch (isolation.state()) {
-            case IN_FORCE -> "safe";
+            case IN_FORCE -> isolation.lockOn(who) ? "safe" : "must";
             case VOID -> "danger";
             case LIVE -> isolation.live().isPresent() ? "danger" : "quiet";
             case PLANNED, SHUT_DOWN, LOCKED, PROVED_DEAD, STOPPED, UNDER_TEST, HANDED_BACK, READY -> "warn";
