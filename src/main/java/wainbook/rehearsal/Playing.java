@@ -88,20 +88,26 @@ final class Playing {
         for (int late = 0; late < WAITING_FOR_PAPERS; late++) {
             int entry = -steps - late;
             double share = 0.3 * (late + 1);
-            whole(() -> {
+            whole(entry, () -> {
                 finished(entry);
                 papers(entry, share);
             });
         }
-        whole(() -> inTheBay(-steps - WAITING_FOR_PAPERS));
+        int entry = -steps - WAITING_FOR_PAPERS;
+        whole(entry, () -> inTheBay(entry));
     }
 
-    /** A whole way in one transaction: between two legs the vehicle would stand where people look at the line now. */
-    private void whole(Runnable way) {
-        acts.ledger.together(LEG_TIMEOUT_S, () -> {
-            way.run();
-            return true;
-        });
+    /**
+     * A whole way in one transaction: between two legs the vehicle would stand where people look at the line now. A vehicle
+     * that is there already is left alone, since what becomes of it is up to the people who use the demonstration.
+     */
+    private void whole(int entry, Runnable way) {
+        if (history(entry).isEmpty()) {
+            acts.ledger.together(LEG_TIMEOUT_S, () -> {
+                way.run();
+                return true;
+            });
+        }
     }
 
     private static final int WAITING_FOR_PAPERS = 3;
@@ -109,7 +115,7 @@ final class Playing {
     /** A vehicle that was handed over; 1 is the latest. */
     void past(int number) {
         int entry = -steps() - WAITING_FOR_PAPERS - number;
-        whole(() -> {
+        whole(entry, () -> {
             finished(entry);
             if (number <= SOME_PAPERS_FOLLOW) {
                 leg(

@@ -51,6 +51,11 @@ class RandomHistoriesTest {
 
         Map<String, List<String>> live = ReadTables.in(database);
         assertThat(live.get("work_order")).as("vehicles of seed " + seed).hasSizeGreaterThanOrEqualTo(5);
+        playing.besideTheLine();
+        playing.past(1);
+        assertThat(ReadTables.in(database))
+                .as("played again at a restart, seed " + seed)
+                .isEqualTo(live);
         rebuild.everything();
         assertThat(ReadTables.in(database))
                 .as("tables made again, seed " + seed)
