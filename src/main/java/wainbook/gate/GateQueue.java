@@ -12,6 +12,8 @@ import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.page.Words;
+import wainbook.process.Releases;
+import wainbook.process.Stage;
 
 /** The gates of all vehicles that stand at a stage; those that can be signed first, signed ones last. */
 @ApplicationScoped
@@ -19,7 +21,14 @@ class GateQueue {
 
     /** One gate in the queue. */
     public record Waiting(
-            String order, String kind, String stage, Gate.Standing stands, int open, int items, Instant since) {
+            String order,
+            String kind,
+            String stage,
+            String title,
+            Gate.Standing stands,
+            int open,
+            int items,
+            Instant since) {
         public boolean ready() {
             return open == 0 && !signed();
         }
@@ -39,10 +48,12 @@ class GateQueue {
 
     private final Ledger ledger;
     private final GateLook look;
+    private final Releases releases;
 
-    GateQueue(Ledger ledger, GateLook look) {
+    GateQueue(Ledger ledger, GateLook look, Releases releases) {
         this.ledger = ledger;
         this.look = look;
+        this.releases = releases;
     }
 
     List<Waiting> now(Moment moment) {
@@ -56,11 +67,12 @@ class GateQueue {
         return waiting;
     }
 
-    private static Waiting waiting(WorkOrderRow row, GateRules rules) {
+    private Waiting waiting(WorkOrderRow row, GateRules rules) {
         return new Waiting(
                 row.number,
                 row.vehicleKind,
                 row.stage,
+                releases.stage(row.stage).map(Stage::title).orElse(row.stage),
                 rules.gate().standing(),
                 rules.gate().record().unsettled().size(),
                 rules.gate().record().items().size(),

@@ -26,7 +26,8 @@ public record GateView(
         GateRules rules, String title, RouteBar bar, boolean maySign, List<Reason> refusals, Form form, UUID actId) {
 
     /** An entry in the evidence. */
-    public record Line(long number, java.time.Instant at, String who, String text, Optional<String> file) {}
+    public record Line(
+            long number, java.time.Instant at, String who, String text, Optional<String> file, boolean picture) {}
 
     public String signer() {
         return PersonInWords.name(gate().signed().orElseThrow().moment().who());
@@ -43,6 +44,14 @@ public record GateView(
 
     public String order() {
         return rules.order().number();
+    }
+
+    public String kind() {
+        return rules.order().ordered().vehicleKind();
+    }
+
+    public String operator() {
+        return rules.order().ordered().operator();
     }
 
     public String stage() {
@@ -82,9 +91,15 @@ public record GateView(
                     entry.moment().at(),
                     entry.moment().who(),
                     SayingInWords.of(entry.saying()),
-                    ItemLine.file(entry.saying())));
+                    ItemLine.file(entry.saying()),
+                    ItemLine.picture(entry.saying())));
         }
         return lines;
+    }
+
+    /** What the item came to, to be read without opening it. */
+    public Optional<Line> last(ItemState item) {
+        return lines(item).stream().reduce((former, latter) -> latter);
     }
 
     /** Who did the work, with the number of entries. */

@@ -1,6 +1,5 @@
 package wainbook.rehearsal;
 
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +19,7 @@ import wainbook.station.ItemState.Status;
 import wainbook.station.Recording;
 import wainbook.station.Reply;
 import wainbook.station.StageRecord;
+import wainbook.station.ToolNeeded;
 import wainbook.station.Voiding;
 
 /** The work of one stage at one vehicle, item by item. */
@@ -141,15 +141,10 @@ final class StageWork {
     }
 
     private Optional<String> instrument(CheckItem item, Optional<Joint> joint) {
-        if (item.asks() instanceof Ask.Measure measure) {
-            return measure.instrumentKind()
-                    .map(kind -> AtVehicle.needed(at.tools.fit(kind, List.of(), at.now(), station), kind));
-        }
-        return joint.filter(known -> item.asks() instanceof Ask.Tighten).map(known -> {
-            List<BigDecimal> range = List.of(
-                    known.torque().limitsNm().lower(), known.torque().limitsNm().upper());
-            return AtVehicle.needed(at.tools.fit(known.toolKind(), range, at.now(), station), known);
-        });
+        return ToolNeeded.of(item.asks(), joint)
+                .map(needed -> AtVehicle.needed(
+                        at.tools.fit(needed.kind(), needed.values(), at.now(), station),
+                        item.key() + " " + needed.kind()));
     }
 
     /** Who does it, with the vehicle in the electrical condition that the item asks for. */
@@ -164,7 +159,7 @@ final class StageWork {
                 yield worker(item);
             }
             case DEAD -> {
-                dead().inForce(item.title(), landing(item));
+                dead().inForce(workOfStage(), landing(item));
                 yield dead().receiver();
             }
             case TEST_UNDER_ISOLATION -> {
@@ -178,6 +173,11 @@ final class StageWork {
     private String worker(CheckItem item) {
         return AtVehicle.needed(
                 at.crew.worker(station, item.competence(), 0, at.now(), at.dice), item.key() + " " + item.competence());
+    }
+
+    /** A permit is for all the dead work of a stage, not for one item. */
+    private String workOfStage() {
+        return at.acts.releases.stage(stage).orElseThrow().title() + ", by its check sheet";
     }
 
     private DeadWork dead() {

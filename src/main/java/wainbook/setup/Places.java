@@ -15,6 +15,7 @@ class Places implements Navigation {
     public List<Place> places() {
         return List.of(
                 Place.forEveryone("/line", "line.placeLine"),
+                Place.forEveryone("/stations", "line.placeStations"),
                 Place.forEveryone("/orders", "order.placeOrders"),
                 Place.forEveryone("/gates", "gate.placeGates"),
                 Place.forEveryone("/isolation", "isolating.placeIsolations"),

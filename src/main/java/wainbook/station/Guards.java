@@ -1,6 +1,5 @@
 package wainbook.station;
 
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,7 +8,6 @@ import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
-import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.works.CompetenceRule;
 import wainbook.works.Instrument;
@@ -79,7 +77,9 @@ record Guards(
             }
         }
         against.addAll(competence());
-        toolKind().ifPresent(kind -> against.addAll(InstrumentRule.against(instrument, kind, range(), today)));
+        ToolNeeded.of(state.item().asks(), joint)
+                .ifPresent(needed ->
+                        against.addAll(InstrumentRule.against(instrument, needed.kind(), needed.values(), today)));
         against.addAll(electrical);
         return against;
     }
@@ -92,21 +92,5 @@ record Guards(
                 .flatMap(competence -> CompetenceRule.against(person, competence, today))
                 .stream()
                 .toList();
-    }
-
-    private Optional<String> toolKind() {
-        return state.item().asks() instanceof Ask.Measure measure
-                ? measure.instrumentKind()
-                : joint.filter(known -> state.item().asks() instanceof Ask.Tighten)
-                        .map(Joint::toolKind);
-    }
-
-    /** A wrench must cover the joint's limits; what a meter shows may be anything in its range. */
-    private List<BigDecimal> range() {
-        return joint.filter(known -> state.item().asks() instanceof Ask.Tighten)
-                .map(known -> List.of(
-                        known.torque().limitsNm().lower(),
-                        known.torque().limitsNm().upper()))
-                .orElse(List.of());
     }
 }

@@ -62,6 +62,12 @@ public record ItemLine(
                 : Optional.empty();
     }
 
+    /** Whether that file can be looked at on the page. */
+    public static boolean picture(Saying saying) {
+        return saying instanceof StationSaying.Attached attached
+                && attached.file().mediaType().startsWith("image/");
+    }
+
     /** The key of a verdict in words. */
     static String verdict(StationSaying.Verdict verdict) {
         return Words.of("station.verdict." + verdict.name());

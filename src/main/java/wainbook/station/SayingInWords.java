@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
 import wainbook.ledger.Saying;
+import wainbook.page.Formats;
 import wainbook.page.Words;
+import wainbook.process.Limits;
 
 /** What an entry of this room says, in a line. */
 public final class SayingInWords {
@@ -13,13 +15,13 @@ public final class SayingInWords {
 
     public static String of(Saying saying) {
         if (saying instanceof StationSaying.Measured said) {
-            return judged(said.reading().toPlainString() + " " + said.unit(), said);
+            return judged(said.reading().toPlainString() + " " + said.unit() + limits(said), said);
         }
         if (saying instanceof StationSaying.Tabled said) {
             return judged(figures(said.cells()), said);
         }
         if (saying instanceof StationSaying.Tightened said) {
-            return judged(figures(said.boltsNm()) + " N·m", said);
+            return judged(figures(said.boltsNm()) + " N·m" + limits(said), said);
         }
         if (saying instanceof StationSaying.SerialRead said) {
             return Words.of("station.lineSerial", said.part(), said.serial());
@@ -73,7 +75,24 @@ public final class SayingInWords {
     }
 
     private static String judged(String what, StationSaying.Result result) {
-        return what + ", " + ItemLine.verdict(result.verdict());
+        String verdict = what + ", " + ItemLine.verdict(result.verdict());
+        return result.basis()
+                .used()
+                .map(used -> Words.of("station.lineWith", verdict, used.instrument(), Formats.date(used.due())))
+                .orElse(verdict);
+    }
+
+    private static String limits(StationSaying.Measured said) {
+        return said.works()
+                .or(said::legal)
+                .map(limits -> " " + Words.of("station.lineLimit", Wanted.said(limits), said.unit()))
+                .orElse("");
+    }
+
+    private static String limits(StationSaying.Tightened said) {
+        Limits limits = Limits.between(
+                said.torque().limitsNm().lower(), said.torque().limitsNm().upper());
+        return " " + Words.of("station.lineLimit", Wanted.said(limits), "N·m");
     }
 
     private static String figures(List<BigDecimal> figures) {

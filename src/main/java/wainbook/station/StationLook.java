@@ -19,10 +19,10 @@ import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
 import wainbook.page.Form;
 import wainbook.page.Formats;
-import wainbook.page.Option;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.process.Releases;
+import wainbook.works.Instrument;
 import wainbook.works.InstrumentRow;
 import wainbook.works.WorksDay;
 
@@ -91,7 +91,7 @@ class StationLook {
                 inHand.flatMap(state -> taking.inHand(history, moment, state.key())),
                 HelpView.open(number, history),
                 zones.drawing(inHand, chosen.zone()));
-        return inHand.isEmpty() ? bare : withInstruments(bare);
+        return inHand.isEmpty() ? bare : withInstruments(bare, moment);
     }
 
     /** Reads what a form sent for an item, by what the item asks. */
@@ -132,29 +132,18 @@ class StationLook {
                 .findFirst();
     }
 
-    private StationView withInstruments(StationView view) {
-        List<Option> options = view.instrumentKind()
-                .map(kind -> InstrumentRow.ofKind(kind).stream()
-                        .map(row -> new Option(row.code, row.inWords()))
-                        .toList())
-                .orElse(List.of());
-        return new StationView(
-                view.order(),
-                view.place(),
-                view.record(),
-                view.inHand(),
-                view.joint(),
-                options,
-                view.against(),
-                view.refusals(),
-                view.said(),
-                view.form(),
-                view.actId(),
-                view.power(),
-                view.bar(),
-                view.hands(),
-                view.calls(),
-                view.drawing());
+    private StationView withInstruments(StationView view, Moment moment) {
+        Optional<ToolsToHand> tools = view.tool()
+                .map(needed -> ledger.drawing(() -> ToolsToHand.of(
+                        needed,
+                        InstrumentRow.ofKind(needed.kind()),
+                        code -> Instrument.of(ledger.history(Subject.instrument(code))),
+                        day.of(moment.at()))));
+        Form form = tools.filter(known -> view.form().value("instrument").isEmpty())
+                .flatMap(known -> known.inHandOf(moment.who(), view.record()))
+                .map(code -> view.form().with("instrument", code))
+                .orElse(view.form());
+        return view.with(tools.map(ToolsToHand::options).orElse(List.of()), form);
     }
 
     private String place(WorkOrder order) {

@@ -52,6 +52,12 @@ public record StationView(
     /** The last entry in words. */
     public record Said(boolean passed, boolean observed, String text) {}
 
+    StationView with(List<Option> tools, Form filled) {
+        return new StationView(
+                order, place, record, inHand, joint, tools, against, refusals, said, filled, actId, power, bar, hands,
+                calls, drawing);
+    }
+
     /** Who can be called for help. */
     public List<Option> helps() {
         return HelpView.helps();
@@ -97,10 +103,8 @@ public record StationView(
         return asks().getClass().getSimpleName();
     }
 
-    public Optional<String> instrumentKind() {
-        return asks() instanceof Ask.Measure measure
-                ? measure.instrumentKind()
-                : joint.filter(known -> asks() instanceof Ask.Tighten).map(Joint::toolKind);
+    public Optional<ToolNeeded> tool() {
+        return ToolNeeded.of(asks(), joint);
     }
 
     /** Whether the person may record it; without an instrument chosen that rule is left open. */

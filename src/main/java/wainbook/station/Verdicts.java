@@ -5,10 +5,8 @@ import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
 import wainbook.page.Refusal;
 import wainbook.page.Words;
-import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.Result;
-import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.WaitBegun;
 
@@ -39,21 +37,7 @@ final class Verdicts {
                 ? Words.of("station.saidNonconforming")
                 : Words.of(
                         "station.saidTryAgain", now.failures() + 1, now.item().tries());
-        return Optional.of(new StationView.Said(false, false, Words.of("station.saidFail", outside(result), next)));
-    }
-
-    private static String outside(Result result) {
-        if (result instanceof Measured measured) {
-            return measured.reading().toPlainString() + " " + measured.unit();
-        }
-        if (result instanceof Tightened joint) {
-            return joint.boltsOutside().stream()
-                    .map(bolt -> Words.of(
-                            "station.boltOutside",
-                            bolt,
-                            joint.boltsNm().get(bolt - 1).toPlainString()))
-                    .collect(Collectors.joining(", "));
-        }
-        return result.about().item();
+        return Optional.of(
+                new StationView.Said(false, false, Words.of("station.saidFail", OutsideLimits.of(result), next)));
     }
 }

@@ -88,9 +88,14 @@ record FormFields(Step step, Around around) {
         };
     }
 
+    /** What leaves no choice is chosen already. */
+    private static Field onlyOne(String name, List<Option> options) {
+        return Field.select(name, options, options.size() == 1 ? options.get(0).value() : "");
+    }
+
     private Field lock() {
         return switch (step) {
-            case LOCK_ON -> Field.select("lock", around.ownLocks(), "");
+            case LOCK_ON -> onlyOne("lock", around.ownLocks());
             case REPORT_ABANDONED_LOCK -> Field.select("lock", around.locksOn(false), "");
             case REMOVE_ABANDONED_LOCK ->
                 Field.select(

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.NotFoundException;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -133,8 +132,7 @@ class IsolationLook {
     }
 
     private static List<Step> wanted(List<Step> steps, Isolation now, Rung open, String who) {
-        Set<Step> shown = EnumSet.noneOf(Step.class);
-        shown.addAll(open.forms(now));
+        Set<Step> shown = Set.copyOf(open.forms(now, who));
         return steps.stream()
                 .filter(step -> !shown.contains(step))
                 .filter(step -> step.from().contains(now.state()))
@@ -176,9 +174,8 @@ class IsolationLook {
             String state = rung == open ? "open" : passed ? "later" : "done";
             passed |= rung == open;
             List<StepForm> shown = rung == open
-                    ? rung.forms(now).stream()
+                    ? rung.forms(now, forms.moment().who()).stream()
                             .filter(step -> step.from().contains(now.state()))
-                            .filter(step -> !hasRead(step, now, forms.moment().who()))
                             .map(forms::form)
                             .toList()
                     : List.of();
@@ -186,13 +183,6 @@ class IsolationLook {
                     lines.size() + 1, rung.title(), state, by(history, rung, from), shown, text(rung, now)));
         }
         return lines;
-    }
-
-    /** Nobody reads a permit twice. */
-    private static boolean hasRead(Step step, Isolation now, String who) {
-        return step == Step.READ_PAPER
-                && now.state() == State.IN_FORCE
-                && now.permit().filter(permit -> permit.readers().contains(who)).isPresent();
     }
 
     private static long begun(History history) {

@@ -2,6 +2,7 @@ package wainbook.isolation.page;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.Step;
 import wainbook.page.Words;
@@ -82,8 +83,8 @@ enum Rung {
         return proof.testerProvedAgainAt().isEmpty() ? TESTER_AFTER : WITNESS;
     }
 
-    /** The steps whose forms it shows, now. */
-    List<Step> forms(Isolation now) {
+    /** The steps whose forms it shows this reader now, the one that is next for them first. */
+    List<Step> forms(Isolation now, String who) {
         return switch (this) {
             case PLAN -> List.of(Step.PLAN);
             case SHUT_DOWN -> List.of(Step.SHUT_DOWN);
@@ -96,7 +97,7 @@ enum Rung {
             case WITNESS -> List.of(Step.WITNESS_PROOF);
             case PERMIT -> List.of(Step.ISSUE_PERMIT, Step.ISSUE_SANCTION);
             case READ -> List.of(Step.READ_PAPER, Step.CANCEL_PERMIT);
-            case WORK -> work(now);
+            case WORK -> work(now, who);
             case HAND_BACK -> List.of(Step.CANCEL_PERMIT);
             case CHECKS -> now.charged() ? List.of(Step.END_TEST) : List.of(Step.CHECK_RESTORATION);
             case RESTORE -> List.of(Step.RESTORE);
@@ -111,9 +112,9 @@ enum Rung {
         return List.of(first ? Step.MEASURE_POINT : Step.MEASURE_POINT_AGAIN);
     }
 
-    private static List<Step> work(Isolation now) {
+    private static List<Step> work(Isolation now, String who) {
         return switch (now.state()) {
-            case IN_FORCE -> List.of(Step.READ_PAPER, Step.HAND_BACK, Step.ISSUE_SANCTION);
+            case IN_FORCE -> inForce(now, who);
             case UNDER_TEST -> List.of(Step.END_TEST);
             default ->
                 proved(now)
@@ -123,5 +124,16 @@ enum Rung {
                                 Step.HAND_BACK,
                                 Step.CANCEL_PERMIT);
         };
+    }
+
+    /** One joins by one's own lock first, then by reading the permit; nobody reads it twice. */
+    private static List<Step> inForce(Isolation now, String who) {
+        boolean read =
+                now.permit().filter(permit -> permit.readers().contains(who)).isPresent();
+        Stream<Step> joining = Stream.concat(
+                now.lockOn(who) ? Stream.of() : Stream.of(Step.LOCK_ON),
+                read ? Stream.of() : Stream.of(Step.READ_PAPER));
+        return Stream.concat(joining, Stream.of(Step.HAND_BACK, Step.ISSUE_SANCTION))
+                .toList();
     }
 }

@@ -37,6 +37,11 @@ public record StepForm(
         return Words.of("isolation.step." + step.name());
     }
 
+    /** Whether it was sent and came back, and so must be seen. */
+    public boolean cameBack() {
+        return !form.equals(Form.EMPTY);
+    }
+
     public boolean signed() {
         return TakeStep.SIGNED.contains(step);
     }
