@@ -31,6 +31,11 @@ public record OpenMatter(
         String bars,
         String path) {
 
+    /** Whether somebody or something stands still until it is settled. */
+    boolean stopsSomebody() {
+        return sort == Sort.HELP_CALL || !bars.isEmpty();
+    }
+
     /** The sorts of open matter. */
     public enum Sort {
         NONCONFORMITY,

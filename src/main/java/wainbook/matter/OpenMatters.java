@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import wainbook.ledger.Ledger;
 
-/** Everything open over all work orders, oldest first. */
+/** Everything open over all work orders: what somebody stands still for first, then the oldest. */
 @ApplicationScoped
 public class OpenMatters {
 
@@ -22,7 +22,8 @@ public class OpenMatters {
     public List<OpenMatter> all(Instant now) {
         return ledger.drawing(() -> rooms.stream()
                 .flatMap(room -> room.open(now).stream())
-                .sorted(Comparator.comparing(OpenMatter::since))
+                .sorted(Comparator.comparing((OpenMatter matter) -> !matter.stopsSomebody())
+                        .thenComparing(OpenMatter::since))
                 .toList());
     }
 }
