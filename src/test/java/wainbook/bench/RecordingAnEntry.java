@@ -1,15 +1,17 @@
 package wainbook.bench;
 
 import io.quarkus.arc.Arc;
+import java.math.BigDecimal;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import wainbook.act.Actor;
+import wainbook.act.Moment;
 import wainbook.act.Outcome;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
@@ -25,6 +27,7 @@ import wainbook.station.Recording;
 import wainbook.station.Reply;
 import wainbook.station.Voiding;
 import wainbook.station.Workplace;
+import wainbook.works.InstrumentRow;
 
 /**
  * What a technician waits for after every entry. The same item is recorded again and again and made void in between, which
@@ -35,7 +38,7 @@ final class RecordingAnEntry implements Comparison.Go, AutoCloseable {
     private static final int ENTRIES_A_VEHICLE = 20;
 
     /** An item, and what is answered to it. */
-    private record Item(String order, String key, Reply reply, Actor actor) {}
+    private record Item(String order, String key, Optional<String> instrument, Reply reply, Actor actor) {}
 
     private final Recording recording =
             Arc.container().instance(Recording.class).get();
@@ -72,7 +75,8 @@ final class RecordingAnEntry implements Comparison.Go, AutoCloseable {
             item = Optional.of(item(vehicle.get().number()));
         }
         Item open = item.orElseThrow();
-        var asked = new Recording.ToRecord(UUID.randomUUID(), open.order(), open.key(), Optional.empty(), open.reply());
+        var asked =
+                new Recording.ToRecord(UUID.randomUUID(), open.order(), open.key(), open.instrument(), open.reply());
         return () -> {
             last = Optional.of(done(recording.record(asked, open.actor())));
             return last;
@@ -93,25 +97,38 @@ final class RecordingAnEntry implements Comparison.Go, AutoCloseable {
         last = Optional.empty();
     }
 
-    /** The first that asks for no tool, no competence and no isolation. */
+    /** The first that can be recorded as the vehicle stands, by whoever recorded last. */
     private Item item(String number) {
         History history = ledger.history(Subject.workOrder(number));
         WorkOrder order = WorkOrder.of(history).orElseThrow();
-        Entry before = history.entries().get(history.entries().size() - 1);
-        Actor actor = Actor.of(before.moment().who(), standing(before.moment().at()));
+        Moment before = history.entries().get(history.entries().size() - 1).moment();
+        Actor actor = Actor.of(before.who(), Clock.fixed(before.at(), ZoneOffset.UTC));
         return workplace.record(history, order, order.stage().orElseThrow()).orElseThrow().unsettled().stream()
                 .map(ItemState::item)
                 .filter(known ->
                         known.condition() == Condition.NONE && known.parts().isEmpty())
-                .filter(known -> workplace
-                        .against(history, actor.at(before.moment().at()), known.key(), Optional.empty())
-                        .isEmpty())
-                .flatMap(known -> reply(known).map(reply -> new Item(number, known.key(), reply, actor)).stream())
+                .flatMap(known -> reply(known).stream()
+                        .flatMap(reply -> instruments(known)
+                                .filter(code -> workplace
+                                        .against(history, actor.at(before.at()), known.key(), code)
+                                        .isEmpty())
+                                .map(code -> new Item(number, known.key(), code, reply, actor))))
                 .findFirst()
                 .orElseThrow();
     }
 
     private static Optional<Reply> reply(CheckItem item) {
+        if (item.asks() instanceof Ask.Measure measure) {
+            return measure.works()
+                    .filter(limits ->
+                            limits.lower().isPresent() && limits.upper().isPresent())
+                    .map(limits -> Reply.with()
+                            .reading(limits.lower()
+                                    .get()
+                                    .add(limits.upper().get())
+                                    .divide(BigDecimal.valueOf(2)))
+                            .build());
+        }
         if (item.asks() instanceof Ask.Choice choice) {
             return choice.options().stream()
                     .filter(Ask.Choice.Option::passes)
@@ -123,8 +140,12 @@ final class RecordingAnEntry implements Comparison.Go, AutoCloseable {
                 : Optional.of(Reply.done()).filter(done -> item.asks() instanceof Ask.Confirm);
     }
 
-    private static Clock standing(Instant time) {
-        return Clock.fixed(time, ZoneOffset.UTC);
+    private static Stream<Optional<String>> instruments(CheckItem item) {
+        return Optional.of(item.asks())
+                .filter(Ask.Measure.class::isInstance)
+                .flatMap(asks -> ((Ask.Measure) asks).instrumentKind())
+                .map(kind -> InstrumentRow.ofKind(kind).stream().map(row -> Optional.of(row.code)))
+                .orElse(Stream.of(Optional.empty()));
     }
 
     private static Entry done(Outcome<Entry> outcome) {

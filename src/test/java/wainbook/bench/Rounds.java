@@ -14,7 +14,7 @@ import wainbook.bench.Comparison.Go;
  */
 record Rounds(Duration warmUp, Duration span, int least, int most) {
 
-    static final Rounds MANY = new Rounds(Duration.ofSeconds(5), Duration.ofSeconds(15), 9, 300);
+    static final Rounds MANY = new Rounds(Duration.ofSeconds(5), Duration.ofSeconds(10), 9, 300);
 
     /** Enough to see that a benchmark still runs. */
     static final Rounds ONE = new Rounds(Duration.ZERO, Duration.ZERO, 1, 1);
