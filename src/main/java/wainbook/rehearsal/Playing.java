@@ -110,7 +110,7 @@ final class Playing {
         }
     }
 
-    private static final int WAITING_FOR_PAPERS = 3;
+    static final int WAITING_FOR_PAPERS = 3;
 
     /** A vehicle that was handed over; 1 is the latest. */
     void past(int number) {
@@ -135,7 +135,7 @@ final class Playing {
         return line(scenario.kinds().get(0)).steps();
     }
 
-    private void ordered(int entry) {
+    void ordered(int entry) {
         if (!history(entry).isEmpty()) {
             return;
         }
@@ -149,7 +149,7 @@ final class Playing {
         });
     }
 
-    private void surveyed(int entry, double share) {
+    void surveyed(int entry, double share) {
         leg(
                 entry,
                 "survey",
@@ -164,7 +164,7 @@ final class Playing {
         legs.forEach(leg -> through(entry, leg, leg.equals(legs.get(legs.size() - 1))));
     }
 
-    private void through(int entry, Line.Leg leg, boolean last) {
+    void through(int entry, Line.Leg leg, boolean last) {
         leg(
                 entry,
                 leg.stage(),
@@ -179,7 +179,7 @@ final class Playing {
                 order -> isBefore(order, leg));
     }
 
-    private void onto(VehicleWay way, int entry, Line.Leg leg) {
+    void onto(VehicleWay way, int entry, Line.Leg leg) {
         way.onto(
                 times.start(entry + leg.step()),
                 leg.station(entry),
@@ -302,7 +302,7 @@ final class Playing {
         });
     }
 
-    private VehicleWay way(int entry, String leg) {
+    VehicleWay way(int entry, String leg) {
         Dice dice = dice(entry, leg);
         History history = history(entry);
         var clock = new PlayedClock(
@@ -333,11 +333,11 @@ final class Playing {
         return acts.ledger.history(Subject.workOrder(number(entry)));
     }
 
-    private Scenario.Kind kind(int entry) {
+    Scenario.Kind kind(int entry) {
         return scenario.kindOf(entry);
     }
 
-    private Line line(Scenario.Kind kind) {
+    Line line(Scenario.Kind kind) {
         return Line.of(acts.releases.route(kind.route()).orElseThrow(), acts.releases);
     }
 
@@ -345,7 +345,7 @@ final class Playing {
         return Dice.of(scenario.seed(), entry, leg);
     }
 
-    private String number(int entry) {
+    String number(int entry) {
         return numbers + String.format("%04d", 200 + entry);
     }
 

@@ -18,7 +18,7 @@ public class PostgreSql implements QuarkusTestResourceLifecycleManager {
         }
         try {
             server = EmbeddedPostgres.builder()
-                    .setServerConfig("fsync", "off")
+                    .setServerConfig("fsync", System.getProperty("postgresql.fsync", "off"))
                     .setServerConfig("max_connections", "60")
                     .start();
         } catch (IOException cannotStart) {
