@@ -47,6 +47,11 @@ public record PaperView(Revisions revisions, Version version, boolean mayDraft) 
         return revisions.about().thing() == About.Thing.PLAN;
     }
 
+    /** Whether vehicles may be bound to a revision that is not in force. */
+    public boolean binds() {
+        return revisions.about().thing() == About.Thing.SHEET;
+    }
+
     public String standing() {
         return DraftView.standing(revisions);
     }
