@@ -76,7 +76,6 @@ public record RouteDraft(Route route) implements Drafted {
                 .part());
         for (Route.Leg leg : route.legs()) {
             parts.add(Part.of(Part.Group.LEG, leg.stage(), leg.stage())
-                    .say("place", route.legs().indexOf(leg) + 1)
                     .say("checkSheet", leg.checkSheet())
                     .part());
         }

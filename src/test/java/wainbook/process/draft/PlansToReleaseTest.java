@@ -193,7 +193,7 @@ class PlansToReleaseTest {
     /** Off the line, where several may stand, and with its stage begun: it may be worked on and so isolated. */
     private OnRecord vehicleInTheBay() {
         String number = Paper.unique("PL-");
-        var vehicle = new OnRecord(number, number.replace("-", "0").replace('O', '0') + "0000001");
+        var vehicle = new OnRecord(number, number.replace("-", "0").replace('O', '0') + "000001");
         vehicle.say(new Ordered(
                 "Vale and Fen Community Buses",
                 "bus-12m",

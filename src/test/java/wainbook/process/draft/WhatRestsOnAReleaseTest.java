@@ -3,12 +3,19 @@ package wainbook.process.draft;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import wainbook.act.Moment;
 import wainbook.act.Reason;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.ledger.Subject;
 import wainbook.process.Known;
+import wainbook.process.ProcessSaying.PlanReleased;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
@@ -69,6 +76,30 @@ class WhatRestsOnAReleaseTest {
         assertThat(moved.faults(around())).isEmpty();
     }
 
+    @Test
+    void a_plan_goes_on_counting_from_the_number_that_its_file_gave_it() {
+        Subject works = Subject.works();
+        var taken = new PlanReleased(plan(3));
+        var entry = new Entry(new UUID(1, 1), works, 1, Moment.of("setup", Instant.EPOCH), "hash", taken);
+        Revisions revisions = Revisions.of(new History(works, List.of(entry)), About.plan("bus"));
+        assertThat(revisions.revision()).isEqualTo(3);
+        assertThat(PlanDraft.of(plan(3)).sayings(revisions)).containsExactly(new PlanReleased(plan(4)));
+    }
+
+    private static Plan plan(int revision) {
+        return new Plan(
+                "ISO",
+                revision,
+                "bus",
+                List.of(INLET),
+                List.of(PACK),
+                List.of(point(INLET), point(PACK)),
+                10,
+                BigDecimal.TEN,
+                false,
+                checks());
+    }
+
     private static Surroundings around(Vehicle... vehicles) {
         return new Surroundings(
                 new Known(List.of(), Set.of("paint", "strip"), Set.of(), VehicleFacts.PREDICATES),
@@ -78,17 +109,7 @@ class WhatRestsOnAReleaseTest {
                         new Station("S-1", Optional.of("strip"), "Station"),
                         new Station("YARD", Optional.empty(), "Yard")),
                 List.of(),
-                List.of(new Plan(
-                        "ISO",
-                        1,
-                        "bus",
-                        List.of(INLET),
-                        List.of(PACK),
-                        List.of(point(INLET), point(PACK)),
-                        10,
-                        BigDecimal.TEN,
-                        false,
-                        checks())),
+                List.of(plan(1)),
                 List.of(vehicles));
     }
 
