@@ -100,7 +100,7 @@ public class Move {
     private MoveRules rules(History history, WorkOrder order, ToMove asked, Instant at) {
         Optional<String> stage = Destination.stage(order, asked);
         Optional<Released> sheet = stage.flatMap(
-                        code -> releases.route(order.ordered().route()).flatMap(route -> route.leg(code)))
+                        code -> releases.leg(order.ordered().route(), code))
                 .map(Route.Leg::checkSheet)
                 .flatMap(releases::sheetInForce);
         return new MoveRules(

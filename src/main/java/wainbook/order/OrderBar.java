@@ -91,8 +91,7 @@ public class OrderBar {
     }
 
     private Optional<CheckSheet> released(WorkOrder order, String stage) {
-        return releases.route(order.ordered().route())
-                .flatMap(route -> route.leg(stage))
+        return releases.leg(order.ordered().route(), stage)
                 .map(Route.Leg::checkSheet)
                 .flatMap(releases::sheetInForce)
                 .map(Released::sheet);

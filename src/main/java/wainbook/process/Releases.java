@@ -71,6 +71,18 @@ public class Releases {
                 .reduce((former, latter) -> latter);
     }
 
+    /**
+     * What a vehicle on this route does at a stage. Where the route passes the stage no longer, what it did when it passed
+     * it last: an order keeps the stages that it was ordered with.
+     */
+    public Optional<Route.Leg> leg(String route, String stage) {
+        return works(RouteReleased.class)
+                .map(RouteReleased::route)
+                .filter(one -> one.code().equals(route))
+                .flatMap(one -> one.leg(stage).stream())
+                .reduce((former, latter) -> latter);
+    }
+
     /** Each route as it was released last. */
     public List<Route> routes() {
         return newest(works(RouteReleased.class).map(RouteReleased::route), Route::code);

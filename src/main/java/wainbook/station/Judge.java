@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import wainbook.act.Reason;
 import wainbook.ledger.EvidenceFile;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
@@ -29,6 +30,14 @@ record Judge(About about, Basis basis, Optional<Joint> joint, BigDecimal toolPer
 
     Judged of(Ask ask, Reply reply) {
         if (ask instanceof Ask.Confirm) {
+            Optional<Joint> graver = joint.filter(known -> !known.jointClass().mayBeTicked());
+            if (graver.isPresent()) {
+                return new Judged.Faulty(List.of(Reason.of(
+                        "station.notByTick",
+                        Reason.WORKS_RULE,
+                        graver.get().code(),
+                        graver.get().jointClass())));
+            }
             return Judged.answered(new StationSaying.Confirmed(about, basis));
         }
         if (ask instanceof Ask.Measure measure) {

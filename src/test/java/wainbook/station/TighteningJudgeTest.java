@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Reason;
+import wainbook.process.Ask;
 import wainbook.process.Condition;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
@@ -37,6 +38,23 @@ class TighteningJudgeTest {
         List<Reason> faults =
                 judge(JointClass.A, "18", "22", "2").of(Reply.done()).fold(said -> List.of(), reasons -> reasons);
         assertThat(faults).extracting(Reason::key).containsExactly("station.classAByTick");
+    }
+
+    @Test
+    void a_joint_whose_class_rose_is_ticked_off_no_more_by_an_older_sheet() {
+        assertThat(ticked(JointClass.A)).containsExactly("station.notByTick");
+        assertThat(ticked(JointClass.B)).containsExactly("station.notByTick");
+        assertThat(ticked(JointClass.C)).isEmpty();
+    }
+
+    private static List<String> ticked(JointClass jointClass) {
+        TighteningJudge of = judge(jointClass, "18", "22", "2");
+        var judge =
+                new Judge(of.about(), of.basis(), Optional.of(of.joint()), BigDecimal.ZERO, sha -> Optional.empty());
+        return judge.of(new Ask.Confirm(Optional.of("LUG")), Reply.done())
+                .fold(
+                        said -> List.of(),
+                        reasons -> reasons.stream().map(Reason::key).toList());
     }
 
     private static List<Integer> outside(

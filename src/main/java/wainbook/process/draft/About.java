@@ -3,6 +3,7 @@ package wainbook.process.draft;
 import java.util.Arrays;
 import java.util.Optional;
 import wainbook.ledger.Subject;
+import wainbook.page.Words;
 
 /** Which of the works' papers is meant: one check sheet, one route, one variant's plan; the joints or the stages as a whole. */
 public record About(Thing thing, String called) {
@@ -69,6 +70,11 @@ public record About(Thing thing, String called) {
     /** The stream in which its drafts and releases are said. */
     public Subject subject() {
         return thing == Thing.SHEET ? Subject.checkSheet(called) : Subject.works();
+    }
+
+    /** As a sentence speaks of it. */
+    public String inWords() {
+        return thing.single() ? Words.of("process.whole." + thing) : called;
     }
 
     public String path() {

@@ -2,6 +2,7 @@ package wainbook.process.draft;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -14,7 +15,6 @@ import wainbook.process.Joint;
 import wainbook.process.Known;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
-import wainbook.process.Station;
 import wainbook.process.VehicleFacts;
 import wainbook.works.InstrumentRow;
 import wainbook.works.Person;
@@ -25,10 +25,12 @@ public class DraftLook {
 
     private final Ledger ledger;
     private final Releases releases;
+    private final InWorks inWorks;
 
-    DraftLook(Ledger ledger, Releases releases) {
+    DraftLook(Ledger ledger, Releases releases, InWorks inWorks) {
         this.ledger = ledger;
         this.releases = releases;
+        this.inWorks = inWorks;
     }
 
     public Revisions revisions(About about) {
@@ -45,14 +47,19 @@ public class DraftLook {
     }
 
     public Surroundings surroundings() {
+        List<Stage> stages = releases.stages();
         return new Surroundings(
                 new Known(
                         releases.joints(),
-                        releases.stages().stream().map(Stage::code).collect(Collectors.toSet()),
+                        stages.stream().map(Stage::code).collect(Collectors.toSet()),
                         instrumentKinds(),
                         VehicleFacts.PREDICATES),
                 releases.sheets(),
-                releases.stations().stream().map(Station::code).collect(Collectors.toSet()));
+                stages,
+                releases.stations(),
+                releases.routes(),
+                releases.plans(),
+                inWorks.vehicles());
     }
 
     /**

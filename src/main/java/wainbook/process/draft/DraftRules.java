@@ -57,7 +57,7 @@ public record DraftRules(Revisions revisions, Surroundings surroundings, String 
             }
             if (revisions.authors().contains(who)) {
                 against.add(Reason.of(
-                        "process.ownDraft", TWO_PERSONS, revisions.about().called()));
+                        "process.ownDraft", TWO_PERSONS, revisions.about().inWords()));
             }
             against.addAll(unfit(kept));
         }
@@ -108,10 +108,10 @@ public record DraftRules(Revisions revisions, Surroundings surroundings, String 
 
     private Reason baseChanged(int base) {
         return Reason.of(
-                "process.baseChanged", Reason.WORKS_RULE, revisions.about().called(), base, revisions.revision());
+                "process.baseChanged", Reason.WORKS_RULE, revisions.about().inWords(), base, revisions.revision());
     }
 
     private Reason reason(String key) {
-        return Reason.of(key, Reason.WORKS_RULE, revisions.about().called());
+        return Reason.of(key, Reason.WORKS_RULE, revisions.about().inWords());
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.page.Words;
 import wainbook.process.CheckSheet;
@@ -51,15 +52,38 @@ public record JointsDraft(List<Joint> joints) implements Drafted {
                             .map(fault -> broken(sheet, fault))
                             .forEach(faults::add);
         }
+        now.joints().stream()
+                .map(Joint::code)
+                .filter(joint -> !codes.contains(joint))
+                .forEach(joint -> boundTo(joint, surroundings).ifPresent(faults::add));
         return List.copyOf(faults);
+    }
+
+    /** A vehicle goes on by the sheet it is bound to, and its entries are judged by the joint as it is released then. */
+    private static Optional<Reason> boundTo(String joint, Surroundings surroundings) {
+        return surroundings.vehicles().stream()
+                .flatMap(vehicle -> vehicle.sheets().stream()
+                        .filter(sheet -> !surroundings.sheets().contains(sheet))
+                        .filter(sheet -> sheet.items().stream()
+                                .anyMatch(item -> item.joint().equals(Optional.of(joint))))
+                        .map(sheet -> Reason.of(
+                                        "process.jointAtVehicle",
+                                        Reason.WORKS_RULE,
+                                        joint,
+                                        vehicle.order(),
+                                        sheet.code())
+                                .liftedAt("/orders/" + vehicle.order())))
+                .findFirst();
     }
 
     /** What would be wrong with a sheet that is in force, said of the joint that the sheet names. */
     private static Reason broken(CheckSheet sheet, Reason fault) {
         String item = fault.arguments().get(0);
         String joint = fault.arguments().size() > 1 ? fault.arguments().get(1) : item;
-        return Reason.of("process.jointBreaksSheet", Reason.WORKS_RULE, joint, sheet.code(), item)
-                .liftedAt(About.sheet(sheet.code()).path());
+        Reason reason = fault.key().equals("process.unknownJoint")
+                ? Reason.of("process.jointStillAsked", Reason.WORKS_RULE, joint, sheet.code(), item)
+                : Reason.of("process.jointBreaksSheet", Reason.WORKS_RULE, joint, sheet.code(), item);
+        return reason.liftedAt(About.sheet(sheet.code()).path());
     }
 
     @Override

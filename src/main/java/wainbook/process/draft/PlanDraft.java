@@ -2,6 +2,7 @@ package wainbook.process.draft;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -77,6 +78,7 @@ public record PlanDraft(
         if (restoration.stream().allMatch(Check::onlyIfOpened)) {
             faults.add(fault("process.planWithoutCheck", "head"));
         }
+        code(surroundings, faults);
         var codes = new HashSet<String>();
         allSources().stream()
                 .filter(source -> !codes.add(source.code()))
@@ -95,7 +97,41 @@ public record PlanDraft(
                 faults.add(fault("process.pointOfNoSource", point.code(), point.source()));
             }
         }
+        surroundings.plan(variant).ifPresent(now -> lost(now, codes, surroundings, faults));
         return List.copyOf(faults);
+    }
+
+    /** Files know a plan by its code: one code for each variant, the same for good. */
+    private void code(Surroundings surroundings, List<Reason> faults) {
+        for (Plan other : surroundings.plans()) {
+            boolean own = other.variant().equals(variant);
+            if (own && !other.code().equals(code)) {
+                faults.add(fault("process.planCodeChanged", "head", other.code()));
+            } else if (!own && other.code().equals(code)) {
+                faults.add(fault("process.planCodeTaken", "head", code, other.variant()));
+            }
+        }
+    }
+
+    /** Sources that the plan would no longer name, though a vehicle has them aboard or the work will bring them there. */
+    private void lost(Plan now, Set<String> named, Surroundings surroundings, List<Reason> faults) {
+        for (Source source : PlanDraft.of(now).allSources()) {
+            if (named.contains(source.code())) {
+                continue;
+            }
+            surroundings.vehiclesOf(variant).stream()
+                    .filter(vehicle -> vehicle.aboard().contains(source.code()))
+                    .findFirst()
+                    .ifPresent(vehicle ->
+                            faults.add(fault("process.sourceAboard", source.code(), vehicle.order(), source.name())));
+            surroundings.workedBy(variant).stream()
+                    .flatMap(sheet -> sheet.items().stream()
+                            .filter(item -> item.parts().stream()
+                                    .anyMatch(use -> use.part().equals(source.code())))
+                            .map(item -> fault("process.sourceFitted", source.code(), sheet.code(), item.key())))
+                    .min(Comparator.comparing(fault -> String.join(" ", fault.arguments())))
+                    .ifPresent(faults::add);
+        }
     }
 
     private static Reason fault(String key, Object... arguments) {

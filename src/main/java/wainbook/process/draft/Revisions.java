@@ -136,7 +136,10 @@ public record Revisions(About about, List<Version> versions, Optional<Kept> draf
         if (same) {
             all.remove(all.size() - 1);
         }
-        all.add(new Version(all.isEmpty() ? 1 : all.get(all.size() - 1).revision() + 1, what, entry.moment()));
+        int next = all.isEmpty() ? 1 : all.get(all.size() - 1).revision() + 1;
+        // A plan that came with a file has the number that the file gave it.
+        int number = entry.saying() instanceof PlanReleased said ? said.plan().revision() : next;
+        all.add(new Version(number, what, entry.moment()));
         boolean open = draft.isPresent() && !draft.get().what().equals(what);
         return new Revisions(about, all, open ? draft : Optional.empty(), open ? authors : Set.of());
     }

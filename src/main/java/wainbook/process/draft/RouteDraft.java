@@ -2,6 +2,7 @@ package wainbook.process.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.process.CheckSheet;
 import wainbook.process.ProcessSaying;
@@ -23,32 +24,41 @@ public record RouteDraft(Route route) implements Drafted {
     @Override
     public List<Reason> faults(Surroundings surroundings) {
         var faults = new ArrayList<Reason>();
-        if (!surroundings.sheet(route.intakeSheet())) {
-            faults.add(Reason.of("process.unknownSheet", Reason.WORKS_RULE, "head", route.intakeSheet()));
-        }
+        surroundings
+                .sheet(route.intakeSheet())
+                .ifPresentOrElse(
+                        survey -> surveyOnTheWay(survey, route).ifPresent(faults::add),
+                        () -> faults.add(
+                                Reason.of("process.unknownSheet", Reason.WORKS_RULE, "head", route.intakeSheet())));
         for (Route.Leg leg : route.legs()) {
-            if (!surroundings.stages().contains(leg.stage())) {
+            if (surroundings.stage(leg.stage()).isEmpty()) {
                 faults.add(Reason.of("process.unknownLegStage", Reason.WORKS_RULE, leg.stage()));
+            } else if (surroundings.stations().stream()
+                    .noneMatch(station -> station.stage().equals(Optional.of(leg.stage())))) {
+                faults.add(Reason.of("process.legWithoutStation", Reason.WORKS_RULE, leg.stage()));
             }
-            surroundings.sheets().stream()
-                    .filter(sheet -> sheet.code().equals(leg.checkSheet()))
-                    .findFirst()
-                    .map(CheckSheet::stage)
+            surroundings
+                    .sheet(leg.checkSheet())
                     .ifPresentOrElse(
-                            stage -> {
-                                if (!stage.equals(leg.stage())) {
-                                    faults.add(Reason.of(
-                                            "process.sheetOfOtherStage",
-                                            Reason.WORKS_RULE,
-                                            leg.stage(),
-                                            leg.checkSheet(),
-                                            stage));
-                                }
-                            },
+                            sheet -> against(leg, sheet).ifPresent(faults::add),
                             () -> faults.add(Reason.of(
                                     "process.unknownSheet", Reason.WORKS_RULE, leg.stage(), leg.checkSheet())));
         }
         return List.copyOf(faults);
+    }
+
+    private static Optional<Reason> against(Route.Leg leg, CheckSheet sheet) {
+        return sheet.stage().equals(leg.stage())
+                ? Optional.empty()
+                : Optional.of(Reason.of(
+                        "process.sheetOfOtherStage", Reason.WORKS_RULE, leg.stage(), sheet.code(), sheet.stage()));
+    }
+
+    /** A vehicle is bound to a stage's sheet once: what was surveyed there would stand for the work. */
+    static Optional<Reason> surveyOnTheWay(CheckSheet survey, Route route) {
+        return route.leg(survey.stage())
+                .map(leg -> Reason.of(
+                        "process.surveyOnTheWay", Reason.WORKS_RULE, "head", survey.code(), route.code(), leg.stage()));
     }
 
     @Override
@@ -66,7 +76,6 @@ public record RouteDraft(Route route) implements Drafted {
                 .part());
         for (Route.Leg leg : route.legs()) {
             parts.add(Part.of(Part.Group.LEG, leg.stage(), leg.stage())
-                    .say("place", route.legs().indexOf(leg) + 1)
                     .say("checkSheet", leg.checkSheet())
                     .part());
         }

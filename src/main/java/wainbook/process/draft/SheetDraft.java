@@ -6,6 +6,7 @@ import wainbook.act.Reason;
 import wainbook.process.CheckSheet;
 import wainbook.process.Draft;
 import wainbook.process.ProcessSaying;
+import wainbook.process.Route;
 
 /** A check sheet as a draft. */
 public record SheetDraft(CheckSheet sheet) implements Drafted {
@@ -22,7 +23,23 @@ public record SheetDraft(CheckSheet sheet) implements Drafted {
 
     @Override
     public List<Reason> faults(Surroundings surroundings) {
-        return new Draft(sheet).check(surroundings.known());
+        var faults = new ArrayList<>(new Draft(sheet).check(surroundings.known()));
+        for (Route route : surroundings.routes()) {
+            if (route.intakeSheet().equals(sheet.code())) {
+                RouteDraft.surveyOnTheWay(sheet, route).ifPresent(faults::add);
+            }
+            route.legs().stream()
+                    .filter(leg -> leg.checkSheet().equals(sheet.code()))
+                    .filter(leg -> !leg.stage().equals(sheet.stage()))
+                    .forEach(leg -> faults.add(Reason.of(
+                            "process.sheetLeavesRoute",
+                            Reason.WORKS_RULE,
+                            "head",
+                            route.code(),
+                            leg.stage(),
+                            sheet.stage())));
+        }
+        return List.copyOf(faults);
     }
 
     @Override

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import wainbook.act.Reason;
 import wainbook.page.Words;
 import wainbook.process.ProcessSaying;
+import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
 
@@ -73,15 +74,47 @@ public record StagesDraft(List<Stage> stages, List<Station> stations) implements
                             Reason.of("process.stationOfNoStage", Reason.WORKS_RULE, station.code(), stage)));
         }
         surroundings.stages().stream()
+                .map(Stage::code)
                 .filter(stage -> !codes.contains(stage))
                 .sorted()
                 .forEach(stage -> faults.add(Reason.of("process.stageTakenAway", Reason.WORKS_RULE, stage)));
         Set<String> places = stations.stream().map(Station::code).collect(Collectors.toSet());
         surroundings.stations().stream()
+                .map(Station::code)
                 .filter(station -> !places.contains(station))
                 .sorted()
                 .forEach(station -> faults.add(Reason.of("process.stationTakenAway", Reason.WORKS_RULE, station)));
+        vehicles(surroundings, faults);
         return List.copyOf(faults);
+    }
+
+    /** What would leave a vehicle at the wrong stage, or without a way on. */
+    private void vehicles(Surroundings surroundings, List<Reason> faults) {
+        for (Station station : stations) {
+            boolean elsewhere = surroundings.stations().stream()
+                    .anyMatch(now ->
+                            now.code().equals(station.code()) && !now.stage().equals(station.stage()));
+            surroundings.vehicles().stream()
+                    .filter(vehicle -> elsewhere && vehicle.place().equals(Optional.of(station.code())))
+                    .findFirst()
+                    .ifPresent(vehicle -> faults.add(
+                            Reason.of("process.stationTaken", Reason.WORKS_RULE, station.code(), vehicle.order())
+                                    .liftedAt("/orders/" + vehicle.order())));
+        }
+        for (Route route : surroundings.routes()) {
+            route.legs().stream()
+                    .map(leg -> Optional.of(leg.stage()))
+                    .filter(stage -> at(surroundings.stations(), stage) && !at(stations, stage))
+                    .forEach(stage -> faults.add(
+                            Reason.of("process.stageLosesStations", Reason.WORKS_RULE, stage.get(), route.code())));
+        }
+        if (at(surroundings.stations(), Optional.empty()) && !at(stations, Optional.empty())) {
+            faults.add(Reason.of("process.noPlaceOffTheLine", Reason.WORKS_RULE, About.WHOLE_WORKS));
+        }
+    }
+
+    private static boolean at(List<Station> stations, Optional<String> stage) {
+        return stations.stream().anyMatch(station -> station.stage().equals(stage));
     }
 
     /** Only what is new or defined anew. */

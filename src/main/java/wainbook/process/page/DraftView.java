@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import wainbook.act.Reason;
 import wainbook.page.Filled;
 import wainbook.page.Words;
+import wainbook.process.Stage;
 import wainbook.process.draft.About;
 import wainbook.process.draft.DraftRules;
 import wainbook.process.draft.Drafted;
+import wainbook.process.draft.InWorks;
 import wainbook.process.draft.Part;
 import wainbook.process.draft.Revisions;
 import wainbook.process.draft.Revisions.Kept;
@@ -98,12 +101,19 @@ public record DraftView(DraftRules rules, Filled filled) {
         return form(group).keep().adds();
     }
 
-    public boolean moves(Part.Group group) {
-        return form(group).keep().moves();
+    public boolean mayMove(Part part, boolean up) {
+        return !form(part.group()).moved(kept().what(), part.key(), up).equals(kept().what());
     }
 
     public boolean mayGo(Part part) {
-        return form(part.group()).mayGo(kept().what(), part.key());
+        return form(part.group()).mayGo(kept().what(), before(), part.key());
+    }
+
+    /** A leg is called by the title of its stage. */
+    public String title(Part part) {
+        return part.group() == Part.Group.LEG
+                ? rules.surroundings().stage(part.key()).map(Stage::title).orElse(part.title())
+                : part.title();
     }
 
     private PartForm<?, ?> form(Part.Group group) {
@@ -117,17 +127,17 @@ public record DraftView(DraftRules rules, Filled filled) {
     /** The faults of one part, in words: they stand at it while it is written. */
     public List<String> faults(Part part) {
         return faults().stream()
-                .filter(fault -> fault.arguments().get(0).equals(part.key()))
+                .filter(fault -> isOf(fault, part))
                 .map(fault -> Words.of(fault.key(), fault.arguments().toArray()))
                 .toList();
     }
 
-    /** Faults that belong to no part which can be shown, the whole paper's. */
-    public List<Reason> otherFaults() {
-        List<String> keys = kept().what().parts().stream().map(Part::key).toList();
-        return faults().stream()
-                .filter(fault -> !keys.contains(fault.arguments().get(0)))
-                .toList();
+    /** What is wrong with a whole paper stands at its head. */
+    private boolean isOf(Reason fault, Part part) {
+        String about = fault.arguments().get(0);
+        boolean ofTheWhole = part.group() == Part.Group.HEAD
+                && about.equals(revisions().about().called());
+        return ofTheWhole || about.equals(part.key());
     }
 
     public SideBySide sideBySide() {
@@ -144,11 +154,41 @@ public record DraftView(DraftRules rules, Filled filled) {
     }
 
     public List<Reason> againstProposing() {
-        return rules.againstProposing(seen());
+        return lifted(rules.againstProposing(seen()));
     }
 
     public List<Reason> againstReleasing() {
-        return rules.againstReleasing(seen());
+        return lifted(rules.againstReleasing(seen()));
+    }
+
+    /** Each fault of a part leads to the form in which the part is written. */
+    private List<Reason> lifted(List<Reason> against) {
+        List<Reason> faults = faults();
+        return against.stream()
+                .map(reason -> reason.lift().isPresent() || !faults.contains(reason)
+                        ? reason
+                        : kept().what().parts().stream()
+                                .filter(part -> isOf(reason, part))
+                                .findFirst()
+                                .map(part -> reason.liftedAt(
+                                        path() + "/draft/" + part.group().word() + "/" + part.key()))
+                                .orElse(reason))
+                .toList();
+    }
+
+    /** What a release means for the vehicles, by the sort of paper. */
+    public String meaning() {
+        return Words.of("process.meaning." + revisions().about().thing());
+    }
+
+    /** The vehicles whose isolation rests on the plan that this one would replace. */
+    public String isolatedNow() {
+        return plan()
+                ? rules.surroundings().vehiclesOf(revisions().about().called()).stream()
+                        .filter(InWorks.Vehicle::isolated)
+                        .map(InWorks.Vehicle::order)
+                        .collect(Collectors.joining(", "))
+                : "";
     }
 
     public int nextRevision() {

@@ -7,8 +7,13 @@ import java.util.Optional;
 import wainbook.page.Option;
 import wainbook.page.Words;
 
-/** One field of the form by which a part is written. Its label is the text {@code process.field.<name>}. */
-public record Input(String name, Sort sort, List<Option> options) {
+/**
+ * One field of the form by which a part is written.
+ *
+ * @param said its label is the text {@code process.field.<said>}, its hint {@code process.hint.<said>}
+ * @param unit as printed beside what is typed; empty where there is none
+ */
+public record Input(String name, String said, Sort sort, List<Option> options, String unit) {
 
     /** How it is typed. */
     public enum Sort {
@@ -22,6 +27,19 @@ public record Input(String name, Sort sort, List<Option> options) {
 
     public Input {
         options = List.copyOf(options);
+    }
+
+    private Input(String name, Sort sort, List<Option> options) {
+        this(name, name, sort, options, "");
+    }
+
+    /** The same with the words of another field. */
+    Input as(String other) {
+        return new Input(name, other, sort, options, unit);
+    }
+
+    Input in(String printed) {
+        return new Input(name, said, sort, options, printed);
     }
 
     static Input line(String name) {
@@ -67,10 +85,15 @@ public record Input(String name, Sort sort, List<Option> options) {
     }
 
     public String label() {
-        return Words.of("process.field." + name);
+        return Words.of("process.field." + said);
     }
 
     public Optional<String> hint() {
-        return Words.find("process.hint." + name);
+        return Words.find("process.hint." + said);
+    }
+
+    /** Whether one of the options stands for nothing chosen. */
+    public boolean blank() {
+        return options.stream().anyMatch(option -> option.value().isEmpty());
     }
 }

@@ -58,7 +58,7 @@ final class JointForm {
                 typed.one("order", Joint.Order.class),
                 torque(typed),
                 angle(typed),
-                typed.code("toolKind"),
+                typed.chosen("toolKind"),
                 typed.whole("tries", 1, 20),
                 typed.maybe("thread"),
                 typed.tick("highVoltage"),
@@ -70,17 +70,19 @@ final class JointForm {
         BigDecimal target = typed.decimal("target");
         BigDecimal lower = typed.decimal("torqueLower");
         BigDecimal upper = typed.decimal("torqueUpper");
-        boolean fits = lower.signum() > 0
-                && lower.compareTo(upper) < 0
-                && lower.compareTo(target) <= 0
-                && target.compareTo(upper) <= 0;
+        boolean fits = !crossed(lower, upper) && lower.compareTo(target) <= 0 && target.compareTo(upper) <= 0;
         if (!fits) {
-            if (typed.filled().form().fault("target").isEmpty()) {
-                typed.wrong("target", "process.fieldTorque");
+            String field = crossed(lower, upper) ? "torqueUpper" : "target";
+            if (typed.filled().form().fault(field).isEmpty()) {
+                typed.wrong(field, "process.fieldTorque");
             }
             return new Joint.Torque(BigDecimal.ONE, new Joint.Window(BigDecimal.ONE, BigDecimal.TEN));
         }
         return new Joint.Torque(target, new Joint.Window(lower, upper));
+    }
+
+    private static boolean crossed(BigDecimal lower, BigDecimal upper) {
+        return lower.signum() <= 0 || lower.compareTo(upper) >= 0;
     }
 
     private static Optional<Joint.Angle> angle(Typed typed) {
@@ -107,11 +109,11 @@ final class JointForm {
                 Input.choice("jointClass", Input.words(JointClass.class, "process.jointClass.")),
                 Input.whole("bolts"),
                 Input.choice("order", Input.words(Joint.Order.class, "process.order.")),
-                Input.decimal("target"),
-                Input.decimal("torqueLower"),
-                Input.decimal("torqueUpper"),
-                Input.decimal("angleLower"),
-                Input.decimal("angleUpper"),
+                Input.decimal("target").in("N·m"),
+                Input.decimal("torqueLower").in("N·m"),
+                Input.decimal("torqueUpper").in("N·m"),
+                Input.decimal("angleLower").in("°"),
+                Input.decimal("angleUpper").in("°"),
                 Input.choice(
                         "toolKind",
                         Input.codes(surroundings.known().instrumentKinds().stream()

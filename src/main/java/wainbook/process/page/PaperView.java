@@ -43,8 +43,19 @@ public record PaperView(Revisions revisions, Version version, boolean mayDraft) 
         return newestFirst;
     }
 
+    /** The revision before one of them; 0 for the first. A plan that came with files may leave numbers out. */
+    public int before(Version one) {
+        int at = revisions.versions().indexOf(one);
+        return at > 0 ? revisions.versions().get(at - 1).revision() : 0;
+    }
+
     public boolean plan() {
         return revisions.about().thing() == About.Thing.PLAN;
+    }
+
+    /** Whether vehicles may be bound to a revision that is not in force. */
+    public boolean binds() {
+        return revisions.about().thing() == About.Thing.SHEET;
     }
 
     public String standing() {

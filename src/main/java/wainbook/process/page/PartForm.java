@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import wainbook.page.Filled;
 import wainbook.process.draft.About.Thing;
 import wainbook.process.draft.Drafted;
 import wainbook.process.draft.Part.Group;
@@ -54,7 +55,7 @@ record PartForm<D extends Drafted, T>(
         ORDERED,
         /** Parts come and go; their order says nothing. */
         LOOSE,
-        /** Parts come and stay. */
+        /** Parts come, and stay once they are in force. */
         GROWING;
 
         boolean adds() {
@@ -63,10 +64,6 @@ record PartForm<D extends Drafted, T>(
 
         boolean moves() {
             return this == ORDERED;
-        }
-
-        boolean removes() {
-            return this == ORDERED || this == LOOSE;
         }
     }
 
@@ -113,6 +110,14 @@ record PartForm<D extends Drafted, T>(
         return with.apply(known, parts);
     }
 
+    /** The key under which the part was kept: as typed, or the one it had where the form shows none. */
+    String keyTyped(Drafted kept, Optional<String> former, Filled filled) {
+        return Optional.of(filled.value(KEY))
+                .filter(typed -> has(kept, typed))
+                .or(() -> former)
+                .orElse("");
+    }
+
     /** The draft with a part one place up or down; as it is where there is no further place. */
     Drafted moved(Drafted draft, String wanted, boolean up) {
         var parts = new ArrayList<>(list.apply(cast(draft)));
@@ -125,9 +130,19 @@ record PartForm<D extends Drafted, T>(
         return with.apply(cast(draft), parts);
     }
 
-    boolean mayGo(Drafted draft, String wanted) {
+    boolean mayGo(Drafted draft, Optional<Drafted> inForce, String wanted) {
         int least = keep == Keep.ORDERED ? 2 : 1;
-        return keep.removes() && has(draft, wanted) && list.apply(cast(draft)).size() >= least;
+        boolean stays = keep == Keep.ONE || codeStays(inForce, wanted);
+        return !stays && has(draft, wanted) && list.apply(cast(draft)).size() >= least;
+    }
+
+    private boolean stands(Optional<Drafted> inForce, String wanted) {
+        return inForce.filter(version -> has(version, wanted)).isPresent();
+    }
+
+    /** Whether the part is known by its code for good: nothing could be kept under another one. */
+    boolean codeStays(Optional<Drafted> inForce, String wanted) {
+        return keep == Keep.GROWING && stands(inForce, wanted);
     }
 
     Drafted without(Drafted draft, String wanted) {

@@ -44,6 +44,10 @@ public class PartPage {
         Revisions.Kept kept() {
             return rules.revisions().draft().orElseThrow();
         }
+
+        Optional<Drafted> inForce() {
+            return rules.revisions().inForce().map(Revisions.Version::what);
+        }
     }
 
     private final Ledger ledger;
@@ -105,7 +109,7 @@ public class PartPage {
             @RestForm long seen,
             @RestForm String to) {
         At at = at(thing, called, group);
-        return rearranged(at, at.form.moved(at.draft(), key, "up".equals(to)), Filled.sent(id), seen);
+        return rearranged(at, at.form.moved(at.draft(), key, "up".equals(to)), Filled.sent(id), seen, anchor(at, key));
     }
 
     @POST
@@ -113,8 +117,8 @@ public class PartPage {
     public Response remove(
             String thing, String called, String group, String key, @RestForm String id, @RestForm long seen) {
         At at = at(thing, called, group);
-        Drafted rest = at.form.mayGo(at.draft(), key) ? at.form.without(at.draft(), key) : at.draft();
-        return rearranged(at, rest, Filled.sent(id), seen);
+        Drafted rest = at.form.mayGo(at.draft(), at.inForce(), key) ? at.form.without(at.draft(), key) : at.draft();
+        return rearranged(at, rest, Filled.sent(id), seen, "#" + at.form.group().word());
     }
 
     private Response save(At at, Optional<String> key, MultivaluedMap<String, String> sent) {
@@ -133,18 +137,23 @@ public class PartPage {
         }
         return filled.answer(
                 drafting.keep(new Drafting.ToKeep(filled.id(), next, at.kept().base(), seen), signedIn.actor()),
-                draftPath(at),
+                draftPath(at) + anchor(at, at.form.keyTyped(next, key, filled)),
                 again -> draw(at, key, seen, again));
     }
 
-    private Response rearranged(At at, Drafted next, Filled filled, long seen) {
+    private Response rearranged(At at, Drafted next, Filled filled, long seen, String anchor) {
         if (next.equals(at.draft())) {
-            return Response.seeOther(URI.create(draftPath(at))).build();
+            return Response.seeOther(URI.create(draftPath(at) + anchor)).build();
         }
         return filled.answer(
                 drafting.keep(new Drafting.ToKeep(filled.id(), next, at.kept().base(), seen), signedIn.actor()),
-                draftPath(at),
+                draftPath(at) + anchor,
                 again -> ProcessPages.draft(new DraftView(at.rules, again)));
+    }
+
+    /** Where the part stands on the page of the draft, so that its writer comes back to it. */
+    private static String anchor(At at, String key) {
+        return "#" + at.form.group().word() + "-" + key;
     }
 
     private static String draftPath(At at) {

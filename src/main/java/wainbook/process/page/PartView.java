@@ -8,6 +8,7 @@ import wainbook.process.draft.About.Thing;
 import wainbook.process.draft.DraftRules;
 import wainbook.process.draft.Drafted;
 import wainbook.process.draft.Part;
+import wainbook.process.draft.Revisions;
 
 /**
  * The form of one part of a draft.
@@ -23,6 +24,12 @@ public record PartView(DraftRules rules, PartForm<?, ?> form, Optional<String> k
 
     public String draftPath() {
         return rules.revisions().about().path() + "/draft";
+    }
+
+    /** The part's place on the page of the draft. */
+    public String back() {
+        return draftPath() + "#" + form.group().word()
+                + key.map(known -> "-" + known).orElse("");
     }
 
     public String path() {
@@ -48,7 +55,11 @@ public record PartView(DraftRules rules, PartForm<?, ?> form, Optional<String> k
     }
 
     public List<Input> inputs() {
-        return form.inputs(draft(), rules.surroundings(), filled.form().typed());
+        boolean codeStays =
+                key.filter(known -> form.codeStays(inForce(), known)).isPresent();
+        return form.inputs(draft(), rules.surroundings(), filled.form().typed()).stream()
+                .filter(input -> !codeStays || !input.name().equals(PartForm.KEY))
+                .toList();
     }
 
     /** What is wrong with the part as it was kept last. */
@@ -58,6 +69,10 @@ public record PartView(DraftRules rules, PartForm<?, ?> form, Optional<String> k
                         .map(fault -> Words.of(fault.key(), fault.arguments().toArray()))
                         .toList())
                 .orElse(List.of());
+    }
+
+    private Optional<Drafted> inForce() {
+        return rules.revisions().inForce().map(Revisions.Version::what);
     }
 
     private Drafted draft() {

@@ -5,7 +5,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wainbook.page.Option;
+import wainbook.page.Words;
 import wainbook.process.draft.Part.Group;
 import wainbook.process.draft.PlanDraft;
 import wainbook.process.plan.Check;
@@ -35,11 +37,13 @@ final class PlanForms {
                     "mayTravel",
                     plan.mayTravel() ? "yes" : ""),
             (former, typed) -> head(former.orElseThrow(), typed),
-            (draft, surroundings, typed) -> List.of(
-                    Input.line("code"),
-                    Input.whole("waitMinutes"),
-                    Input.decimal("maximumVolt"),
-                    Input.tick("mayTravel")),
+            (draft, surroundings, typed) -> Stream.of(
+                            Input.line("code"),
+                            Input.whole("waitMinutes").in("min"),
+                            Input.decimal("maximumVolt").in("V"),
+                            Input.tick("mayTravel"))
+                    .skip(surroundings.plan(draft.variant()).isPresent() ? 1 : 0)
+                    .toList(),
             PartForm.Keep.ONE);
 
     private static final PartForm<PlanDraft, Aboard> SOURCE = new PartForm<>(
@@ -77,7 +81,7 @@ final class PlanForms {
                     "phases", phases(point) ? "yes" : ""),
             (former, typed) -> new Point(
                     typed.code("key"),
-                    typed.code("provesSource"),
+                    typed.chosen("provesSource"),
                     typed.text("where"),
                     pairs(former, typed.tick("phases"))),
             (draft, surroundings, typed) -> List.of(
@@ -85,7 +89,9 @@ final class PlanForms {
                     Input.choice(
                             "provesSource",
                             draft.allSources().stream()
-                                    .map(source -> new Option(source.code(), source.name()))
+                                    .map(source -> new Option(
+                                            source.code(),
+                                            Words.of("process.codeAndTitle", source.code(), source.name())))
                                     .toList()),
                     Input.line("where"),
                     Input.tick("phases")),
@@ -112,7 +118,7 @@ final class PlanForms {
     private static PlanDraft head(PlanDraft plan, Typed typed) {
         return new PlanDraft(
                 plan.variant(),
-                typed.code("code"),
+                typed.maybeCode("code").orElse(plan.code()),
                 plan.sources(),
                 plan.later(),
                 plan.points(),

@@ -2,7 +2,8 @@ package wainbook.process.page;
 
 import java.util.List;
 import java.util.Map;
-import wainbook.process.CheckSheet;
+import wainbook.page.Option;
+import wainbook.page.Words;
 import wainbook.process.Route;
 import wainbook.process.draft.Part.Group;
 import wainbook.process.draft.RouteDraft;
@@ -23,11 +24,9 @@ final class RouteForms {
                     typed.text("title"),
                     former.orElseThrow().legs(),
                     typed.code("vehicleKind"),
-                    typed.code("intakeSheet")),
+                    typed.chosen("intakeSheet")),
             (draft, surroundings, typed) -> List.of(
-                    Input.line("title"),
-                    Input.line("vehicleKind"),
-                    Input.choice("intakeSheet", Input.codes(sheets(surroundings)))),
+                    Input.line("title"), Input.line("vehicleKind"), Input.choice("intakeSheet", sheets(surroundings))),
             PartForm.Keep.ONE);
 
     private static final PartForm<RouteDraft, Route.Leg> LEG = new PartForm<>(
@@ -41,21 +40,20 @@ final class RouteForms {
                     draft.route().intakeSheet())),
             Route.Leg::stage,
             leg -> Map.of("key", leg.stage(), "checkSheet", leg.checkSheet()),
-            (former, typed) -> new Route.Leg(typed.code("key"), typed.code("checkSheet")),
+            (former, typed) -> new Route.Leg(typed.chosen("key"), typed.chosen("checkSheet")),
             (draft, surroundings, typed) -> List.of(
-                    Input.choice(
-                            "key",
-                            Input.codes(surroundings.known().stages().stream()
-                                    .sorted()
-                                    .toList())),
-                    Input.choice("checkSheet", Input.codes(sheets(surroundings)))),
+                    Input.choice("key", StageForms.options(surroundings.stages()))
+                            .as("stage"),
+                    Input.choice("checkSheet", sheets(surroundings))),
             PartForm.Keep.ORDERED);
 
     static final List<PartForm<?, ?>> ALL = List.of(HEAD, LEG);
 
     private RouteForms() {}
 
-    private static List<String> sheets(Surroundings surroundings) {
-        return surroundings.sheets().stream().map(CheckSheet::code).toList();
+    private static List<Option> sheets(Surroundings surroundings) {
+        return surroundings.sheets().stream()
+                .map(sheet -> new Option(sheet.code(), Words.of("process.codeAndTitle", sheet.code(), sheet.title())))
+                .toList();
     }
 }

@@ -36,13 +36,8 @@ final class SheetForms {
                     typed.text("title"),
                     former.orElseThrow().items(),
                     typed.code("stage")),
-            (draft, surroundings, typed) -> List.of(
-                    Input.line("title"),
-                    Input.choice(
-                            "stage",
-                            Input.codes(surroundings.known().stages().stream()
-                                    .sorted()
-                                    .toList()))),
+            (draft, surroundings, typed) ->
+                    List.of(Input.line("title"), Input.choice("stage", StageForms.options(surroundings.stages()))),
             PartForm.Keep.ONE);
 
     private static final PartForm<SheetDraft, CheckItem> ITEM = new PartForm<>(
@@ -144,7 +139,7 @@ final class SheetForms {
                 Input.choice("condition", Input.words(Condition.class, "process.condition.")),
                 Input.line("competence"),
                 Input.area("caution"),
-                Input.whole("plannedMinutes"),
+                Input.whole("plannedMinutes").in("min"),
                 Input.line("zone"),
                 Input.line("after"),
                 Input.area("parts"),

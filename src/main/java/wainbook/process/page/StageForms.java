@@ -2,6 +2,7 @@ package wainbook.process.page;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import wainbook.page.Option;
 import wainbook.process.Stage;
 import wainbook.process.Station;
@@ -17,10 +18,8 @@ final class StageForms {
             (draft, stages) -> new StagesDraft(stages, draft.stations()),
             Stage::code,
             stage -> Map.of("key", stage.code(), "number", "" + stage.number(), "title", stage.title()),
-            (former, typed) -> new Stage(
-                    former.map(Stage::code).orElseGet(() -> typed.code("key")),
-                    typed.whole("number", 0, 999),
-                    typed.text("title")),
+            (former, typed) ->
+                    new Stage(code(former.map(Stage::code), typed), typed.whole("number", 0, 999), typed.text("title")),
             (draft, surroundings, typed) -> List.of(Input.line("key"), Input.whole("number"), Input.line("title")),
             PartForm.Keep.GROWING);
 
@@ -30,21 +29,25 @@ final class StageForms {
             (draft, stations) -> new StagesDraft(draft.stages(), stations),
             Station::code,
             station -> Map.of("key", station.code(), "stage", station.stage().orElse(""), "title", station.title()),
-            (former, typed) -> new Station(
-                    former.map(Station::code).orElseGet(() -> typed.code("key")),
-                    typed.maybeCode("stage"),
-                    typed.text("title")),
+            (former, typed) ->
+                    new Station(code(former.map(Station::code), typed), typed.maybeCode("stage"), typed.text("title")),
             (draft, surroundings, typed) -> List.of(
-                    Input.line("key"),
-                    Input.choiceOrNone(
-                            "stage",
-                            draft.stages().stream()
-                                    .map(stage -> new Option(stage.code(), stage.title()))
-                                    .toList()),
-                    Input.line("title")),
+                    Input.line("key"), Input.choiceOrNone("stage", options(draft.stages())), Input.line("title")),
             PartForm.Keep.GROWING);
 
     static final List<PartForm<?, ?>> ALL = List.of(STAGE, STATION);
 
     private StageForms() {}
+
+    static List<Option> options(List<Stage> stages) {
+        return stages.stream()
+                .map(stage -> new Option(stage.code(), stage.title()))
+                .toList();
+    }
+
+    /** One that is in force keeps its code: the form does not show it. */
+    private static String code(Optional<String> former, Typed typed) {
+        boolean kept = former.isPresent() && typed.filled().value("key").isEmpty();
+        return kept ? former.get() : typed.code("key");
+    }
 }

@@ -53,6 +53,11 @@ final class Typed {
         return demand(field, maybe(field), text -> CODE.matcher(text).matches(), "process.fieldCode");
     }
 
+    /** A code from a list that was shown. */
+    String chosen(String field) {
+        return demand(field, maybe(field), text -> CODE.matcher(text).matches(), "process.fieldChoice");
+    }
+
     Optional<String> maybeCode(String field) {
         return maybe(field).map(text -> code(field));
     }

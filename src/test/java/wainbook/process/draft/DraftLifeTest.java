@@ -30,6 +30,7 @@ import wainbook.process.ProcessSaying.DraftDropped;
 import wainbook.process.ProcessSaying.DraftKept;
 import wainbook.process.ProcessSaying.DraftProposed;
 import wainbook.process.ProcessSaying.Released;
+import wainbook.process.Stage;
 import wainbook.process.VehicleFacts;
 import wainbook.works.Role;
 
@@ -270,7 +271,13 @@ class DraftLifeTest {
 
     private static Surroundings surroundings() {
         return new Surroundings(
-                new Known(List.of(), Set.of("fitting"), Set.of(), VehicleFacts.PREDICATES), List.of(), Set.of());
+                new Known(List.of(), Set.of("fitting"), Set.of(), VehicleFacts.PREDICATES),
+                List.of(),
+                List.of(new Stage("fitting", 1, "Fitting")),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     /** r: imported, k: kept by the author, K: kept by the second, R: released, p: proposed, d: dropped. */
