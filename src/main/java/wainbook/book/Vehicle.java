@@ -118,6 +118,11 @@ public record Vehicle(
                 .orElseGet(() -> Words.of("book.documentsNoRules"));
     }
 
+    /** Documents still owed for a vehicle that is gone. */
+    public int toFollow() {
+        return given.isPresent() ? documents.map(set -> set.following().size()).orElse(0) : 0;
+    }
+
     /** Before its donor came there is nothing that could be live. */
     public boolean here() {
         return order.at().isPresent();

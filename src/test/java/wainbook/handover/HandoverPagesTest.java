@@ -154,7 +154,9 @@ class HandoverPagesTest {
                 .contains("To Depot foreman, receipt 4711", "Documents given over (10)", "may follow until")
                 .doesNotContain("name=\"receivedBy\"", "stand against it");
         assertThat(clerk.page("/orders/" + number))
-                .contains("Handed over to Depot foreman, receipt 4711, with 10 documents", "10 in hand, 0 waived");
+                .contains("Handed over to Depot foreman, receipt 4711, with 10 documents", "10 in hand, 0 waived")
+                .contains(" to follow", number + ": Handed over to Depot foreman")
+                .doesNotContain("State anew", "Nothing is open on this vehicle", "/help\"");
         assertThat(clerk.page("/handover?search=" + number)).contains("No vehicle fits");
         assertThat(clerk.page("/handover?phase=HANDED_OVER&search=" + number)).contains(page);
     }
