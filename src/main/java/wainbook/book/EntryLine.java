@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param who the name, or the number where there is no name
  * @param room the room its kind belongs to
  * @param came what it came to, where there is a verdict
+ * @param grounds what a result stood on
  * @param corrections what was said of it later to correct it
  */
 public record EntryLine(
@@ -21,6 +22,7 @@ public record EntryLine(
         String what,
         String value,
         Optional<Told.Verdict> came,
+        Grounds grounds,
         String hash,
         List<EntryLine> corrections) {
 

@@ -21,6 +21,7 @@ import wainbook.station.HelpCall;
  * The whole of one vehicle as its page shows it.
  *
  * @param power how it stands electrically, for the reader
+ * @param given to whom and when it was handed over, in a sentence
  */
 public record Vehicle(
         WorkOrder order,
@@ -34,6 +35,7 @@ public record Vehicle(
         List<GateLine> gates,
         Optional<DocumentSet> documents,
         VehicleRecord record,
+        Optional<String> given,
         Doors doors) {
 
     /** What is open, oldest first. */
@@ -90,7 +92,8 @@ public record Vehicle(
             boolean decide,
             boolean release,
             boolean state,
-            boolean rebind) {}
+            boolean rebind,
+            boolean prove) {}
 
     public String path() {
         return "/orders/" + order.number();
@@ -115,6 +118,11 @@ public record Vehicle(
                 .orElseGet(() -> Words.of("book.documentsNoRules"));
     }
 
+    /** Documents still owed for a vehicle that is gone. */
+    public int toFollow() {
+        return given.isPresent() ? documents.map(set -> set.following().size()).orElse(0) : 0;
+    }
+
     /** Before its donor came there is nothing that could be live. */
     public boolean here() {
         return order.at().isPresent();
@@ -131,13 +139,13 @@ public record Vehicle(
 
     /** Where it stands, in one sentence. */
     public String sentence() {
-        return standing.map(known -> Words.of(
+        return given.or(() -> standing.map(known -> Words.of(
                         "book.stands",
                         known.order().at().map(at -> at.place()).orElse("–"),
                         known.state() == StationState.OVER_TAKT
                                 ? Words.of("line.stateOver", known.over())
                                 : known.state().word(),
-                        known.time()))
+                        known.time())))
                 .orElseGet(() -> order.at()
                         .map(at -> Words.of("book.rests", phase(), at.place()))
                         .orElseGet(() -> Words.of("book.restsNowhere", phase())));

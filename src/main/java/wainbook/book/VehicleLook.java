@@ -2,6 +2,7 @@ package wainbook.book;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ import wainbook.line.LineLook;
 import wainbook.matter.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.HoldInWords;
+import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;
 import wainbook.page.Formats;
 import wainbook.page.Words;
@@ -72,15 +74,25 @@ class VehicleLook {
                         deferred(history, order, names),
                         HelpCall.open(history)),
                 order.facts().entrySet().stream()
-                        .sorted(Map.Entry.comparingByKey())
                         .map(fact -> FactQuestion.of(fact.getKey(), fact.getValue()))
+                        .sorted(Comparator.comparing(FactQuestion::label))
                         .toList(),
                 missing(history, order),
                 fitted(history),
                 gates(history, order, names),
                 handover.documents(history, order, now),
                 VehicleRecord.of(history, names, kind),
+                given(history, names),
                 doors);
+    }
+
+    private static Optional<String> given(History history, Names names) {
+        return history.saying(HandedOver.class)
+                .findFirst()
+                .map(entry -> Words.of(
+                        "book.givenTo",
+                        ((HandedOver) entry.saying()).receivedBy(),
+                        names.time(entry.moment().at())));
     }
 
     private List<GateLine> gates(History history, WorkOrder order, Names names) {

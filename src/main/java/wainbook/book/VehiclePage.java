@@ -55,7 +55,8 @@ public class VehiclePage {
                 is(Role.qualityEngineer),
                 is(Role.lineManager, Role.worksEngineer, Role.qualityEngineer),
                 is(Role.worksEngineer, Role.lineManager, Role.handoverClerk),
-                is(Role.worksEngineer));
+                is(Role.worksEngineer),
+                is(Role.auditor, Role.qualityEngineer, Role.administrator));
     }
 
     private boolean is(String... roles) {

@@ -18,8 +18,13 @@ import wainbook.page.Option;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Voided;
 
-/** The record of one vehicle in time order, folded by where it stood. */
-public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind) {
+/**
+ * The record of one vehicle in time order, folded by where it stood.
+ *
+ * @param number of its last entry
+ * @param hash of its last entry: noted elsewhere, it proves later that nothing up to here was changed
+ */
+public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind, long number, String hash) {
 
     private static final Tellings TELLINGS = Tellings.all();
 
@@ -64,7 +69,12 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind) {
         List<Option> choices = kinds.stream()
                 .map(room -> new Option(room, Words.find("book.kind." + room).orElse(room)))
                 .toList();
-        return new VehicleRecord(folds, choices, kind);
+        return new VehicleRecord(
+                folds,
+                choices,
+                kind,
+                history.number(),
+                history.entries().get(history.entries().size() - 1).hash());
     }
 
     private static void close(List<Fold> folds, String title, List<EntryLine> lines) {
@@ -106,6 +116,7 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind) {
                 told.what(),
                 told.value(),
                 told.verdict(),
+                Grounds.of(entry.saying()),
                 entry.hash(),
                 corrections.getOrDefault(entry.id(), List.of()).stream()
                         .map(later -> line(later, names, Map.of(), verdicts))

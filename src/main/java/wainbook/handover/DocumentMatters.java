@@ -43,8 +43,7 @@ class DocumentMatters implements Matters {
                 .map(entry -> entry.moment().at())
                 .orElse(now);
         return look.documents(history, order, now).stream()
-                .flatMap(set -> set.asking().stream())
-                .filter(document -> document.followsBy().isPresent())
+                .flatMap(set -> set.following().stream())
                 .map(document -> matter(order, document, handedOver, now))
                 .toList();
     }

@@ -99,7 +99,7 @@ public class DocumentPage {
                 filled.value("note"));
         return filled.answer(
                 noting.note(asked, signedIn.actor()),
-                "/handover/" + order + "#" + requirement,
+                "/handover/" + order + "?noted=" + requirement,
                 again -> draw(again, order, requirement));
     }
 

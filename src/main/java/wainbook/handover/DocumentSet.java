@@ -59,6 +59,13 @@ public record DocumentSet(String set, int revision, LocalDate handover, List<Doc
                 .toList();
     }
 
+    /** Of these, what has its day after handover. */
+    public List<Document> following() {
+        return asking().stream()
+                .filter(document -> document.followsBy().isPresent())
+                .toList();
+    }
+
     /** What is in hand, in date, or waived. */
     public List<Document> settled() {
         return documents.stream()

@@ -3,6 +3,7 @@ package wainbook.handover;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wainbook.order.OrderList;
@@ -14,7 +15,7 @@ import wainbook.page.Option;
 import wainbook.page.Words;
 
 /** Vehicles that will be handed over, with how far their documents are; one leaf of the list. */
-public record HandoverList(String search, Optional<Phase> phase, List<Row> rows, Leaf leaf) {
+public record HandoverList(String search, Optional<Phase> phase, Promised promised, List<Row> rows, Leaf leaf) {
 
     static final int LEAF_ROWS = 50;
 
@@ -26,8 +27,10 @@ public record HandoverList(String search, Optional<Phase> phase, List<Row> rows,
      *
      * @param missing documents that keep it from being handed over; empty where its market has no rules here
      * @param asking documents that somebody has to see to, and that keep it from nothing
+     * @param late whether it should have gone before today
      */
-    public record Row(WorkOrderRow order, Optional<Integer> missing, int asking, int settled, long overdue) {
+    public record Row(
+            WorkOrderRow order, Optional<Integer> missing, int asking, int settled, long overdue, boolean late) {
 
         static Row of(WorkOrderRow order, Optional<DocumentSet> set, LocalDate today) {
             return new Row(
@@ -35,7 +38,8 @@ public record HandoverList(String search, Optional<Phase> phase, List<Row> rows,
                     set.map(known -> known.barring().size()),
                     set.map(known -> known.asking().size()).orElse(0),
                     set.map(known -> known.settled().size()).orElse(0),
-                    handedOver(order) ? set.map(known -> known.overdueOn(today)).orElse(0L) : 0);
+                    handedOver(order) ? set.map(known -> known.overdueOn(today)).orElse(0L) : 0,
+                    !handedOver(order) && order.promisedOn.isBefore(today));
         }
 
         public String path() {
@@ -74,13 +78,20 @@ public record HandoverList(String search, Optional<Phase> phase, List<Row> rows,
     }
 
     public boolean filtered() {
-        return !search.isEmpty() || phase.isPresent();
+        return !search.isEmpty() || phase.isPresent() || promised != Promised.WHENEVER;
     }
 
     public Form form() {
         return Form.EMPTY
                 .with("search", search)
-                .with("phase", phase.map(Phase::name).orElse(""));
+                .with("phase", phase.map(Phase::name).orElse(""))
+                .with("promised", promised.name());
+    }
+
+    public List<Option> promisedOptions() {
+        return Arrays.stream(Promised.values())
+                .map(one -> new Option(one.name(), one.word()))
+                .toList();
     }
 
     public List<Option> phases() {
@@ -90,7 +101,7 @@ public record HandoverList(String search, Optional<Phase> phase, List<Row> rows,
     }
 
     public String csv() {
-        return "/handover.csv" + query(search, phase);
+        return "/handover.csv" + query(search, phase, promised);
     }
 
     /** What is shown when nothing is chosen: what is not handed over yet. */
@@ -98,8 +109,8 @@ public record HandoverList(String search, Optional<Phase> phase, List<Row> rows,
         return phase.map(List::of).orElseGet(() -> PHASES.subList(0, 3));
     }
 
-    static String query(String search, Optional<Phase> phase) {
+    static String query(String search, Optional<Phase> phase, Promised promised) {
         return "?search=" + URLEncoder.encode(search, StandardCharsets.UTF_8) + "&phase="
-                + phase.map(Phase::name).orElse("");
+                + phase.map(Phase::name).orElse("") + "&promised=" + promised;
     }
 }

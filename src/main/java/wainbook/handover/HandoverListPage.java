@@ -1,5 +1,6 @@
 package wainbook.handover;
 
+import io.quarkus.hibernate.orm.panache.PanacheQuery;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
 import jakarta.ws.rs.GET;
@@ -43,26 +44,47 @@ public class HandoverListPage {
     @GET
     @Path("handover")
     public TemplateInstance vehicles(
-            @RestQuery Optional<String> search, @RestQuery Optional<String> phase, @RestQuery Optional<Integer> page) {
+            @RestQuery Optional<String> search,
+            @RestQuery Optional<String> phase,
+            @RestQuery Optional<String> promised,
+            @RestQuery Optional<Integer> page) {
         String text = search.map(String::strip).orElse("");
         Optional<Phase> only = phase.flatMap(HandoverListPage::phase);
         int number = Math.max(1, page.orElse(1));
-        var found = WorkOrderRow.search(text, HandoverList.shown(only));
+        Promised by = Promised.of(promised.orElse(""));
+        var found = found(text, only, by);
         return HandoverPages.vehicles(new HandoverList(
                 text,
                 only,
+                by,
                 rows(found.page(number - 1, HandoverList.LEAF_ROWS).list()),
-                new Leaf(number, HandoverList.LEAF_ROWS, found.count(), "/handover" + HandoverList.query(text, only))));
+                new Leaf(
+                        number,
+                        HandoverList.LEAF_ROWS,
+                        found.count(),
+                        "/handover" + HandoverList.query(text, only, by))));
     }
 
     @GET
     @Path("handover.csv")
     @Produces("text/csv")
-    public Response csv(@RestQuery Optional<String> search, @RestQuery Optional<String> phase) {
-        var found = WorkOrderRow.search(
-                search.map(String::strip).orElse(""), HandoverList.shown(phase.flatMap(HandoverListPage::phase)));
+    public Response csv(
+            @RestQuery Optional<String> search,
+            @RestQuery Optional<String> phase,
+            @RestQuery Optional<String> promised) {
+        var found = found(
+                search.map(String::strip).orElse(""),
+                phase.flatMap(HandoverListPage::phase),
+                Promised.of(promised.orElse("")));
         List<List<String>> lines = rows(found.list()).stream().map(Row::cells).toList();
         return Csv.file("handover", Arrays.asList(Words.of("handover.csvHeader").split(";")), lines);
+    }
+
+    private PanacheQuery<WorkOrderRow> found(String text, Optional<Phase> only, Promised by) {
+        return WorkOrderRow.search(
+                text,
+                HandoverList.shown(only),
+                by.lastDay(look.today(signedIn.now().at())));
     }
 
     private List<Row> rows(List<WorkOrderRow> orders) {

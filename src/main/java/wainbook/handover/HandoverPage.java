@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.order.Numbers;
@@ -40,8 +41,8 @@ public class HandoverPage {
 
     @GET
     @Authenticated
-    public TemplateInstance handover(String order) {
-        return draw(Filled.fresh(), order);
+    public TemplateInstance handover(String order, @RestQuery Optional<String> noted) {
+        return draw(Filled.fresh(), order, noted);
     }
 
     @POST
@@ -51,15 +52,17 @@ public class HandoverPage {
         Filled filled = Filled.sent(id).with("receivedBy", receivedBy);
         var asked = new HandingOver.ToHandOver(filled.id(), order, filled.value("receivedBy"), seen);
         return filled.answer(
-                handingOver.handOver(asked, signedIn.actor()), "/handover/" + order, again -> draw(again, order));
+                handingOver.handOver(asked, signedIn.actor()),
+                "/handover/" + order,
+                again -> draw(again, order, Optional.empty()));
     }
 
-    private TemplateInstance draw(Filled filled, String order) {
+    private TemplateInstance draw(Filled filled, String order, Optional<String> noted) {
         History history = ledger.history(Numbers.subject(order));
         WorkOrder known = WorkOrder.of(history).orElseThrow(NotFoundException::new);
         var rules = look.rules(history, known, signedIn.now());
         return HandoverPages.handover(
-                filled, new HandoverView(rules, look.today(signedIn.now().at()), doors()));
+                filled, new HandoverView(rules, look.today(signedIn.now().at()), doors(), noted));
     }
 
     private HandoverView.Doors doors() {

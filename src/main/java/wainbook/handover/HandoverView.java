@@ -14,8 +14,12 @@ import wainbook.order.WorkOrder.Phase;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 
-/** The documents of one vehicle, and its handing over, as the page shows them. */
-public record HandoverView(HandoverRules rules, LocalDate today, Doors doors) {
+/**
+ * The documents of one vehicle, and its handing over, as the page shows them.
+ *
+ * @param asked the document that was noted just now, by its number
+ */
+public record HandoverView(HandoverRules rules, LocalDate today, Doors doors, Optional<String> asked) {
 
     /** Which acts the reader's roles allow. */
     public record Doors(boolean note, boolean state, boolean handOver) {}
@@ -88,6 +92,13 @@ public record HandoverView(HandoverRules rules, LocalDate today, Doors doors) {
         return set().missingFacts().stream()
                 .map(fact -> FactQuestion.of(fact, ""))
                 .toList();
+    }
+
+    /** What was noted just now, in a sentence. */
+    public Optional<String> noted() {
+        return asked.flatMap(id -> rules.documents().flatMap(known -> known.document(id)))
+                .map(this::line)
+                .flatMap(line -> line.noted().map(note -> Words.of("handover.notedAs", line.name(), note)));
     }
 
     /** What somebody has to do something about, what keeps the vehicle here first. */

@@ -64,13 +64,15 @@ public class WorkOrderRow extends PanacheEntityBase {
                 : find(HOLDS_TEXT + " order by number desc", text);
     }
 
-    /** The same in any of the phases, the finished first, then those promised soonest. */
-    public static PanacheQuery<WorkOrderRow> search(String text, List<WorkOrder.Phase> phases) {
+    /** The same in any of the phases, promised by a day; the finished first, then those promised soonest. */
+    public static PanacheQuery<WorkOrderRow> search(String text, List<WorkOrder.Phase> phases, LocalDate promisedBy) {
         return find(
-                HOLDS_TEXT + " and phase in ?2 order by case when phase = ?3 then 0 else 1 end, promisedOn, number",
+                HOLDS_TEXT + " and phase in ?2 and promisedOn <= ?4"
+                        + " order by case when phase = ?3 then 0 else 1 end, promisedOn, number",
                 text,
                 phases,
-                WorkOrder.Phase.FINISHED);
+                WorkOrder.Phase.FINISHED,
+                promisedBy);
     }
 
     public static List<WorkOrderRow> withHolds() {

@@ -12,7 +12,8 @@ import java.util.List;
 /** What every template may use. */
 final class Globals {
 
-    private static final List<String> ASSETS = List.of("css/wainbook.css", "img/signs.svg", "js/connection.js");
+    private static final List<String> ASSETS =
+            List.of("css/wainbook.css", "img/signs.svg", "js/connection.js", "js/fold.js");
 
     private static final String FINGERPRINT = fingerprint();
 

@@ -32,7 +32,7 @@ final class Playing {
     private static final int LEG_TIMEOUT_S = 120;
     private static final int SURVEYED_BEFORE = 3;
     private static final int ORDERED_BEFORE = 15;
-    private static final int PAPERS_AFTER = 2;
+    private static final int PAPERS_AFTER = 1;
     private static final int HANDED_OVER_AFTER = 5;
     private static final int SOME_PAPERS_FOLLOW = 6;
 
@@ -201,7 +201,12 @@ final class Playing {
     }
 
     private Instant papersCome(int entry) {
-        return times.start(entry + steps() - 1 + PAPERS_AFTER);
+        return times.start(papersSlot(entry, steps()));
+    }
+
+    /** When the papers of a vehicle come in: never after the present slot for one that has left the line. */
+    static int papersSlot(int entry, int steps) {
+        return entry + steps - 1 + PAPERS_AFTER;
     }
 
     private void inTheBay(int entry) {

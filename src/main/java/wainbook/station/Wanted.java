@@ -9,7 +9,7 @@ import wainbook.process.Joint;
 import wainbook.process.Limits;
 
 /** What a check item wants, in one line. The limits of the works and of the law are said apart. */
-final class Wanted {
+public final class Wanted {
 
     private Wanted() {}
 
@@ -53,7 +53,7 @@ final class Wanted {
         return ask instanceof Ask.Text text ? text.prompt() : Optional.empty();
     }
 
-    static String said(Limits limits) {
+    public static String said(Limits limits) {
         String key = limits.lower().isEmpty()
                 ? limits.strict() ? "station.below" : "station.atMost"
                 : limits.upper().isEmpty() ? "station.atLeast" : "station.between";

@@ -21,6 +21,15 @@ public record Person(String number, List<Role> roles, boolean left, Map<String, 
             return withdrawnAt.isPresent();
         }
 
+        /** A renewal at the same level that begins before this one is over leaves no day without the competence. */
+        Competence renewedBy(Competence next) {
+            boolean joins = !withdrawn()
+                    && level == next.level()
+                    && next.validFrom().isAfter(validFrom)
+                    && !next.validFrom().isAfter(validTo.plusDays(1));
+            return joins ? new Competence(code, level, validFrom, next.validTo(), Optional.empty()) : next;
+        }
+
         public boolean validOn(LocalDate day) {
             return !withdrawn() && !day.isBefore(validFrom) && !day.isAfter(validTo);
         }
@@ -43,7 +52,7 @@ public record Person(String number, List<Role> roles, boolean left, Map<String, 
             } else if (entry.saying() instanceof WorksSaying.Left) {
                 left = true;
             } else if (entry.saying() instanceof WorksSaying.CompetenceGiven given) {
-                competences.put(given.competence(), competence(given));
+                competences.merge(given.competence(), competence(given), Competence::renewedBy);
             } else if (entry.saying() instanceof WorksSaying.CompetenceWithdrawn withdrawn) {
                 competences.computeIfPresent(
                         withdrawn.competence(),

@@ -6,6 +6,10 @@ import static org.hamcrest.Matchers.startsWith;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -52,6 +56,22 @@ class VehiclePageTest {
                 .contains(number, "ordered, no donor yet", "Nothing is open", "The record", "id=\"entry-1\"")
                 .contains("Vale &lt;and&gt; Fen", "Wes Enright")
                 .doesNotContain("Vale <and>", "/orders/" + number + "/hold\"");
+    }
+
+    @Test
+    void gives_its_record_as_stored_to_those_who_prove_it() throws NoSuchAlgorithmException {
+        Browsing auditor = Browsing.as(Cast.AUDITOR);
+        String path = "/orders/" + number + "/record.ndjson";
+        String lines = auditor.get(path).then().statusCode(200).extract().asString();
+        List<String> all = lines.lines().toList();
+        assertThat(all).hasSize(3).allMatch(line -> line.contains("work-order/" + number));
+        String hash = HexFormat.of()
+                .formatHex(
+                        MessageDigest.getInstance("SHA-256").digest(all.get(2).getBytes(StandardCharsets.UTF_8)));
+        assertThat(auditor.page("/orders/" + number)).contains(path, hash, "Entry 3 is the last");
+        assertThat(Browsing.as(Cast.TECHNICIAN).page("/orders/" + number)).doesNotContain(path);
+        assertThat(Browsing.as(Cast.TECHNICIAN).get(path).statusCode()).isEqualTo(403);
+        assertThat(auditor.get("/orders/NONE-1/record.ndjson").statusCode()).isEqualTo(404);
     }
 
     @Test

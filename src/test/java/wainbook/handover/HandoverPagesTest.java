@@ -39,6 +39,7 @@ class HandoverPagesTest {
     void the_list_says_how_many_documents_are_missing() {
         Browsing clerk = Browsing.as(Cast.HANDOVER_CLERK);
         assertThat(clerk.page("/handover?search=" + number)).contains(page, "10 documents are missing", "finished");
+        assertThat(clerk.page("/handover?promised=LATE&search=" + number)).contains("No vehicle fits");
         assertThat(clerk.page("/handover?search=" + number + "&phase=ON_LINE"))
                 .contains("No vehicle fits")
                 .doesNotContain(page + "\"");
@@ -88,8 +89,11 @@ class HandoverPagesTest {
         assertThat(back.statusCode()).isEqualTo(422);
         assertThat(back.asString()).contains("reference-fault", (String) form.get("id"));
         form.put("reference", "NA-2026/77");
+        assertThat(clerk.send(path, form).header("Location")).endsWith(page + "?noted=GB-01");
         assertThat(clerk.send(path, form).statusCode()).isEqualTo(303);
-        assertThat(clerk.send(path, form).statusCode()).isEqualTo(303);
+        assertThat(clerk.page(page + "?noted=GB-01"))
+                .contains("Notice of alteration to the register: in hand, number NA-2026/77", "9 reasons stand");
+        assertThat(clerk.page(page + "?noted=GB-99")).doesNotContain("verdict quiet");
         assertThat(clerk.page(page))
                 .contains("Missing before handover (9)", "in hand, number NA-2026/77, valid until 31 Dec 2099");
         assertThat(Browsing.as(Cast.AUDITOR).page("/orders/" + number + "?kind=handover"))
@@ -150,7 +154,9 @@ class HandoverPagesTest {
                 .contains("To Depot foreman, receipt 4711", "Documents given over (10)", "may follow until")
                 .doesNotContain("name=\"receivedBy\"", "stand against it");
         assertThat(clerk.page("/orders/" + number))
-                .contains("Handed over to Depot foreman, receipt 4711, with 10 documents", "10 in hand, 0 waived");
+                .contains("Handed over to Depot foreman, receipt 4711, with 10 documents", "10 in hand, 0 waived")
+                .contains(" to follow", number + ": Handed over to Depot foreman")
+                .doesNotContain("State anew", "Nothing is open on this vehicle", "/help\"");
         assertThat(clerk.page("/handover?search=" + number)).contains("No vehicle fits");
         assertThat(clerk.page("/handover?phase=HANDED_OVER&search=" + number)).contains(page);
     }

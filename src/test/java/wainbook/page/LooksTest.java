@@ -85,6 +85,32 @@ class LooksTest {
     }
 
     @Test
+    void escape_closes_a_fold_and_gives_the_focus_back() {
+        try (BrowserContext context = browser.newContext()) {
+            Page page = signedIn(context);
+            page.navigate(looks.toString());
+            page.focus("main details.more > summary");
+            page.keyboard().press("Enter");
+            assertThat(page.evaluate("document.activeElement.parentElement.open"))
+                    .isEqualTo(true);
+            page.keyboard().press("Escape");
+            assertThat(page.evaluate("document.activeElement.parentElement.open"))
+                    .isEqualTo(false);
+        }
+    }
+
+    @Test
+    void at_twice_the_size_the_content_begins_in_the_upper_half() {
+        try (BrowserContext context = browser.newContext(new Browser.NewContextOptions().setViewportSize(512, 384))) {
+            Page page = signedIn(context);
+            page.navigate(looks.toString());
+            assertThat(((Number) page.evaluate("document.querySelector('main').getBoundingClientRect().top"))
+                            .intValue())
+                    .isLessThan(192);
+        }
+    }
+
+    @Test
     void a_sign_in_page_of_another_works_shows_no_demo() {
         assertThat(signIn(new SignIn(SignIn.After.NOTHING, Optional.empty())))
                 .contains("action=\"/j_security_check\"", "autocomplete=\"current-password\"")
@@ -113,6 +139,7 @@ class LooksTest {
                 "/img/signs.svg",
                 "/favicon.svg",
                 "/js/connection.js",
+                "/js/fold.js",
                 "/fonts/next-latin-400.woff2",
                 "/webjars/htmx.org/2.0.8/dist/htmx.min.js")) {
             given().get(path).then().statusCode(200);

@@ -31,4 +31,10 @@ class SceneTest {
                         .doesNotHaveDuplicates()
                         .allMatch(step -> step >= 0 && step < steps));
     }
+
+    @Test
+    void the_papers_of_whatever_has_left_the_line_are_not_noted_in_the_time_to_come() {
+        int steps = 10;
+        assertThat(Playing.papersSlot(-steps, steps)).isLessThanOrEqualTo(0);
+    }
 }

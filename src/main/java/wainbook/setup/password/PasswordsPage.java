@@ -12,9 +12,13 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
+import wainbook.page.Words;
 import wainbook.setup.password.NewPassword.ToSet;
 import wainbook.works.PersonName;
 import wainbook.works.PersonRow;
@@ -37,13 +41,25 @@ public class PasswordsPage {
                     SignInRow.ofPerson(row.number).map(known -> known.userName).orElse(row.number),
                     String.join(", ", row.roleWords()).replace('-', ' '));
         }
+
+        boolean fits(String search) {
+            return Stream.of(number, name, user)
+                    .anyMatch(text -> text.toLowerCase(Words.LOCALE).contains(search.toLowerCase(Words.LOCALE)));
+        }
+    }
+
+    /** The list as it was searched, and whose password was set just now. */
+    public record Listed(List<Line> people, String search, Optional<Line> done) {
+        public Optional<String> told() {
+            return done.map(one -> Words.of("setup.passwordSet", one.name(), one.user()));
+        }
     }
 
     @CheckedTemplate(basePath = "setup", defaultName = CheckedTemplate.ELEMENT_NAME)
     static final class Templates {
         private Templates() {}
 
-        static native TemplateInstance passwords(List<Line> people);
+        static native TemplateInstance passwords(Listed list);
 
         static native TemplateInstance password(Line person, boolean own, Filled filled);
     }
@@ -59,11 +75,18 @@ public class PasswordsPage {
     }
 
     @GET
-    public TemplateInstance people() {
-        return Templates.passwords(PersonRow.everybody().stream()
+    public TemplateInstance people(@RestQuery Optional<String> search, @RestQuery Optional<String> done) {
+        String text = search.map(String::strip).orElse("");
+        List<Line> all = PersonRow.everybody().stream()
                 .filter(row -> !row.hasLeft)
                 .map(Line::of)
-                .toList());
+                .toList();
+        return Templates.passwords(new Listed(
+                all.stream().filter(one -> one.fits(text)).toList(),
+                text,
+                all.stream()
+                        .filter(one -> done.filter(one.number()::equals).isPresent())
+                        .findFirst()));
     }
 
     @GET
@@ -95,7 +118,7 @@ public class PasswordsPage {
         }
         return filled.answer(
                 newPassword.set(new ToSet(filled.id(), known.number(), person.equals(who)), typed, signedIn.actor()),
-                "/setup/passwords",
+                "/setup/passwords?done=" + known.number(),
                 faulty -> draw(faulty, person));
     }
 

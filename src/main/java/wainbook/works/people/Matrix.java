@@ -1,16 +1,25 @@
 package wainbook.works.people;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import wainbook.page.Form;
 import wainbook.page.Formats;
+import wainbook.page.Option;
 import wainbook.page.Words;
+import wainbook.works.Person;
 import wainbook.works.Person.Competence;
 import wainbook.works.people.Roster.Member;
 
-/** People against competences, each with its last day; what ends first comes first, both ways. */
-public record Matrix(List<Member> members, LocalDate today) {
+/**
+ * People against competences, each with its last day; what ends first comes first, both ways.
+ *
+ * @param only the competence whose holders are shown; empty for all
+ */
+public record Matrix(List<Member> members, LocalDate today, String only, boolean mayTrain) {
 
     /** How long before its last day a competence is said to be ending: time to arrange for a course. */
     static final int SOON_DAYS = 60;
@@ -46,6 +55,22 @@ public record Matrix(List<Member> members, LocalDate today) {
 
     /** One field of the matrix, and one line of a person's page. */
     public record Cell(Standing standing, Optional<Competence> held) {
+        public int level() {
+            return held.map(Competence::level).orElse(0);
+        }
+
+        public boolean toRenew() {
+            return standing == Standing.ENDING || standing == Standing.EXPIRED;
+        }
+
+        /** When a renewal begins: joined to what is valid, or today. */
+        LocalDate nextFrom(LocalDate today) {
+            return held.filter(one -> !one.withdrawn())
+                    .map(one -> one.validTo().plusDays(1))
+                    .filter(day -> day.isAfter(today))
+                    .orElse(today);
+        }
+
         public String words() {
             return held.map(one -> Words.of("works.standing." + standing, Formats.date(one.validTo())))
                     .orElse("");
@@ -53,14 +78,18 @@ public record Matrix(List<Member> members, LocalDate today) {
     }
 
     /** One person's row. */
-    public record Row(Member member, List<Cell> cells) {}
+    public record Row(Member member, List<Cell> cells) {
+        public String path() {
+            return "/people/" + member.person().number();
+        }
+    }
 
     public Matrix {
         members = List.copyOf(members);
     }
 
-    static Cell cell(Member member, String code, LocalDate today) {
-        Optional<Competence> held = member.person().competence(code);
+    static Cell cell(Person person, String code, LocalDate today) {
+        Optional<Competence> held = person.competence(code);
         return new Cell(Standing.of(held, today), held);
     }
 
@@ -76,12 +105,49 @@ public record Matrix(List<Member> members, LocalDate today) {
         List<String> codes = codes();
         return members.stream()
                 .filter(member -> !member.person().competences().isEmpty())
+                .filter(member ->
+                        only.isEmpty() || member.person().competence(only).isPresent())
                 .sorted(Comparator.comparing((Member member) -> firstEnd(member))
                         .thenComparing((Member member) -> member.person().number()))
                 .map(member -> new Row(
                         member,
-                        codes.stream().map(code -> cell(member, code, today)).toList()))
+                        codes.stream()
+                                .map(code -> cell(member.person(), code, today))
+                                .toList()))
                 .toList();
+    }
+
+    public Form form() {
+        return Form.EMPTY.with("competence", only);
+    }
+
+    public List<Option> options() {
+        return codes().stream().sorted().map(code -> new Option(code, code)).toList();
+    }
+
+    public String csv() {
+        return "/people/competences.csv?competence=" + URLEncoder.encode(only, StandardCharsets.UTF_8);
+    }
+
+    /** One line for each competence somebody holds. */
+    List<List<String>> lines() {
+        return rows().stream()
+                .flatMap(row -> row.cells().stream()
+                        .flatMap(cell -> cell.held().stream()
+                                .filter(held -> only.isEmpty() || held.code().equals(only))
+                                .map(held -> line(row.member(), held, cell))))
+                .toList();
+    }
+
+    private static List<String> line(Member member, Competence held, Cell cell) {
+        return List.of(
+                member.person().number(),
+                member.name(),
+                held.code(),
+                String.valueOf(held.level()),
+                held.validFrom().toString(),
+                held.validTo().toString(),
+                cell.words());
     }
 
     private LocalDate firstEndOf(String code) {

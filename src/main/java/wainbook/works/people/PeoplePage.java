@@ -22,7 +22,6 @@ import wainbook.page.Form;
 import wainbook.page.SignedIn;
 import wainbook.page.Words;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
 import wainbook.works.people.Names.Newcomer;
 import wainbook.works.people.Roster.Member;
 
@@ -38,13 +37,11 @@ public class PeoplePage {
 
     private final Roster roster;
     private final Staff staff;
-    private final WorksDay day;
     private final SignedIn signedIn;
 
-    PeoplePage(Roster roster, Staff staff, WorksDay day, SignedIn signedIn) {
+    PeoplePage(Roster roster, Staff staff, SignedIn signedIn) {
         this.roster = roster;
         this.staff = staff;
-        this.day = day;
         this.signedIn = signedIn;
     }
 
@@ -75,18 +72,10 @@ public class PeoplePage {
     }
 
     @GET
-    @Path("competences")
-    @Authenticated
-    public TemplateInstance matrix() {
-        return PeoplePages.matrix(new Matrix(
-                roster.found("", Optional.empty(), false), day.of(signedIn.now().at())));
-    }
-
-    @GET
     @Path("new")
     @RolesAllowed(Role.administrator)
     public TemplateInstance form() {
-        return PeoplePages.engage(new PeopleViews.Engaging(Filled.fresh(), List.of()));
+        return engaging(Filled.fresh(), List.of());
     }
 
     @POST
@@ -104,14 +93,18 @@ public class PeoplePage {
         String secret = password == null ? "" : password;
         Filled checked = checked(filled, secret);
         if (!checked.right()) {
-            return checked.again(again -> PeoplePages.engage(new PeopleViews.Engaging(again, roles)));
+            return checked.again(again -> engaging(again, roles));
         }
         var asked = new Staff.ToEngage(filled.id(), filled.value("number"), roles(roles));
         var newcomer = new Newcomer(filled.value("number"), filled.value("name"), filled.value("user"), secret);
         return filled.answer(
                 staff.engage(asked, newcomer, signedIn.actor()),
                 "/people/" + filled.value("number"),
-                again -> PeoplePages.engage(new PeopleViews.Engaging(again, roles)));
+                again -> engaging(again, roles));
+    }
+
+    private TemplateInstance engaging(Filled filled, List<String> ticked) {
+        return PeoplePages.engage(new PeopleViews.Engaging(filled, ticked, roster.lastNumber()));
     }
 
     static List<Role> roles(List<String> words) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Reason;
 import wainbook.page.Filled;
@@ -31,8 +32,12 @@ public final class PeopleViews {
         }
     }
 
-    /** The form for somebody new. */
-    public record Engaging(Filled filled, List<String> ticked) {
+    /**
+     * The form for somebody new.
+     *
+     * @param lastNumber the last that was given, so that the next one can follow it
+     */
+    public record Engaging(Filled filled, List<String> ticked, String lastNumber) {
         public List<Option> roles() {
             return PeopleViews.roles();
         }
@@ -41,9 +46,14 @@ public final class PeopleViews {
     /** One competence on a person's page. */
     public record Held(String code, Matrix.Cell cell) {}
 
-    /** One person, with the forms that the reader may use. */
+    /**
+     * One person, with the forms that the reader may use.
+     *
+     * @param user the name to sign in by, for those who keep it
+     */
     public record One(
             Member member,
+            Optional<String> user,
             long seen,
             LocalDate today,
             Filled filled,
@@ -55,7 +65,7 @@ public final class PeopleViews {
         public List<Held> held() {
             return member.person().competences().values().stream()
                     .sorted(Comparator.comparing(one -> one.validTo()))
-                    .map(one -> new Held(one.code(), Matrix.cell(member, one.code(), today)))
+                    .map(one -> new Held(one.code(), Matrix.cell(member.person(), one.code(), today)))
                     .toList();
         }
 

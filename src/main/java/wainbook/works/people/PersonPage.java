@@ -15,6 +15,7 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.act.Outcome;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
@@ -25,6 +26,7 @@ import wainbook.page.SignedIn;
 import wainbook.works.Person;
 import wainbook.works.Role;
 import wainbook.works.WorksDay;
+import wainbook.works.signin.SignInRow;
 
 /** One person: roles, competences with their evidence, and the acts that change them. */
 @Path("/people")
@@ -51,8 +53,21 @@ public class PersonPage {
     @GET
     @Path("{number}")
     @Authenticated
-    public TemplateInstance person(String number) {
-        return draw(number, Filled.fresh());
+    public TemplateInstance person(String number, @RestQuery Optional<String> renew) {
+        return draw(number, renew.flatMap(code -> renewal(number, code)).orElseGet(Filled::fresh));
+    }
+
+    /** The form filled for the same competence again, from the day after it ends. */
+    private Optional<Filled> renewal(String number, String code) {
+        Person person = Person.of(known(number));
+        LocalDate today = day.of(signedIn.now().at());
+        return person.competence(code)
+                .map(held -> Filled.fresh()
+                        .with("competence", held.code())
+                        .with("level", String.valueOf(held.level()))
+                        .with(
+                                "validFrom",
+                                Matrix.cell(person, code, today).nextFrom(today).toString()));
     }
 
     @POST
@@ -155,13 +170,18 @@ public class PersonPage {
         Person person = Person.of(history);
         return PeoplePages.person(new PeopleViews.One(
                 roster.member(number),
+                staffs ? SignInRow.ofPerson(number).map(row -> row.userName) : Optional.empty(),
                 history.number(),
                 day.of(signedIn.now().at()),
                 filled,
                 person.roles().stream().map(Role::word).toList(),
                 Staff.againstGiving(number, signedIn.actor().who()),
                 staffs && !person.left(),
-                !person.left() && (staffs || signedIn.is(Role.worksEngineer) || signedIn.is(Role.qualityEngineer))));
+                !person.left() && mayTrain(signedIn)));
+    }
+
+    static boolean mayTrain(SignedIn signedIn) {
+        return signedIn.is(Role.administrator) || signedIn.is(Role.worksEngineer) || signedIn.is(Role.qualityEngineer);
     }
 
     private History known(String number) {

@@ -1,6 +1,7 @@
 package wainbook.works.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Ledger;
@@ -34,6 +35,14 @@ public class Roster {
 
     List<Member> everybody() {
         return PersonRow.everybody().stream().map(row -> member(row.number)).toList();
+    }
+
+    /** The highest number given; empty before the first. */
+    String lastNumber() {
+        return PersonRow.everybody().stream()
+                .map(row -> row.number)
+                .max(Comparator.naturalOrder())
+                .orElse("");
     }
 
     /** Who fits a search by number or name, and a role; of those who left only if asked for. */

@@ -73,7 +73,8 @@ class InstrumentPagesTest {
         form.put("reason", "Fell from the trolley");
         assertThat(technician.send("/instruments/" + code + "/withdrawal", form).statusCode())
                 .isEqualTo(303);
-        assertThat(technician.page("/instruments/" + code)).contains("Withdrawn: Fell from the trolley");
+        assertThat(technician.page("/instruments/" + code))
+                .contains("Withdrawn: Fell from the trolley", "What was done with it", "/trace?q=" + code);
         calibrate("2026-01-06", "2036-01-05", "C-10");
         assertThat(engineer.page("/instruments/" + code)).contains(": usable");
     }

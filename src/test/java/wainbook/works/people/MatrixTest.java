@@ -50,7 +50,9 @@ class MatrixTest {
                         member("1", held("HV", TODAY.plusDays(300))),
                         member("2", held("HV", TODAY.plusDays(200)), held("LIFTING", TODAY.plusDays(10))),
                         member("3")),
-                TODAY);
+                TODAY,
+                "",
+                false);
         assertThat(matrix.codes()).containsExactly("LIFTING", "HV");
         assertThat(matrix.rows())
                 .extracting(row -> row.member().person().number())

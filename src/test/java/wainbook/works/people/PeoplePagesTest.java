@@ -87,6 +87,46 @@ class PeoplePagesTest {
     }
 
     @Test
+    void a_renewal_is_filled_in_and_leaves_no_day_without_the_competence() {
+        Browsing quality = Browsing.as(Cast.QUALITY_ENGINEER);
+        Map<String, Object> form = quality.form("/people/" + number);
+        form.putAll(competence("2026-01-01", "2099-12-01"));
+        assertThat(quality.send("/people/" + number + "/competences", form).statusCode())
+                .isEqualTo(303);
+        assertThat(quality.page("/people/" + number)).contains("/people/" + number + "?renew=TRAINING-7#give");
+        String renewing = "/people/" + number + "?renew=TRAINING-7";
+        assertThat(quality.page(renewing)).contains("value=\"TRAINING-7\"", "value=\"2099-12-02\"");
+        Map<String, Object> again = quality.form(renewing);
+        again.putAll(competence("2099-12-02", "2100-12-01"));
+        assertThat(quality.send("/people/" + number + "/competences", again).statusCode())
+                .isEqualTo(303);
+        assertThat(quality.page("/people/" + number)).contains("to 1 Dec 2100").doesNotContain("not yet valid");
+    }
+
+    @Test
+    void the_matrix_is_filtered_by_competence_and_given_as_a_file() {
+        Browsing quality = Browsing.as(Cast.QUALITY_ENGINEER);
+        Map<String, Object> form = quality.form("/people/" + number);
+        form.putAll(competence("2026-01-01", "2026-01-31"));
+        quality.send("/people/" + number + "/competences", form);
+        assertThat(quality.page("/people/competences?competence=TRAINING-7"))
+                .contains("/people/" + number + "?renew=TRAINING-7#give");
+        assertThat(quality.page("/people/competences?competence=NONE-SUCH")).doesNotContain("/people/" + number);
+        assertThat(Browsing.as(Cast.TECHNICIAN).page("/people/competences")).doesNotContain("?renew=");
+        assertThat(quality.page("/people/competences.csv?competence=TRAINING-7"))
+                .contains(number + ",\"Nora Newcomer\",TRAINING-7,", "2026-01-01,2026-01-31,");
+    }
+
+    @Test
+    void the_user_name_and_the_way_to_a_new_password_are_the_administrators_alone() {
+        assertThat(administrator.page("/people/" + number)).contains("user-" + number, "/setup/passwords/" + number);
+        assertThat(Browsing.as(Cast.WORKS_ENGINEER).page("/people/" + number))
+                .doesNotContain("user-" + number, "/setup/passwords/");
+        assertThat(administrator.page("/setup/passwords?search=user-" + number)).contains("/setup/passwords/" + number);
+        assertThat(administrator.page("/setup/passwords?search=nobody-at-all")).contains("Nobody fits this search");
+    }
+
+    @Test
     void a_competence_that_ends_before_it_begins_is_refused_at_its_field() {
         Map<String, Object> form = administrator.form("/people/" + number);
         form.putAll(competence("2026-12-01", "2026-01-01"));
