@@ -56,6 +56,9 @@ class OpenMattersTest {
     @Inject
     Clock clock;
 
+    @Inject
+    OpenMatters open;
+
     private OnRecord bus;
 
     @BeforeEach
@@ -89,6 +92,17 @@ class OpenMattersTest {
         assertThat(matter).containsEntry("bars", "moving");
         bus.say(new HoldReleased(1, "Brackets came"));
         assertThat(matters()).isEmpty();
+    }
+
+    @Test
+    void what_stops_somebody_comes_before_what_is_older() {
+        bus.say(new HelpCalled(1, Help.QUALITY, Optional.of("strip"), Optional.of("ST-1"), Optional.empty(), false));
+        List<OpenMatter> all = open.all(clock.instant());
+        long firstQuiet = all.stream().takeWhile(OpenMatter::stopsSomebody).count();
+        assertThat(all.subList(0, (int) firstQuiet))
+                .extracting(OpenMatter::order)
+                .contains(bus.number());
+        assertThat(all.subList((int) firstQuiet, all.size())).noneMatch(OpenMatter::stopsSomebody);
     }
 
     @Test

@@ -6,3 +6,13 @@ addEventListener('keydown', event => {
   fold.open = false;
   fold.querySelector('summary').focus();
 });
+
+// A link to something inside a fold opens the fold; not every browser does it by itself.
+const reveal = () => {
+  const wanted = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  if (!wanted) return;
+  for (let fold = wanted.closest('details'); fold; fold = fold.parentElement.closest('details')) fold.open = true;
+  wanted.scrollIntoView();
+};
+addEventListener('hashchange', reveal);
+addEventListener('DOMContentLoaded', reveal);
