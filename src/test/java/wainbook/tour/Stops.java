@@ -10,6 +10,9 @@ import wainbook.setup.Folder;
 /** Where the tour stops at each address that has parameters or says more when it is asked something. */
 final class Stops {
 
+    /** It starves while the vehicle before it is stuck. */
+    static final String EMPTY_STATION = "/stations/ST-8";
+
     private static final Asking INGRID = new Asking("ingrid");
 
     private final List<Map<String, Object>> orders = INGRID.get("/orders").getList("$");
@@ -89,6 +92,7 @@ final class Stops {
                 .map(order -> "/station/" + order.get("number"))
                 .toList();
         put("/station/{order}", all);
+        put("/stations/{station}", EMPTY_STATION);
         put("/station/{order}/{item}/later", "/station/" + at("final") + "/" + openItem(at("final")) + "/later");
         put(
                 "/gates/{order}/{stage}",
