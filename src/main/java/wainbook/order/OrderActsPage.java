@@ -180,7 +180,8 @@ public class OrderActsPage {
     }
 
     private TemplateInstance draw(Filled filled, String order, String fact) {
-        return OrderPages.fact(filled, order, question(fact, filled.value("stated")));
+        return OrderPages.fact(
+                filled, order, question(fact, filled.value("stated")), Ordering.closed(Optional.of(known(order))));
     }
 
     private static FactQuestion question(String fact, String stated) {

@@ -2,6 +2,8 @@ package wainbook.order;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import java.util.List;
+import wainbook.act.Reason;
 import wainbook.page.Filled;
 
 /** The pages of this room. */
@@ -16,7 +18,7 @@ final class OrderPages {
 
     static native TemplateInstance donor(Filled filled, String order);
 
-    static native TemplateInstance fact(Filled filled, String order, FactQuestion question);
+    static native TemplateInstance fact(Filled filled, String order, FactQuestion question, List<Reason> closed);
 
     static native TemplateInstance hold(Filled filled, String order, HoldChoices choices);
 

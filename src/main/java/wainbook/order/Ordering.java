@@ -114,11 +114,22 @@ public class Ordering {
             if (reading.of(order).isEmpty()) {
                 against.add(Reason.of("order.notFound", Reason.WORKS_RULE, asked.order()));
             }
+            against.addAll(closed(WorkOrder.of(reading.of(order))));
             misstated(asked.fact(), asked.stated()).ifPresent(against::add);
             return against.isEmpty()
                     ? Decision.say(order, new FactStated(asked.fact(), asked.stated()))
                     : Decision.refuse(against);
         });
+    }
+
+    /** What stands against stating anything of this vehicle: its papers were given by the facts as they stood. */
+    static List<Reason> closed(Optional<WorkOrder> order) {
+        return order
+                .filter(known -> known.phase() == WorkOrder.Phase.HANDED_OVER)
+                .map(known -> Reason.of("order.factsClosed", Reason.WORKS_RULE, known.number())
+                        .liftedAt("/orders/" + known.number()))
+                .stream()
+                .toList();
     }
 
     private static Optional<Reason> misstated(String fact, String stated) {

@@ -251,7 +251,11 @@ final class Playing {
     private void found(VehicleWay way, Scene.Member member, Line.Leg leg) {
         onto(way, member.entry(), leg);
         StageWork work = way.work(leg.stage(), leg.step(), pace(member, leg));
-        work.upTo(member.share());
+        if (atWork(member)) {
+            work.upTo(member.share(), present);
+        } else {
+            work.upTo(member.share());
+        }
         switch (member.found()) {
             case SIGNED -> way.sign(leg.stage());
             case STUCK ->
@@ -265,10 +269,14 @@ final class Playing {
         }
     }
 
+    private static boolean atWork(Scene.Member member) {
+        return member.found() == Scene.Found.WORKING || member.found() == Scene.Found.CALLING;
+    }
+
     /** So that the last entry of somebody at work is a few minutes old. */
     private double pace(Scene.Member member, Line.Leg leg) {
         double usual = pace(member.entry(), leg);
-        if (member.found() != Scene.Found.WORKING && member.found() != Scene.Found.CALLING) {
+        if (!atWork(member)) {
             return usual;
         }
         Instant came = times.start(member.entry() + leg.step());

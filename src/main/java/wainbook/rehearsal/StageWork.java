@@ -1,6 +1,7 @@
 package wainbook.rehearsal;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +27,10 @@ import wainbook.station.Voiding;
 final class StageWork {
 
     private static final int MOST_ENTRIES = 400;
+    private static final double QUICKEST = 0.7;
+    private static final double SLOWEST = 1.3;
+    private static final double SURPRISES_MIN = 6;
+    private static final double ISOLATING_MIN = 25;
 
     private final AtVehicle at;
     private final String stage;
@@ -50,12 +55,18 @@ final class StageWork {
 
     /** Works until this share of the items is settled; all of them at 1, and then the vehicle is restored. */
     void upTo(double share) {
+        upTo(share, Instant.MAX);
+    }
+
+    /** The same, and begins nothing that would not be done by a time. */
+    void upTo(double share, Instant end) {
         for (int i = 0; i < MOST_ENTRIES; i++) {
             StageRecord record = at.record(stage);
             Optional<ItemState> next = record.unsettled().stream()
                     .filter(item -> settledBefore(record, item))
                     .findFirst();
             if (next.isEmpty()
+                    || doneBy(next.get().item()).isAfter(end)
                     || record.settledCount() >= share * record.items().size()) {
                 if (share >= 1) {
                     dead.ifPresent(DeadWork::restore);
@@ -65,6 +76,17 @@ final class StageWork {
             work(next.get());
         }
         throw new IllegalStateException(at.order + " does not come to an end at " + stage);
+    }
+
+    /** When an item begun now is done, at the latest that is likely. */
+    private Instant doneBy(CheckItem item) {
+        double minutes = SURPRISES_MIN + item.plannedMinutes() * pace * SLOWEST;
+        minutes +=
+                item.condition() == Condition.NONE || item.condition() == Condition.NO_SOURCE_ABOARD || dead.isPresent()
+                        ? 0
+                        : ISOLATING_MIN;
+        minutes += item.asks() instanceof Ask.Wait wait ? wait.minutes() : 0;
+        return at.now().plusSeconds(Math.round(minutes * 60));
     }
 
     private static boolean settledBefore(StageRecord record, ItemState item) {
@@ -116,7 +138,7 @@ final class StageWork {
         Optional<Joint> joint = item.joint().flatMap(at.acts.releases::joint);
         Optional<String> instrument = instrument(item, joint);
         String person = person(item, instrument);
-        at.pass(item.plannedMinutes() * pace * at.dice.between(0.7, 1.3));
+        at.pass(item.plannedMinutes() * pace * at.dice.between(QUICKEST, SLOWEST));
         Optional<Reply> wrong = bad ? answers.bad(item.asks(), joint) : Optional.empty();
         Reply reply = wrong.orElseGet(() -> answers.good(state.line().name(), item.asks(), joint));
         Entry entry = enter(state, person, instrument, reply);

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
+import wainbook.house.OnRecord;
 
 @QuarkusTest
 @Tag("database")
@@ -50,6 +51,24 @@ class OrderPagesTest {
         assertThat(again.statusCode()).isEqualTo(303);
         assertThat(again.header("Location")).endsWith("/orders/" + number);
         assertThat(entries()).hasSize(4);
+    }
+
+    @Test
+    void nothing_more_is_stated_of_a_vehicle_that_was_handed_over() {
+        OnRecord bus = OnRecord.accepted().at("strip", "ST-1");
+        Browsing engineer = Browsing.as(Cast.WORKS_ENGINEER);
+        String path = "/orders/" + bus.number() + "/facts";
+        Map<String, Object> form = engineer.form(path + "?fact=packs");
+        form.put("stated", "3");
+        bus.out();
+        bus.say(new OrderSaying.HandedOver("Depot", List.of()));
+        assertThat(engineer.page(path + "?fact=packs"))
+                .contains("Nothing more can be stated of " + bus.number())
+                .doesNotContain("name=\"stated\"");
+        assertThat(engineer.send(path, form).statusCode()).isEqualTo(409);
+        assertThat(bus.history().saying(OrderSaying.FactStated.class))
+                .extracting(entry -> ((OrderSaying.FactStated) entry.saying()).stated())
+                .doesNotContain("3");
     }
 
     @Test
