@@ -77,7 +77,7 @@ public record Asked(
                 Units.of(part.getName()),
                 kind,
                 optional && either.isEmpty(),
-                preset,
+                kind == Kind.SEVERAL ? preset.replaceAll("[\\[\\]]", "") : preset,
                 hint(part.getName(), kind, type, either),
                 options);
     }

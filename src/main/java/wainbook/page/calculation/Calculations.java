@@ -19,7 +19,10 @@ import wainbook.engineering.electrical.MonitorTestResistor;
 import wainbook.engineering.electrical.Precharge;
 import wainbook.engineering.electrical.YCapacitorEnergy;
 import wainbook.engineering.flow.Takt;
+import wainbook.engineering.measurement.Calibration;
 import wainbook.engineering.measurement.CheckCharacter;
+import wainbook.engineering.measurement.Containment;
+import wainbook.engineering.measurement.IndividualsChart;
 import wainbook.engineering.measurement.Vin;
 import wainbook.engineering.tightening.Extension;
 import wainbook.engineering.tightening.Preload;
@@ -43,6 +46,9 @@ public class Calculations {
             new TighteningOrder(),
             new Extension(),
             new Preload(),
+            new Calibration(),
+            new Containment(),
+            new IndividualsChart(),
             new Vin(),
             new CheckCharacter(),
             new Takt());

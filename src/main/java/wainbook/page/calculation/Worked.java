@@ -91,6 +91,13 @@ public record Worked(
         return new Row(name, Asked.label(name), text(value, limit), Units.of(name));
     }
 
+    /** A result that comes in several, each with parts of its own. */
+    private static String parts(Record one, double limit) {
+        return Arrays.stream(one.getClass().getRecordComponents())
+                .map(part -> Asked.label(part.getName()) + " " + text(Faults.get(part, one), limit))
+                .collect(Collectors.joining(", "));
+    }
+
     private static String text(Object value, double limit) {
         if (value instanceof Optional<?> optional) {
             return optional.map(inner -> text(inner, limit)).orElseGet(() -> Words.of("engineering.noResult"));
@@ -111,6 +118,9 @@ public record Worked(
         }
         if (value instanceof List<?> sentences && sentences.stream().allMatch(Sentence.class::isInstance)) {
             return sentences.stream().map(one -> text(one, limit)).collect(Collectors.joining(" "));
+        }
+        if (value instanceof List<?> several && several.stream().allMatch(Record.class::isInstance)) {
+            return several.stream().map(one -> parts((Record) one, limit)).collect(Collectors.joining("; "));
         }
         return value instanceof Record || value instanceof Iterable<?> || value instanceof java.util.Map<?, ?>
                 ? Written.of(value).toString()
