@@ -1,6 +1,5 @@
 package wainbook.gate;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,7 @@ import wainbook.page.Words;
 import wainbook.station.ItemLine;
 import wainbook.station.ItemState;
 import wainbook.station.SayingInWords;
+import wainbook.station.StationSaying;
 import wainbook.works.PersonInWords;
 
 /**
@@ -84,22 +84,25 @@ public record GateView(
     }
 
     public List<Line> lines(ItemState item) {
-        var lines = new ArrayList<Line>();
-        for (Entry entry : item.entries()) {
-            lines.add(new Line(
-                    entry.number(),
-                    entry.moment().at(),
-                    entry.moment().who(),
-                    SayingInWords.of(entry.saying()),
-                    ItemLine.file(entry.saying()),
-                    ItemLine.picture(entry.saying())));
-        }
-        return lines;
+        return item.entries().stream().map(GateView::line).toList();
     }
 
-    /** What the item came to, to be read without opening it. */
+    /** What the item came to, to be read without opening it: its last result, whatever else was kept after that. */
     public Optional<Line> last(ItemState item) {
-        return lines(item).stream().reduce((former, latter) -> latter);
+        return item.entries().stream()
+                .filter(entry -> entry.saying() instanceof StationSaying.Result)
+                .reduce((former, latter) -> latter)
+                .map(GateView::line);
+    }
+
+    private static Line line(Entry entry) {
+        return new Line(
+                entry.number(),
+                entry.moment().at(),
+                entry.moment().who(),
+                SayingInWords.of(entry.saying()),
+                ItemLine.file(entry.saying()),
+                ItemLine.picture(entry.saying()));
     }
 
     /** Who did the work, with the number of entries. */
