@@ -37,7 +37,7 @@ public record Instrument(
                         Optional.empty(),
                         Optional.empty());
             } else if (instrument != null && entry.saying() instanceof WorksSaying.Calibrated said) {
-                instrument = instrument.with(Optional.of(said.due()), Optional.empty(), Optional.empty());
+                instrument = instrument.with(said.due(), Optional.empty(), Optional.empty());
             } else if (instrument != null && entry.saying() instanceof WorksSaying.InstrumentWithdrawn said) {
                 instrument = instrument.with(
                         instrument.due,

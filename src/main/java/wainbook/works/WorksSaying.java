@@ -1,11 +1,13 @@
 package wainbook.works;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.ledger.Superseded;
 
 /** What is said of the works, its people and its instruments. */
 public sealed interface WorksSaying extends Saying {
@@ -103,10 +105,137 @@ public sealed interface WorksSaying extends Saying {
             Optional<BigDecimal> accuracyPercent)
             implements WorksSaying {}
 
-    /** Calibrated and found fit; may be used up to and including the due day. */
+    /** As it was said before a calibration's results were kept: calibrated and found fit. */
     @Kind("works.calibrated/1")
-    record Calibrated(LocalDate on, LocalDate due, String certificate) implements WorksSaying {}
+    record CalibratedBefore(LocalDate on, LocalDate due, String certificate) implements WorksSaying, Superseded {
+        @Override
+        public Calibrated newer() {
+            return Calibrated.certified(on, due, certificate);
+        }
+    }
 
+    /** What was done to an instrument between being found and being left. */
+    enum Adjustment {
+        NONE,
+        ADJUSTED,
+        REPAIRED,
+        WITHDRAWN
+    }
+
+    /**
+     * One point of a calibration.
+     *
+     * @param target set or shown, in the instrument's unit
+     * @param references what the reference read each time; empty where only the certificate's figures were taken over
+     * @param errorPercent mean of (shown − reference) / reference; above zero the instrument shows too much
+     * @param expandedPercent expanded uncertainty W of that error, k = 2, without the error itself
+     */
+    record CalibrationPoint(
+            BigDecimal target, List<BigDecimal> references, BigDecimal errorPercent, BigDecimal expandedPercent) {
+        public CalibrationPoint {
+            references = List.copyOf(references);
+        }
+    }
+
+    /**
+     * Calibrated. It may be used up to and including the due day, and not at all where that is absent.
+     *
+     * @param laboratory who calibrated it, with its accreditation; no person's name
+     * @param permittedPercent the permitted deviation that the points were judged by: |error| + W within it passes
+     * @param asFound as it came; empty where that was not kept
+     * @param asLeft as it went back; empty where nothing was done to it, then as found is as left
+     * @param operations what its own counter read, where it has one
+     */
+    @Kind("works.calibrated/2")
+    record Calibrated(
+            LocalDate on,
+            Optional<LocalDate> due,
+            String certificate,
+            Optional<String> laboratory,
+            Optional<BigDecimal> permittedPercent,
+            List<CalibrationPoint> asFound,
+            Adjustment adjustment,
+            List<CalibrationPoint> asLeft,
+            Optional<Long> operations)
+            implements WorksSaying {
+        public Calibrated {
+            asFound = List.copyOf(asFound);
+            asLeft = List.copyOf(asLeft);
+        }
+
+        /** Found fit, with nothing known but the certificate. */
+        public static Calibrated certified(LocalDate on, LocalDate due, String certificate) {
+            return new Calibrated(
+                    on,
+                    Optional.of(due),
+                    certificate,
+                    Optional.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    Adjustment.NONE,
+                    List.of(),
+                    Optional.empty());
+        }
+
+        /** The points that hold from this calibration on. */
+        public List<CalibrationPoint> left() {
+            return asLeft.isEmpty() ? asFound : asLeft;
+        }
+    }
+
+    /**
+     * Pulled on the works' own tester before work.
+     *
+     * @param tester the instrument it was checked on
+     * @param references what the tester read each time
+     * @param errorPercent mean of (shown − tester) / tester
+     * @param limitPercent beyond this it is looked at, beyond {@code actionPercent} it is withdrawn
+     */
+    @Kind("works.toolChecked/1")
+    record ToolChecked(
+            String tester,
+            BigDecimal target,
+            List<BigDecimal> references,
+            BigDecimal errorPercent,
+            BigDecimal limitPercent,
+            BigDecimal actionPercent,
+            boolean passed)
+            implements WorksSaying {
+        public ToolChecked {
+            references = List.copyOf(references);
+        }
+    }
+
+    /** As it was said before the cause of a withdrawal was kept. */
     @Kind("works.instrumentWithdrawn/1")
-    record InstrumentWithdrawn(String reason) implements WorksSaying {}
+    record InstrumentWithdrawnBefore(String reason) implements WorksSaying, Superseded {
+        @Override
+        public InstrumentWithdrawn newer() {
+            return InstrumentWithdrawn.because(reason);
+        }
+    }
+
+    /** Why an instrument is withdrawn. All but the last put in doubt what was measured with it. */
+    enum WithdrawalCause {
+        OUT_OF_TOLERANCE,
+        CHECK_FAILED,
+        DAMAGED,
+        LOST,
+        USED_OUT_OF_DATE,
+        OTHER
+    }
+
+    /**
+     * Not to be used any more.
+     *
+     * @param since when a fall or an overload happened, where that is known; doubt begins there
+     */
+    @Kind("works.instrumentWithdrawn/2")
+    record InstrumentWithdrawn(WithdrawalCause cause, String reason, Optional<Instant> since) implements WorksSaying {
+
+        /** For a reason that puts no reading in doubt. */
+        public static InstrumentWithdrawn because(String reason) {
+            return new InstrumentWithdrawn(WithdrawalCause.OTHER, reason, Optional.empty());
+        }
+    }
 }

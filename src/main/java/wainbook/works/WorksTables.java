@@ -33,7 +33,7 @@ class WorksTables implements Projection {
             row.persist();
         } else if (entry.saying() instanceof WorksSaying.Calibrated said) {
             InstrumentRow row = InstrumentRow.findById(code);
-            row.due = said.due();
+            row.due = said.due().orElse(null);
             row.withdrawn = false;
         } else if (entry.saying() instanceof WorksSaying.InstrumentWithdrawn) {
             InstrumentRow.<InstrumentRow>findById(code).withdrawn = true;

@@ -52,8 +52,8 @@ final class SmallLedger {
                         new BigDecimal("0.10"),
                         new BigDecimal("20000"),
                         Optional.of(new BigDecimal("3.0"))));
-        small.say(meter, new WorksSaying.Calibrated(LocalDate.of(2026, 2, 1), LocalDate.of(2027, 2, 1), "C-77"));
-        small.say(meter, new WorksSaying.InstrumentWithdrawn("dropped"));
+        small.say(meter, new WorksSaying.CalibratedBefore(LocalDate.of(2026, 2, 1), LocalDate.of(2027, 2, 1), "C-77"));
+        small.say(meter, new WorksSaying.InstrumentWithdrawnBefore("dropped"));
         for (String order : List.of("WB-0142", "WB-0143")) {
             EvidenceFile photo = files.keep(("photo of " + order).getBytes(StandardCharsets.UTF_8), "image/jpeg");
             EvidenceFile sheet = files.keep("weighbridge".getBytes(StandardCharsets.UTF_8), "text/csv");

@@ -23,13 +23,13 @@ record InstrumentLine(Lines.Instrument line, Change change, LocalDate firstDay) 
         }
         if (calibrated) {
             line.calibratedDay()
-                    .ifPresent(day -> sayings.add(new WorksSaying.Calibrated(
+                    .ifPresent(day -> sayings.add(WorksSaying.Calibrated.certified(
                             firstDay.plusDays(day),
                             firstDay.plusDays(line.dueDay().orElseThrow()),
                             line.certificate().orElseThrow())));
         }
         if (calibrated || touchesAny("withdrawn")) {
-            line.withdrawn().ifPresent(why -> sayings.add(new WorksSaying.InstrumentWithdrawn(why)));
+            line.withdrawn().ifPresent(why -> sayings.add(WorksSaying.InstrumentWithdrawn.because(why)));
         }
         return sayings;
     }

@@ -225,6 +225,7 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
         Optional<WorksSaying.Calibrated> last = since.stream()
                 .filter(entry -> entry.saying() instanceof WorksSaying.Calibrated)
                 .map(entry -> (WorksSaying.Calibrated) entry.saying())
+                .filter(said -> said.due().isPresent())
                 .reduce((former, latter) -> latter);
         return Instrument.of(history)
                 .map(known -> new Lines.Instrument(
@@ -236,7 +237,7 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                         known.upper(),
                         known.accuracyPercent(),
                         last.map(said -> days(first, said.on())),
-                        last.map(said -> days(first, said.due())),
+                        last.map(said -> days(first, said.due().orElseThrow())),
                         last.map(WorksSaying.Calibrated::certificate),
                         known.withdrawnBecause()));
     }

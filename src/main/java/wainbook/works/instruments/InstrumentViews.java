@@ -91,7 +91,7 @@ public final class InstrumentViews {
             }
 
             public String due() {
-                return Formats.date(said.due());
+                return said.due().map(Formats::date).orElse("–");
             }
         }
 

@@ -125,7 +125,7 @@ public class Register {
             if (asked.certificate().isBlank()) {
                 against.add(Reason.of("works.certificateMissing", SOURCE).liftedAt("#certificate"));
             }
-            return decision(against, subject, new Calibrated(asked.on(), asked.due(), asked.certificate()));
+            return decision(against, subject, Calibrated.certified(asked.on(), asked.due(), asked.certificate()));
         });
     }
 
@@ -136,7 +136,7 @@ public class Register {
             if (asked.reason().isBlank()) {
                 against.add(Reason.of("works.wordsMissing", Reason.WORKS_RULE).liftedAt("#reason"));
             }
-            return decision(against, subject, new InstrumentWithdrawn(asked.reason()));
+            return decision(against, subject, InstrumentWithdrawn.because(asked.reason()));
         });
     }
 

@@ -122,7 +122,7 @@ class DifferencesTest {
 
     @Test
     void an_instrument_that_the_works_withdrew_stays_so_until_a_newer_calibration() {
-        book.say(Subject.instrument("TW-105"), new WorksSaying.InstrumentWithdrawn("failed its check"));
+        book.say(Subject.instrument("TW-105"), WorksSaying.InstrumentWithdrawn.because("failed its check"));
 
         assertThat(changes()).isEmpty();
 
