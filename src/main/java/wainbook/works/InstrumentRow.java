@@ -1,11 +1,14 @@
 package wainbook.works;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 
@@ -21,6 +24,25 @@ public class InstrumentRow extends PanacheEntityBase {
     public LocalDate due;
     public boolean withdrawn;
 
+    @Column(name = "certificate_due")
+    LocalDate certificateDue;
+
+    @Column(name = "calibrated_on")
+    public LocalDate calibratedOn;
+
+    @Column(name = "first_issued")
+    LocalDate firstIssued;
+
+    LocalDate expires;
+
+    /** Number of the person who has it; absent while it lies in the tool store. */
+    public String holder;
+
+    public String place;
+
+    @Column(name = "out_since")
+    public Instant outSince;
+
     /** As it is chosen from a list: code, title, and until when it is good. */
     public String inWords() {
         return Words.of(
@@ -28,6 +50,17 @@ public class InstrumentRow extends PanacheEntityBase {
                 code,
                 title,
                 due == null ? "–" : Formats.date(due));
+    }
+
+    void judge() {
+        due = new LastGoodDay(
+                        kind,
+                        Optional.ofNullable(certificateDue),
+                        Optional.ofNullable(calibratedOn),
+                        Optional.ofNullable(firstIssued),
+                        Optional.ofNullable(expires))
+                .day()
+                .orElse(null);
     }
 
     public static List<InstrumentRow> register() {

@@ -206,6 +206,34 @@ public sealed interface WorksSaying extends Saying {
         }
     }
 
+    /**
+     * Out of the tool store.
+     *
+     * @param to number of the person who has it
+     * @param place station it is taken to
+     * @param on the works' day, from which the tests of gloves count
+     */
+    @Kind("works.issued/1")
+    record Issued(String to, Optional<String> place, LocalDate on) implements WorksSaying {}
+
+    /**
+     * Back in the tool store.
+     *
+     * @param sound whether it looks and works as it should
+     */
+    @Kind("works.returned/1")
+    record Returned(boolean sound, Optional<String> remark) implements WorksSaying {}
+
+    /**
+     * What is printed on protective gear.
+     *
+     * @param rating voltage class or load, as printed
+     * @param expires the last day it may be worn or used, whatever its tests say
+     */
+    @Kind("works.gearDescribed/1")
+    record GearDescribed(Optional<String> size, Optional<String> rating, Optional<LocalDate> expires)
+            implements WorksSaying {}
+
     /** As it was said before the cause of a withdrawal was kept. */
     @Kind("works.instrumentWithdrawn/1")
     record InstrumentWithdrawnBefore(String reason) implements WorksSaying, Superseded {

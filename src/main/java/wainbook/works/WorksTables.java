@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Projection;
+import wainbook.ledger.Subject;
 
 /** People and instruments as lists read them. */
 @ApplicationScoped
@@ -22,21 +23,47 @@ class WorksTables implements Projection {
             PersonRow.<PersonRow>findById(code).roles = words(said.roles());
         } else if (entry.saying() instanceof WorksSaying.Left) {
             PersonRow.<PersonRow>findById(code).hasLeft = true;
-        } else if (entry.saying() instanceof WorksSaying.InstrumentRegistered said) {
-            InstrumentRow row =
-                    InstrumentRow.<InstrumentRow>findByIdOptional(code).orElseGet(InstrumentRow::new);
+        } else if (entry.subject().sort() == Subject.Sort.INSTRUMENT) {
+            instrument(entry, code);
+        }
+    }
+
+    private static void instrument(Entry entry, String code) {
+        InstrumentRow row = InstrumentRow.<InstrumentRow>findByIdOptional(code).orElseGet(InstrumentRow::new);
+        if (entry.saying() instanceof WorksSaying.InstrumentRegistered said) {
             row.code = code;
             row.kind = said.kind();
             row.title = said.title();
-            row.due = null;
+            row.calibratedOn = null;
+            row.certificateDue = null;
             row.withdrawn = false;
-            row.persist();
+        } else if (row.code == null) {
+            return;
         } else if (entry.saying() instanceof WorksSaying.Calibrated said) {
-            InstrumentRow row = InstrumentRow.findById(code);
-            row.due = said.due().orElse(null);
-            row.withdrawn = false;
+            calibrated(row, said);
         } else if (entry.saying() instanceof WorksSaying.InstrumentWithdrawn) {
-            InstrumentRow.<InstrumentRow>findById(code).withdrawn = true;
+            row.withdrawn = true;
+        } else if (entry.saying() instanceof WorksSaying.GearDescribed said) {
+            row.expires = said.expires().orElse(null);
+        } else if (entry.saying() instanceof WorksSaying.Issued said) {
+            row.holder = said.to();
+            row.place = said.place().orElse(null);
+            row.outSince = entry.moment().at();
+            row.firstIssued = row.firstIssued == null ? said.on() : row.firstIssued;
+        } else if (entry.saying() instanceof WorksSaying.Returned) {
+            row.holder = null;
+            row.place = null;
+            row.outSince = null;
+        }
+        row.judge();
+        row.persist();
+    }
+
+    private static void calibrated(InstrumentRow row, WorksSaying.Calibrated said) {
+        if (row.calibratedOn == null || !said.on().isBefore(row.calibratedOn)) {
+            row.calibratedOn = said.on();
+            row.certificateDue = said.due().orElse(null);
+            row.withdrawn = false;
         }
     }
 

@@ -126,6 +126,7 @@ final class Stops {
         calculations.add("/calculations/bonding?currentA=0.2&voltageV=0.0146");
         put("/calculations/{name}", calculations);
         put("/instruments/{code}", "/instruments/TW-105", "/instruments/" + firstInstrument());
+        put("/instruments/{code}/calibrations/new", "/instruments/TW-105/calibrations/new");
         put("/people/{number}", "/people/W-1001", "/people/" + StageSetting.LONG_PERSON);
         put("/setup/passwords/{person}", "/setup/passwords/W-1001");
         put("/trace", "/trace", "/trace?q=" + vin());

@@ -3,17 +3,23 @@ package wainbook.works.instruments;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
 import wainbook.page.Filled;
 import wainbook.page.Form;
 import wainbook.page.Formats;
 import wainbook.page.Option;
 import wainbook.page.Words;
+import wainbook.works.Calibrations;
 import wainbook.works.Instrument;
 import wainbook.works.InstrumentRow;
 import wainbook.works.WorksSaying.Calibrated;
+import wainbook.works.WorksSaying.CalibrationPoint;
+import wainbook.works.WorksSaying.WithdrawalCause;
+import wainbook.works.instruments.calibration.PointVerdict;
 
 /** What the pages about instruments show. */
 public final class InstrumentViews {
@@ -77,7 +83,7 @@ public final class InstrumentViews {
     /** One instrument, with the forms that the reader may use. */
     public record One(
             Instrument instrument,
-            List<Entry> entries,
+            Calibrations calibrations,
             LocalDate today,
             long seen,
             Filled filled,
@@ -93,6 +99,47 @@ public final class InstrumentViews {
             public String due() {
                 return said.due().map(Formats::date).orElse("–");
             }
+
+            public boolean foundInDoubt() {
+                return PointVerdict.putsInDoubt(said);
+            }
+
+            public String foundWords() {
+                return Words.of("works.pointVerdict." + PointVerdict.asFound(said).name());
+            }
+
+            public String leftWords() {
+                return Words.of("works.adjustment." + said.adjustment());
+            }
+
+            public String found() {
+                return points(said.asFound());
+            }
+
+            public String left() {
+                return points(said.asLeft());
+            }
+
+            private static String points(List<CalibrationPoint> points) {
+                return points.stream()
+                        .map(point -> Words.of(
+                                "works.pointInWords",
+                                point.target().toPlainString(),
+                                signed(point.errorPercent()),
+                                point.expandedPercent().stripTrailingZeros().toPlainString()))
+                        .collect(Collectors.joining(" · "));
+            }
+
+            private static String signed(BigDecimal percent) {
+                String plain = percent.stripTrailingZeros().toPlainString();
+                return percent.signum() > 0 ? "+" + plain : plain.replace('-', '−');
+            }
+        }
+
+        public List<Option> causes() {
+            return Arrays.stream(WithdrawalCause.values())
+                    .map(cause -> new Option(cause.name(), Words.of("works.cause." + cause)))
+                    .toList();
         }
 
         public Standing standing() {
@@ -101,13 +148,9 @@ public final class InstrumentViews {
         }
 
         /** The newest first. */
-        public List<Line> calibrations() {
+        public List<Line> calibrationLines() {
             var lines = new ArrayList<Line>();
-            for (Entry entry : entries) {
-                if (entry.saying() instanceof Calibrated said) {
-                    lines.add(0, new Line(said, entry));
-                }
-            }
+            calibrations.byDay().forEach(entry -> lines.add(0, new Line(Calibrations.said(entry), entry)));
             return lines;
         }
 

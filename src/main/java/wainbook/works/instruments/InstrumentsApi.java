@@ -7,6 +7,7 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,10 @@ import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
 import wainbook.works.Instrument;
 import wainbook.works.Role;
+import wainbook.works.WorksSaying.Adjustment;
+import wainbook.works.WorksSaying.CalibrationPoint;
+import wainbook.works.WorksSaying.WithdrawalCause;
+import wainbook.works.instruments.calibration.Calibrating;
 
 /** The register of instruments for scripts. */
 @Path("/api/v1/instruments")
@@ -41,19 +46,49 @@ public class InstrumentsApi {
         }
     }
 
-    /** A calibration that found it fit. */
-    public record Calibration(UUID id, LocalDate on, LocalDate due, String certificate, Optional<Long> seen) {}
+    /** A calibration; without points one that found it fit. */
+    public record Calibration(
+            UUID id,
+            LocalDate on,
+            Optional<LocalDate> due,
+            String certificate,
+            Optional<String> laboratory,
+            Optional<BigDecimal> permittedPercent,
+            Optional<List<CalibrationPoint>> asFound,
+            Optional<Adjustment> adjustment,
+            Optional<List<CalibrationPoint>> asLeft,
+            Optional<Long> operations,
+            Optional<Long> seen) {
 
-    /** Why it is not to be used. */
-    public record Why(UUID id, String reason) {}
+        Calibrating.ToCalibrate of(String code) {
+            return new Calibrating.ToCalibrate(
+                    id,
+                    code,
+                    on,
+                    due,
+                    certificate,
+                    laboratory,
+                    permittedPercent,
+                    asFound.orElse(List.of()),
+                    adjustment.orElse(Adjustment.NONE),
+                    asLeft.orElse(List.of()),
+                    operations,
+                    seen);
+        }
+    }
+
+    /** Why it is not to be used; without a cause one that puts no reading in doubt. */
+    public record Why(UUID id, Optional<WithdrawalCause> cause, String reason, Optional<Instant> since) {}
 
     private final Ledger ledger;
     private final Register register;
+    private final Calibrating calibrating;
     private final SignedIn signedIn;
 
-    InstrumentsApi(Ledger ledger, Register register, SignedIn signedIn) {
+    InstrumentsApi(Ledger ledger, Register register, Calibrating calibrating, SignedIn signedIn) {
         this.ledger = ledger;
         this.register = register;
+        this.calibrating = calibrating;
         this.signedIn = signedIn;
     }
 
@@ -85,15 +120,16 @@ public class InstrumentsApi {
     @Path(ONE + "/calibrations")
     @RolesAllowed({Role.worksEngineer, Role.qualityEngineer})
     public Response calibrate(String code, Calibration body) {
-        return Receipt.of(register.calibrate(
-                new Register.ToCalibrate(body.id, code, body.on, body.due, body.certificate, body.seen),
-                signedIn.actor()));
+        return Receipt.of(calibrating.calibrate(body.of(code), signedIn.actor()));
     }
 
     @POST
     @Path(ONE + "/withdrawal")
     @RolesAllowed({Role.worksEngineer, Role.qualityEngineer, Role.technician})
     public Response withdraw(String code, Why body) {
-        return Receipt.of(register.withdraw(new Register.ToWithdraw(body.id, code, body.reason), signedIn.actor()));
+        return Receipt.of(register.withdraw(
+                new Register.ToWithdraw(
+                        body.id, code, body.cause.orElse(WithdrawalCause.OTHER), body.reason, body.since),
+                signedIn.actor()));
     }
 }

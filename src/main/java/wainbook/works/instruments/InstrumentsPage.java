@@ -13,7 +13,9 @@ import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -31,10 +33,12 @@ import wainbook.page.Filled;
 import wainbook.page.Form;
 import wainbook.page.SignedIn;
 import wainbook.page.Words;
+import wainbook.works.Calibrations;
 import wainbook.works.Instrument;
 import wainbook.works.InstrumentRow;
 import wainbook.works.Role;
 import wainbook.works.WorksDay;
+import wainbook.works.WorksSaying.WithdrawalCause;
 import wainbook.works.instruments.InstrumentViews.Row;
 import wainbook.works.instruments.InstrumentViews.Standing;
 
@@ -154,42 +158,35 @@ public class InstrumentsPage {
     }
 
     @POST
-    @Path("{code}/calibrations")
-    @RolesAllowed({Role.worksEngineer, Role.qualityEngineer})
-    public Response calibrate(
-            String code,
-            @RestForm String id,
-            @RestForm long seen,
-            @RestForm String on,
-            @RestForm String due,
-            @RestForm String certificate) {
+    @Path("{code}/withdrawal")
+    @RolesAllowed({Role.worksEngineer, Role.qualityEngineer, Role.technician})
+    public Response withdraw(
+            String code, @RestForm String id, @RestForm String cause, @RestForm String reason, @RestForm String since) {
         known(code);
-        Filled filled = Filled.sent(id).with("on", on).with("due", due).with("certificate", certificate);
-        Optional<LocalDate> done = date(filled, "on");
-        Optional<LocalDate> next = date(filled, "due");
-        Filled checked = done.isEmpty() ? filled.wrong("on", "works.dateFault") : filled;
-        checked = next.isEmpty() ? checked.wrong("due", "works.dateFault") : checked;
+        Filled filled =
+                Filled.sent(id).with("cause", cause).with("reason", reason).with("since", since);
+        Optional<WithdrawalCause> known = Arrays.stream(WithdrawalCause.values())
+                .filter(one -> one.name().equals(filled.value("cause")))
+                .findFirst();
+        Optional<Instant> happened = time(filled.value("since"));
+        Filled checked = known.isEmpty() ? filled.wrong("cause", "works.causeMissing") : filled;
+        checked = happened.isEmpty() && !filled.value("since").isEmpty()
+                ? checked.wrong("since", "works.timeFault")
+                : checked;
         if (!checked.right()) {
             return checked.again(again -> draw(code, again));
         }
-        var asked = new Register.ToCalibrate(
-                filled.id(),
-                code,
-                done.orElseThrow(),
-                next.orElseThrow(),
-                filled.value("certificate"),
-                Optional.of(seen));
-        return answer(code, filled, register.calibrate(asked, signedIn.actor()));
+        var asked = new Register.ToWithdraw(filled.id(), code, known.orElseThrow(), filled.value("reason"), happened);
+        return answer(code, filled, register.withdraw(asked, signedIn.actor()));
     }
 
-    @POST
-    @Path("{code}/withdrawal")
-    @RolesAllowed({Role.worksEngineer, Role.qualityEngineer, Role.technician})
-    public Response withdraw(String code, @RestForm String id, @RestForm String reason) {
-        known(code);
-        Filled filled = Filled.sent(id).with("reason", reason);
-        var asked = new Register.ToWithdraw(filled.id(), code, filled.value("reason"));
-        return answer(code, filled, register.withdraw(asked, signedIn.actor()));
+    /** A time of day at the works, as a browser's field writes it. */
+    private Optional<Instant> time(String typed) {
+        try {
+            return Optional.of(LocalDateTime.parse(typed).atZone(day.zone()).toInstant());
+        } catch (DateTimeParseException noTime) {
+            return Optional.empty();
+        }
     }
 
     private Response answer(String code, Filled filled, Outcome<Entry> outcome) {
@@ -214,14 +211,6 @@ public class InstrumentsPage {
         return checked;
     }
 
-    private static Optional<LocalDate> date(Filled filled, String field) {
-        try {
-            return Optional.of(LocalDate.parse(filled.value(field)));
-        } catch (DateTimeParseException noDate) {
-            return Optional.empty();
-        }
-    }
-
     private List<Row> found(Optional<String> search, Optional<String> kind, Optional<String> standing) {
         LocalDate today = day.of(signedIn.now().at());
         String wanted = search.map(String::strip).orElse("").toLowerCase(Words.LOCALE);
@@ -244,7 +233,7 @@ public class InstrumentsPage {
         History history = known(code);
         return InstrumentPages.instrument(new InstrumentViews.One(
                 Instrument.of(history).orElseThrow(),
-                history.entries(),
+                Calibrations.of(history),
                 day.of(signedIn.now().at()),
                 history.number(),
                 filled,

@@ -2,7 +2,7 @@ package wainbook.works.instruments;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
-import java.time.LocalDate;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,12 +18,11 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.works.Instrument;
-import wainbook.works.WorksDay;
-import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.InstrumentRegistered;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
+import wainbook.works.WorksSaying.WithdrawalCause;
 
-/** Registers instruments, records their calibrations, withdraws them. */
+/** Registers instruments and withdraws them. */
 @ApplicationScoped
 public class Register {
 
@@ -56,18 +55,13 @@ public class Register {
         }
     }
 
-    /** Calibrated and found fit. */
-    public record ToCalibrate(
-            UUID id, String code, LocalDate on, LocalDate due, String certificate, Optional<Long> seen)
+    /**
+     * Not to be used any more. Never refused as stale: whoever reports damage makes it safer.
+     *
+     * @param since when it fell or was overloaded, where that is known
+     */
+    public record ToWithdraw(UUID id, String code, WithdrawalCause cause, String reason, Optional<Instant> since)
             implements OfInstrument {
-        @Override
-        public Class<? extends Saying> says() {
-            return Calibrated.class;
-        }
-    }
-
-    /** Not to be used any more. Never refused as stale: whoever reports damage makes it safer. */
-    public record ToWithdraw(UUID id, String code, String reason) implements OfInstrument {
         @Override
         public Class<? extends Saying> says() {
             return InstrumentWithdrawn.class;
@@ -75,11 +69,9 @@ public class Register {
     }
 
     private final Ledger ledger;
-    private final WorksDay day;
 
-    Register(Ledger ledger, WorksDay day) {
+    Register(Ledger ledger) {
         this.ledger = ledger;
-        this.day = day;
     }
 
     public Outcome<Entry> register(ToRegister asked, Actor actor) {
@@ -110,25 +102,6 @@ public class Register {
         });
     }
 
-    public Outcome<Entry> calibrate(ToCalibrate asked, Actor actor) {
-        Subject subject = Subject.instrument(asked.code());
-        return ledger.write(asked, actor, reading -> {
-            var against = new ArrayList<>(unknown(reading.of(subject)));
-            if (asked.on().isAfter(day.of(reading.moment().at()))) {
-                against.add(Reason.of("works.calibratedInFuture", SOURCE, asked.on())
-                        .liftedAt("#on"));
-            }
-            if (!asked.due().isAfter(asked.on())) {
-                against.add(Reason.of("works.dueTooEarly", SOURCE, asked.due(), asked.on())
-                        .liftedAt("#due"));
-            }
-            if (asked.certificate().isBlank()) {
-                against.add(Reason.of("works.certificateMissing", SOURCE).liftedAt("#certificate"));
-            }
-            return decision(against, subject, Calibrated.certified(asked.on(), asked.due(), asked.certificate()));
-        });
-    }
-
     public Outcome<Entry> withdraw(ToWithdraw asked, Actor actor) {
         Subject subject = Subject.instrument(asked.code());
         return ledger.write(asked, actor, reading -> {
@@ -136,7 +109,11 @@ public class Register {
             if (asked.reason().isBlank()) {
                 against.add(Reason.of("works.wordsMissing", Reason.WORKS_RULE).liftedAt("#reason"));
             }
-            return decision(against, subject, InstrumentWithdrawn.because(asked.reason()));
+            asked.since()
+                    .filter(since -> since.isAfter(reading.moment().at()))
+                    .ifPresent(since ->
+                            against.add(Reason.of("works.sinceInFuture", SOURCE).liftedAt("#since")));
+            return decision(against, subject, new InstrumentWithdrawn(asked.cause(), asked.reason(), asked.since()));
         });
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -66,7 +67,8 @@ class InstrumentPagesTest {
         calibrate("2026-01-05", "2036-01-05", "C-9");
         Browsing technician = Browsing.as(Cast.TECHNICIAN);
         Map<String, Object> form = technician.form("/instruments/" + code);
-        assertThat(technician.page("/instruments/" + code)).doesNotContain("Record the calibration");
+        assertThat(technician.page("/instruments/" + code)).doesNotContain("Record a calibration");
+        form.put("cause", "DAMAGED");
         form.put("reason", "");
         assertThat(technician.send("/instruments/" + code + "/withdrawal", form).statusCode())
                 .isEqualTo(422);
@@ -75,7 +77,9 @@ class InstrumentPagesTest {
                 .isEqualTo(303);
         assertThat(technician.page("/instruments/" + code))
                 .contains("Withdrawn: Fell from the trolley", "What was done with it", "/trace?q=" + code);
-        calibrate("2026-01-06", "2036-01-05", "C-10");
+        assertThat(calibrate("2026-01-06", "2036-01-05", "C-10").asString())
+                .contains("It says nothing of what happened since");
+        calibrate(LocalDate.now(ZoneOffset.UTC).toString(), "2036-01-05", "C-10");
         assertThat(engineer.page("/instruments/" + code)).contains(": usable");
     }
 
@@ -98,7 +102,7 @@ class InstrumentPagesTest {
     }
 
     private Response calibrate(String on, String due, String certificate) {
-        Map<String, Object> form = engineer.form("/instruments/" + code);
+        Map<String, Object> form = engineer.form("/instruments/" + code + "/calibrations/new");
         form.putAll(Map.of("on", on, "due", due, "certificate", certificate));
         return engineer.send("/instruments/" + code + "/calibrations", form);
     }
