@@ -26,6 +26,7 @@ class Places implements Navigation {
                 Place.forEveryone("/process", "process.placeProcess"),
                 Place.forEveryone("/people", "works.placePeople"),
                 Place.forEveryone("/instruments", "works.placeInstruments"),
+                Place.forEveryone("/tool-store", "works.placeStore"),
                 Place.forEveryone("/calculations", "engineering.placeCalculations"),
                 new Place("/setup/works", "setup.placeWorks", Set.of(Role.administrator, Role.worksEngineer)),
                 new Place("/setup/passwords", "setup.placePasswords", Set.of(Role.administrator)),

@@ -127,6 +127,7 @@ final class Stops {
         put("/calculations/{name}", calculations);
         put("/instruments/{code}", "/instruments/TW-105", "/instruments/" + firstInstrument());
         put("/instruments/{code}/calibrations/new", "/instruments/TW-105/calibrations/new");
+        put("/instruments/{code}/checks", "/instruments/TW-105/checks");
         put("/people/{number}", "/people/W-1001", "/people/" + StageSetting.LONG_PERSON);
         put("/setup/passwords/{person}", "/setup/passwords/W-1001");
         put("/trace", "/trace", "/trace?q=" + vin());

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
@@ -16,10 +17,13 @@ import wainbook.page.Words;
 import wainbook.works.Calibrations;
 import wainbook.works.Instrument;
 import wainbook.works.InstrumentRow;
+import wainbook.works.Issue;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
+import wainbook.works.WorksSaying.GearDescribed;
 import wainbook.works.WorksSaying.WithdrawalCause;
 import wainbook.works.instruments.calibration.PointVerdict;
+import wainbook.works.instruments.daily.Checking;
 
 /** What the pages about instruments show. */
 public final class InstrumentViews {
@@ -84,6 +88,8 @@ public final class InstrumentViews {
     public record One(
             Instrument instrument,
             Calibrations calibrations,
+            Optional<Issue> out,
+            Optional<GearDescribed> gear,
             LocalDate today,
             long seen,
             Filled filled,
@@ -105,7 +111,8 @@ public final class InstrumentViews {
             }
 
             public String foundWords() {
-                return Words.of("works.pointVerdict." + PointVerdict.asFound(said).name());
+                return Words.of(
+                        "works.pointVerdict." + PointVerdict.asFound(said).name());
             }
 
             public String leftWords() {
@@ -140,6 +147,14 @@ public final class InstrumentViews {
             return Arrays.stream(WithdrawalCause.values())
                     .map(cause -> new Option(cause.name(), Words.of("works.cause." + cause)))
                     .toList();
+        }
+
+        public String expires() {
+            return gear.flatMap(GearDescribed::expires).map(Formats::date).orElse("");
+        }
+
+        public boolean torqueTool() {
+            return instrument.kind().startsWith("torque-") && !instrument.kind().equals(Checking.TESTER);
         }
 
         public Standing standing() {

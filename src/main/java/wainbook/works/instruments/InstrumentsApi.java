@@ -22,6 +22,8 @@ import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.CalibrationPoint;
 import wainbook.works.WorksSaying.WithdrawalCause;
 import wainbook.works.instruments.calibration.Calibrating;
+import wainbook.works.instruments.daily.Checking;
+import wainbook.works.instruments.store.Store;
 
 /** The register of instruments for scripts. */
 @Path("/api/v1/instruments")
@@ -77,18 +79,37 @@ public class InstrumentsApi {
         }
     }
 
+    /** Three pulls on a tester. */
+    public record Check(UUID id, String tester, BigDecimal target, List<BigDecimal> references) {}
+
+    /** To whom it goes out. */
+    public record Out(UUID id, String to, Optional<String> place) {}
+
+    /** How it comes back. */
+    public record Back(UUID id, boolean sound, Optional<String> remark) {}
+
     /** Why it is not to be used; without a cause one that puts no reading in doubt. */
     public record Why(UUID id, Optional<WithdrawalCause> cause, String reason, Optional<Instant> since) {}
 
     private final Ledger ledger;
     private final Register register;
     private final Calibrating calibrating;
+    private final Checking checking;
+    private final Store store;
     private final SignedIn signedIn;
 
-    InstrumentsApi(Ledger ledger, Register register, Calibrating calibrating, SignedIn signedIn) {
+    InstrumentsApi(
+            Ledger ledger,
+            Register register,
+            Calibrating calibrating,
+            Checking checking,
+            Store store,
+            SignedIn signedIn) {
         this.ledger = ledger;
         this.register = register;
         this.calibrating = calibrating;
+        this.checking = checking;
+        this.store = store;
         this.signedIn = signedIn;
     }
 
@@ -121,6 +142,28 @@ public class InstrumentsApi {
     @RolesAllowed({Role.worksEngineer, Role.qualityEngineer})
     public Response calibrate(String code, Calibration body) {
         return Receipt.of(calibrating.calibrate(body.of(code), signedIn.actor()));
+    }
+
+    @POST
+    @Path(ONE + "/checks")
+    @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.qualityEngineer})
+    public Response check(String code, Check body) {
+        return Receipt.of(checking.check(
+                new Checking.ToCheck(body.id, code, body.tester, body.target, body.references), signedIn.actor()));
+    }
+
+    @POST
+    @Path(ONE + "/issues")
+    @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.qualityEngineer})
+    public Response issue(String code, Out body) {
+        return Receipt.of(store.issue(new Store.ToIssue(body.id, code, body.to, body.place), signedIn.actor()));
+    }
+
+    @POST
+    @Path(ONE + "/returns")
+    @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.qualityEngineer})
+    public Response takeBack(String code, Back body) {
+        return Receipt.of(store.takeBack(new Store.ToReturn(body.id, code, body.sound, body.remark), signedIn.actor()));
     }
 
     @POST

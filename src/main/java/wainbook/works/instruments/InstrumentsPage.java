@@ -36,8 +36,10 @@ import wainbook.page.Words;
 import wainbook.works.Calibrations;
 import wainbook.works.Instrument;
 import wainbook.works.InstrumentRow;
+import wainbook.works.Issue;
 import wainbook.works.Role;
 import wainbook.works.WorksDay;
+import wainbook.works.WorksSaying.GearDescribed;
 import wainbook.works.WorksSaying.WithdrawalCause;
 import wainbook.works.instruments.InstrumentViews.Row;
 import wainbook.works.instruments.InstrumentViews.Standing;
@@ -180,6 +182,39 @@ public class InstrumentsPage {
         return answer(code, filled, register.withdraw(asked, signedIn.actor()));
     }
 
+    @POST
+    @Path("{code}/description")
+    @RolesAllowed({Role.worksEngineer, Role.qualityEngineer})
+    public Response describe(
+            String code,
+            @RestForm String id,
+            @RestForm String size,
+            @RestForm String rating,
+            @RestForm String expires) {
+        known(code);
+        Filled filled =
+                Filled.sent(id).with("size", size).with("rating", rating).with("expires", expires);
+        Optional<LocalDate> last = date(filled.value("expires"));
+        if (last.isEmpty() && !filled.value("expires").isEmpty()) {
+            return filled.wrong("expires", "works.dateFault").again(again -> draw(code, again));
+        }
+        var asked = new Register.ToDescribe(
+                filled.id(), code, text(filled.value("size")), text(filled.value("rating")), last);
+        return answer(code, filled, register.describe(asked, signedIn.actor()));
+    }
+
+    private static Optional<String> text(String typed) {
+        return Optional.of(typed).filter(there -> !there.isEmpty());
+    }
+
+    private static Optional<LocalDate> date(String typed) {
+        try {
+            return Optional.of(LocalDate.parse(typed));
+        } catch (DateTimeParseException noDate) {
+            return Optional.empty();
+        }
+    }
+
     /** A time of day at the works, as a browser's field writes it. */
     private Optional<Instant> time(String typed) {
         try {
@@ -234,6 +269,8 @@ public class InstrumentsPage {
         return InstrumentPages.instrument(new InstrumentViews.One(
                 Instrument.of(history).orElseThrow(),
                 Calibrations.of(history),
+                Issue.of(history),
+                history.last(GearDescribed.class),
                 day.of(signedIn.now().at()),
                 history.number(),
                 filled,

@@ -3,6 +3,7 @@ package wainbook.works.instruments;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.works.Instrument;
+import wainbook.works.WorksSaying.GearDescribed;
 import wainbook.works.WorksSaying.InstrumentRegistered;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
 import wainbook.works.WorksSaying.WithdrawalCause;
@@ -68,6 +70,16 @@ public class Register {
         }
     }
 
+    /** What is printed on protective gear: the newest description stands. */
+    public record ToDescribe(
+            UUID id, String code, Optional<String> size, Optional<String> rating, Optional<LocalDate> expires)
+            implements OfInstrument {
+        @Override
+        public Class<? extends Saying> says() {
+            return GearDescribed.class;
+        }
+    }
+
     private final Ledger ledger;
 
     Register(Ledger ledger) {
@@ -115,6 +127,17 @@ public class Register {
                             against.add(Reason.of("works.sinceInFuture", SOURCE).liftedAt("#since")));
             return decision(against, subject, new InstrumentWithdrawn(asked.cause(), asked.reason(), asked.since()));
         });
+    }
+
+    public Outcome<Entry> describe(ToDescribe asked, Actor actor) {
+        Subject subject = Subject.instrument(asked.code());
+        return ledger.write(
+                asked,
+                actor,
+                reading -> decision(
+                        unknown(reading.of(subject)),
+                        subject,
+                        new GearDescribed(asked.size(), asked.rating(), asked.expires())));
     }
 
     private static List<Reason> unknown(History history) {

@@ -1,0 +1,2 @@
+/** The tool store: who has which instrument, and since when. */
+package wainbook.works.instruments.store;
