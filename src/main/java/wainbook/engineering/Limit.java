@@ -29,6 +29,9 @@ public record Limit(Sense sense, double value) {
 
     /** Figures that are no numbers pass nothing. */
     public Decision judge(double measured, double expandedUncertainty, String unit) {
+        if (!Double.isFinite(measured) || !Double.isFinite(value) || Double.isNaN(expandedUncertainty)) {
+            return decided(Verdict.FAIL, measured, expandedUncertainty, unit);
+        }
         double against = sense == Sense.AT_LEAST ? -expandedUncertainty : expandedUncertainty;
         Verdict verdict = Verdict.FAIL;
         if (holds(measured + against)) {
@@ -36,6 +39,10 @@ public record Limit(Sense sense, double value) {
         } else if (holds(measured - against)) {
             verdict = Verdict.UNDECIDED;
         }
+        return decided(verdict, measured, expandedUncertainty, unit);
+    }
+
+    private Decision decided(Verdict verdict, double measured, double expandedUncertainty, String unit) {
         Optional<Double> bound = Optional.of(value);
         return new Decision(
                 verdict,
@@ -48,9 +55,6 @@ public record Limit(Sense sense, double value) {
     }
 
     private boolean holds(double figure) {
-        if (!Double.isFinite(figure) || !Double.isFinite(value)) {
-            return false;
-        }
         int side = Double.compare(Plain.compared(figure), Plain.compared(value));
         return switch (sense) {
             case AT_LEAST -> side >= 0;

@@ -28,6 +28,8 @@ public record Working<R extends Record>(
     }
 
     boolean finite() {
-        return Faults.finite(results) && steps.stream().allMatch(step -> Double.isFinite(step.value()));
+        return Faults.finite(results)
+                && Faults.finite(decision)
+                && steps.stream().allMatch(step -> Double.isFinite(step.value()));
     }
 }

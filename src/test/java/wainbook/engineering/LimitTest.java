@@ -69,4 +69,13 @@ class LimitTest {
                             limit.judge(value, uncertainty, "ohm").verdict() == Verdict.UNDECIDED || half == simple);
         }
     }
+
+    @Test
+    void an_uncertainty_beyond_all_numbers_decides_nothing() {
+        for (Limit limit : List.of(Limit.atLeast(1e307), Limit.atMost(1e307), Limit.below(1e307))) {
+            assertThat(limit.judge(1e306, Double.MAX_VALUE, "ohm").verdict()).isEqualTo(Verdict.UNDECIDED);
+            assertThat(limit.judge(1e308, Double.MAX_VALUE, "ohm").verdict()).isEqualTo(Verdict.UNDECIDED);
+            assertThat(limit.judge(1e308, Double.NaN, "ohm").verdict()).isEqualTo(Verdict.FAIL);
+        }
+    }
 }

@@ -104,7 +104,8 @@ public final class IsolationVoltmeter implements Calculation<IsolationVoltmeter.
             return Answer.impossible("wrong-rail", in.insertedRail(), in.railV(), in.otherRailV());
         }
         double mostV = in.busV() * RAILS_MAY_EXCEED_BUS;
-        if (in.withResistorV() >= in.railV() || Plain.compared(in.sumV()) > Plain.compared(mostV)) {
+        if (Plain.compared(in.withResistorV()) >= Plain.compared(in.railV())
+                || Plain.compared(in.sumV()) > Plain.compared(mostV)) {
             return Answer.impossible("readings-inconsistent", in.withResistorV(), in.railV(), in.sumV(), in.busV());
         }
         double isolationOhm = in.insertedOhm() * in.busV() * (1 / in.withResistorV() - 1 / in.railV());

@@ -49,21 +49,26 @@ public record Asked(
         return unit.map(known -> Words.of("engineering.labelled", label, known)).orElse(label);
     }
 
-    static List<Asked> of(Class<? extends Record> inputs) {
+    static List<Asked> of(String calculation, Class<? extends Record> inputs) {
         List<String> either = Optional.ofNullable(inputs.getAnnotation(ExactlyOne.class))
                 .map(one -> List.of(one.value()))
                 .orElse(List.of());
         return Arrays.stream(inputs.getRecordComponents())
-                .map(part -> of(part, either.contains(part.getName()) ? either : List.of()))
+                .map(part -> of(calculation, part, either.contains(part.getName()) ? either : List.of()))
                 .toList();
     }
 
-    /** The name in words; a calculation that was added without any shows the bare name. */
-    static String label(String name) {
-        return Words.find("engineering.field." + name).orElse(name);
+    /**
+     * The name in words: the calculation's own, or the one that all share; a calculation that was added without any shows the
+     * bare name.
+     */
+    static String label(String calculation, String name) {
+        return Words.find("engineering." + calculation + ".field." + name)
+                .or(() -> Words.find("engineering.field." + name))
+                .orElse(name);
     }
 
-    private static Asked of(RecordComponent part, List<String> either) {
+    private static Asked of(String calculation, RecordComponent part, List<String> either) {
         boolean optional = part.getType() == Optional.class;
         AnnotatedType type = optional ? Types.argument(part.getAnnotatedType(), 0) : part.getAnnotatedType();
         String preset = Optional.ofNullable(part.getAnnotation(Preset.class))
@@ -73,12 +78,12 @@ public record Asked(
         Kind kind = options.isEmpty() ? kind(type) : Kind.CHOICE;
         return new Asked(
                 part.getName(),
-                label(part.getName()),
+                label(calculation, part.getName()),
                 Units.of(part.getName()),
                 kind,
                 optional && either.isEmpty(),
                 kind == Kind.SEVERAL ? preset.replaceAll("[\\[\\]]", "") : preset,
-                hint(part.getName(), kind, type, either),
+                hint(calculation, part.getName(), kind, type, either),
                 options);
     }
 
@@ -107,7 +112,7 @@ public record Asked(
                 .toList();
     }
 
-    private static String hint(String name, Kind kind, AnnotatedType type, List<String> either) {
+    private static String hint(String calculation, String name, Kind kind, AnnotatedType type, List<String> either) {
         AnnotatedType bounded = kind == Kind.SEVERAL ? Types.argument(type, 0) : type;
         Stream<String> several = switch (kind) {
             case SEVERAL -> Stream.of(Words.of("engineering.severalHint"));
@@ -118,7 +123,7 @@ public record Asked(
                 ? Stream.empty()
                 : Stream.of(Words.of(
                         "engineering.eitherHint",
-                        either.stream().map(Asked::label).collect(Collectors.joining(", "))));
+                        either.stream().map(field -> label(calculation, field)).collect(Collectors.joining(", "))));
         return Stream.of(Stream.of(name), several, bounds(bounded), one)
                 .flatMap(parts -> parts)
                 .collect(Collectors.joining(" · "));

@@ -22,8 +22,11 @@ import wainbook.engineering.flow.Takt;
 import wainbook.engineering.measurement.Calibration;
 import wainbook.engineering.measurement.CheckCharacter;
 import wainbook.engineering.measurement.Containment;
+import wainbook.engineering.measurement.Drift;
+import wainbook.engineering.measurement.GaugeStudy;
 import wainbook.engineering.measurement.IndividualsChart;
 import wainbook.engineering.measurement.Vin;
+import wainbook.engineering.statistics.Capability;
 import wainbook.engineering.tightening.Extension;
 import wainbook.engineering.tightening.Preload;
 import wainbook.engineering.tightening.Tightening;
@@ -49,6 +52,9 @@ public class Calculations {
             new Calibration(),
             new Containment(),
             new IndividualsChart(),
+            new Drift(),
+            new GaugeStudy(),
+            new Capability(),
             new Vin(),
             new CheckCharacter(),
             new Takt());

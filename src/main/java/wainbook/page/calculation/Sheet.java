@@ -52,7 +52,7 @@ final class Sheet<I extends Record, R extends Record> {
                 Words.find("engineering.group." + group()).orElseGet(() -> Words.of("engineering.group.other")),
                 Words.of(calculation.title()),
                 Words.find("engineering." + name() + ".purpose"),
-                Asked.of(inputs),
+                Asked.of(name(), inputs),
                 calculation.sources().stream().map(Cited::of).toList(),
                 calculation.cautions().stream().map(Written::text).toList());
     }
@@ -89,8 +89,8 @@ final class Sheet<I extends Record, R extends Record> {
         CalculationView asked = asked(typed);
         return answer(
                 Typed.json(inputs, typed),
-                (known, working) -> asked.with(Worked.of(working)),
-                faults -> CalculationView.of(asked.described(), TypedFaults.at(asked.form(), faults)),
+                (known, working) -> asked.with(Worked.of(name(), working)),
+                faults -> CalculationView.of(asked.described(), TypedFaults.at(name(), asked.form(), faults)),
                 refusal -> asked.with(new CalculationView.Impossible(
                         Written.text(refusal.impossible()), Written.text(refusal.check()))));
     }

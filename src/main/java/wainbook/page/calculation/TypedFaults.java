@@ -14,15 +14,15 @@ final class TypedFaults {
 
     private TypedFaults() {}
 
-    static Form at(Form form, List<Fault> faults) {
+    static Form at(String calculation, Form form, List<Fault> faults) {
         Form faulty = form;
         for (Fault fault : faults) {
-            faulty = at(faulty, fault);
+            faulty = at(calculation, faulty, fault);
         }
         return faulty;
     }
 
-    private static Form at(Form form, Fault fault) {
+    private static Form at(String calculation, Form form, Fault fault) {
         String said = said(fault);
         Matcher element = ELEMENT.matcher(fault.field());
         if (element.matches()) {
@@ -30,14 +30,14 @@ final class TypedFaults {
             return form.wrong(
                     element.group(1),
                     "engineering.elementFault",
-                    Asked.label(element.group(1)),
+                    Asked.label(calculation, element.group(1)),
                     place + element.group(3),
                     said);
         }
         String field = fault.field().split("\\.", 2)[0];
         return fault.message().key().equals("engineering.fault.unknown")
                 ? form.wrong(field, "engineering.unknownField", field)
-                : form.wrong(field, "engineering.fieldFault", Asked.label(field), said);
+                : form.wrong(field, "engineering.fieldFault", Asked.label(calculation, field), said);
     }
 
     /** People type no quotation marks; where a message to scripts speaks of JSON, there is another for them. */

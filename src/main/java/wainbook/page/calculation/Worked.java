@@ -41,7 +41,7 @@ public record Worked(
             Optional<String> upper,
             String rule) {}
 
-    static Worked of(Working<?> working) {
+    static Worked of(String calculation, Working<?> working) {
         double limit = working.decision()
                 .flatMap(decision -> decision.lower().or(decision::upper))
                 .orElse(Double.MAX_VALUE);
@@ -50,7 +50,7 @@ public record Worked(
                 Written.text(working.because()),
                 working.decision().map(decision -> judged(decision, limit)),
                 Arrays.stream(working.results().getClass().getRecordComponents())
-                        .map(part -> row(part.getName(), Faults.get(part, working.results()), limit))
+                        .map(part -> row(calculation, part.getName(), Faults.get(part, working.results()), limit))
                         .toList(),
                 working.steps().stream()
                         .map(step -> new Line(
@@ -87,20 +87,22 @@ public record Worked(
                 Written.text(decision.rule()));
     }
 
-    private static Row row(String name, Object value, double limit) {
-        return new Row(name, Asked.label(name), text(value, limit), Units.of(name));
+    private static Row row(String calculation, String name, Object value, double limit) {
+        return new Row(name, Asked.label(calculation, name), text(calculation, value, limit), Units.of(name));
     }
 
     /** A result that comes in several, each with parts of its own. */
-    private static String parts(Record one, double limit) {
+    private static String parts(String calculation, Record one, double limit) {
         return Arrays.stream(one.getClass().getRecordComponents())
-                .map(part -> Asked.label(part.getName()) + " " + text(Faults.get(part, one), limit))
+                .map(part -> Asked.label(calculation, part.getName()) + " "
+                        + text(calculation, Faults.get(part, one), limit))
                 .collect(Collectors.joining(", "));
     }
 
-    private static String text(Object value, double limit) {
+    private static String text(String calculation, Object value, double limit) {
         if (value instanceof Optional<?> optional) {
-            return optional.map(inner -> text(inner, limit)).orElseGet(() -> Words.of("engineering.noResult"));
+            return optional.map(inner -> text(calculation, inner, limit))
+                    .orElseGet(() -> Words.of("engineering.noResult"));
         }
         if (value instanceof Double number) {
             return Plain.beside(limit, number);
@@ -114,13 +116,15 @@ public record Worked(
         if (value instanceof List<?> several && several.stream().noneMatch(Record.class::isInstance)) {
             return several.isEmpty()
                     ? Words.of("engineering.noResult")
-                    : several.stream().map(one -> text(one, limit)).collect(Collectors.joining(", "));
+                    : several.stream().map(one -> text(calculation, one, limit)).collect(Collectors.joining(", "));
         }
         if (value instanceof List<?> sentences && sentences.stream().allMatch(Sentence.class::isInstance)) {
-            return sentences.stream().map(one -> text(one, limit)).collect(Collectors.joining(" "));
+            return sentences.stream().map(one -> text(calculation, one, limit)).collect(Collectors.joining(" "));
         }
         if (value instanceof List<?> several && several.stream().allMatch(Record.class::isInstance)) {
-            return several.stream().map(one -> parts((Record) one, limit)).collect(Collectors.joining("; "));
+            return several.stream()
+                    .map(one -> parts(calculation, (Record) one, limit))
+                    .collect(Collectors.joining("; "));
         }
         return value instanceof Record || value instanceof Iterable<?> || value instanceof java.util.Map<?, ?>
                 ? Written.of(value).toString()

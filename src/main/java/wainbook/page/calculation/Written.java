@@ -65,9 +65,10 @@ final class Written {
         return object;
     }
 
+    /** Adding zero takes the sign from a negative zero. */
     private static JsonNode scalar(Object value) {
         if (value instanceof Double number) {
-            return JSON.numberNode(number);
+            return JSON.numberNode(number + 0.0);
         }
         if (value instanceof Number number) {
             return JSON.numberNode(number.longValue());

@@ -112,6 +112,9 @@ class IsolationVoltmeterTest {
         assertThat(refusal(read(437.5, 218.75, 437.5, Rail.NEGATIVE))).isEqualTo("readings-inconsistent");
         assertThat(refusal(read(437.5, 218.75, Math.nextUp(437.5), Rail.NEGATIVE)))
                 .isEqualTo("readings-inconsistent");
+        assertThat(refusal(read(437.5, 218.75, Math.nextDown(437.5), Rail.NEGATIVE)))
+                .as("the last bit of a double is no reading")
+                .isEqualTo("readings-inconsistent");
     }
 
     @Test

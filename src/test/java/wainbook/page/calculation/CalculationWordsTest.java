@@ -60,7 +60,9 @@ class CalculationWordsTest {
         "bonding, pass fail undecided",
         "discharge, pass fail",
         "y-capacitor-energy, pass fail",
-        "tightening, pass fail undecided"
+        "tightening, pass fail undecided",
+        "drift, none outside noTrend",
+        "capability, none noLimit"
     })
     void each_verdict_has_a_sentence(String name, String verdicts) {
         for (String verdict : verdicts.split(" ")) {
