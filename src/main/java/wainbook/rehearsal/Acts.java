@@ -23,6 +23,7 @@ import wainbook.station.Recording;
 import wainbook.station.Voiding;
 import wainbook.station.Workplace;
 import wainbook.works.WorksDay;
+import wainbook.works.instruments.calibration.Calibrating;
 
 /** Everything that people of a works do and look at, as the pages and the API do it. */
 @Singleton
@@ -77,6 +78,9 @@ class Acts {
 
     @Inject
     SignOff signing;
+
+    @Inject
+    Calibrating calibrating;
 
     @Inject
     Move moving;

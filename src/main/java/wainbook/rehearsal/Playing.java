@@ -1,10 +1,12 @@
 package wainbook.rehearsal;
 
 import java.math.BigDecimal;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +24,7 @@ import wainbook.process.Route;
 import wainbook.process.plan.Plan;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
+import wainbook.works.Role;
 
 /**
  * Plays vehicles by their slot of entry. A leg of a vehicle's way is one transaction and is played once: begun again, the
@@ -80,6 +83,18 @@ final class Playing {
         for (int entry = 4; entry <= 8; entry++) {
             ordered(entry);
         }
+    }
+
+    /** Old certificates of tools, put on record on the day before the first vehicle. */
+    void certificates(int handedOver) {
+        Instant before = beforeAll(times, steps(), handedOver);
+        String engineer = Crew.of(people, acts.ledger, acts.day)
+                .anyone(Role.QUALITY_ENGINEER, Dice.of(scenario.seed(), "certificates"));
+        acts.ledger.together(LEG_TIMEOUT_S, () -> {
+            new Certificates(acts, scenario.certificates(), scenario.seed(), engineer)
+                    .puttingOnRecord(Clock.fixed(before, ZoneOffset.UTC));
+            return true;
+        });
     }
 
     /** What has left the line and is not handed over: one vehicle in the bay, the others waiting for their papers. */

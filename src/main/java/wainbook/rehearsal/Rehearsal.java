@@ -126,6 +126,7 @@ public class Rehearsal implements Announcement {
 
     private void past(Playing play) {
         try {
+            play.certificates(handedOver);
             play.besideTheLine();
             for (int number = 1; number <= handedOver && !ending; number++) {
                 play.past(number);

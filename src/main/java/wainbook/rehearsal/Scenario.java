@@ -15,8 +15,9 @@ import java.util.Optional;
  * What a rehearsal plays: {@code rehearsal.yaml} beside the files of the works.
  *
  * @param typical what is usually drained, taken out or counted, by sheet and item: the sheets leave it open
+ * @param certificates old ones of torque tools, from before the works kept its book here
  */
-record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical) {
+record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical, Certificates.Drawn certificates) {
 
     /**
      * One kind of vehicle.
@@ -41,6 +42,7 @@ record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical) {
     Scenario {
         kinds = List.copyOf(kinds);
         typical = typical == null ? Map.of() : Map.copyOf(typical);
+        certificates = certificates == null ? Certificates.Drawn.none() : certificates;
     }
 
     /** Empty where the works has nothing to rehearse. */
@@ -59,7 +61,7 @@ record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical) {
     }
 
     Scenario seeded(long other) {
-        return new Scenario(other, kinds, typical);
+        return new Scenario(other, kinds, typical, certificates);
     }
 
     /** The kind of the vehicle with this number: kinds come mixed, as orders do, and each to its share. */

@@ -60,6 +60,15 @@ class DriftTest {
         assertThat(found.trendShown()).isTrue();
     }
 
+    /** Where the upper end of a 95 % interval meets what is permitted, one in forty lies beyond it, and a trace on the far side. */
+    @Test
+    void odds_of_being_found_outside() {
+        assertThat(drift(4, Optional.of(1502.965416137886)).oddsOutside().orElseThrow())
+                .isBetween(0.025, 0.02501);
+        assertThat(drift(4, Optional.of(1758.985)).oddsOutside().orElseThrow()).isCloseTo(0.5, within(1e-4));
+        assertThat(drift(4, Optional.of(930.0)).oddsOutside().orElseThrow()).isLessThan(1e-3);
+    }
+
     @ParameterizedTest
     @CsvSource({"4.0, 1502.965416137886, 1758.985", "3.1, 1130.4653349380649, 1335.231"})
     void day_on_which_what_is_permitted_is_left(double permitted, double earliest, double central) {

@@ -56,6 +56,7 @@ public final class Drift implements Calculation<Drift.Inputs, Drift.Results> {
      * @param earliestDay on which the interval reaches what is permitted; absent if it never or always does
      * @param centralDay on which the line itself does
      * @param pSlope chance of so steep a line where there is no trend
+     * @param oddsOutside chance that a calibration on the day asked finds it outside what is permitted, on either side
      */
     public record Results(
             double slopePerDay,
@@ -70,7 +71,8 @@ public final class Drift implements Calculation<Drift.Inputs, Drift.Results> {
             boolean trendShown,
             double slopeError,
             double interceptError,
-            double pSlope) {}
+            double pSlope,
+            Optional<Double> oddsOutside) {}
 
     @Override
     public String name() {
@@ -114,7 +116,8 @@ public final class Drift implements Calculation<Drift.Inputs, Drift.Results> {
                 trend,
                 line.slopeError(),
                 line.interceptError(),
-                p);
+                p,
+                in.atDay().map(day -> outside(in.permittedPercent(), line, t, day)));
         return Answer.worked(new Working<>(
                 results,
                 Optional.empty(),
@@ -122,6 +125,15 @@ public final class Drift implements Calculation<Drift.Inputs, Drift.Results> {
                 steps(in, line, results),
                 sources(),
                 cautions()));
+    }
+
+    private static double outside(double permitted, StraightLine line, TDistribution t, double day) {
+        double scale = line.residualS() * line.widening(day);
+        if (scale == 0) {
+            return Math.abs(line.at(day)) > permitted ? 1 : 0;
+        }
+        return t.survivalProbability((permitted - line.at(day)) / scale)
+                + t.cumulativeProbability((-permitted - line.at(day)) / scale);
     }
 
     private static Sentence because(Results found, int n) {

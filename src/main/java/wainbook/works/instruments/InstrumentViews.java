@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,6 +25,8 @@ import wainbook.works.WorksSaying.GearDescribed;
 import wainbook.works.WorksSaying.WithdrawalCause;
 import wainbook.works.instruments.calibration.PointVerdict;
 import wainbook.works.instruments.daily.Checking;
+import wainbook.works.instruments.drift.DriftChart;
+import wainbook.works.instruments.drift.Series;
 
 /** What the pages about instruments show. */
 public final class InstrumentViews {
@@ -147,6 +150,18 @@ public final class InstrumentViews {
             return Arrays.stream(WithdrawalCause.values())
                     .map(cause -> new Option(cause.name(), Words.of("works.cause." + cause)))
                     .toList();
+        }
+
+        /** One chart for each point, the largest first: there most is at stake. */
+        public List<DriftChart> drifts() {
+            return Series.of(calibrations).stream()
+                    .sorted(Comparator.comparing(Series::target).reversed())
+                    .map(series -> new DriftChart(series, instrument.unit(), instrument.due()))
+                    .toList();
+        }
+
+        public String date(LocalDate day) {
+            return Formats.date(day);
         }
 
         public String expires() {
