@@ -42,9 +42,9 @@ final class Certificates {
      * One tool.
      *
      * @param newestPercent error of the newest calibration at the largest point; the others lie a little nearer zero
-     * @param percentAYear how it grows
+     * @param percentPerYear how it grows
      */
-    record Tool(String code, List<BigDecimal> points, double newestPercent, double percentAYear, int calibrations) {
+    record Tool(String code, List<BigDecimal> points, double newestPercent, double percentPerYear, int calibrations) {
         Tool {
             points = List.copyOf(points);
         }
@@ -107,7 +107,7 @@ final class Certificates {
         var points = new ArrayList<CalibrationPoint>();
         for (int i = 0; i < tool.points().size(); i++) {
             double share = 0.8 + 0.2 * (i + 1) / tool.points().size();
-            double error = (tool.newestPercent() - before * tool.percentAYear()) * share
+            double error = (tool.newestPercent() - before * tool.percentPerYear()) * share
                     + (dice.aboutTheMiddle() - 0.5) * 2 * drawn.scatterPercent();
             points.add(new CalibrationPoint(
                     tool.points().get(i),

@@ -87,10 +87,10 @@ final class Playing {
 
     /** Old certificates of tools, put on record on the day before the first vehicle. */
     void certificates(int handedOver) {
-        Instant before = beforeAll(times, steps(), handedOver);
-        String engineer = Crew.of(people, acts.ledger, acts.day)
-                .anyone(Role.QUALITY_ENGINEER, Dice.of(scenario.seed(), "certificates"));
+        Instant before = beforeAll(times, steps(), handedOver).plus(Duration.ofHours(1));
         acts.ledger.together(LEG_TIMEOUT_S, () -> {
+            String engineer = Crew.of(people, acts.ledger, acts.day)
+                    .anyone(Role.QUALITY_ENGINEER, Dice.of(scenario.seed(), "certificates"));
             new Certificates(acts, scenario.certificates(), scenario.seed(), engineer)
                     .puttingOnRecord(Clock.fixed(before, ZoneOffset.UTC));
             return true;

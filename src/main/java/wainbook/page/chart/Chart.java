@@ -25,8 +25,8 @@ public record Chart(
     public static final int HEIGHT = 260;
 
     private static final int LEFT = 64;
-    private static final int RIGHT = 132;
-    private static final int TOP = 12;
+    private static final int RIGHT = 150;
+    private static final int TOP = 26;
     private static final int BOTTOM = 40;
     private static final int MOST_LABELS = 8;
     private static final double AIR = 0.08;
@@ -110,7 +110,8 @@ public record Chart(
 
     public List<Across> ticks() {
         return Ticks.within(least(), most(), 5).stream()
-                .map(tick -> new Across(y(tick.doubleValue()), tick.toPlainString(), "tick"))
+                .map(tick ->
+                        new Across(y(tick.doubleValue()), tick.toPlainString().replace('-', '−'), "tick"))
                 .toList();
     }
 

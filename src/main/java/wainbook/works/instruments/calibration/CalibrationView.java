@@ -3,6 +3,7 @@ package wainbook.works.instruments.calibration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.page.Words;
@@ -40,6 +41,13 @@ public record CalibrationView(Instrument instrument, long seen, Filled filled) {
         return Arrays.stream(Adjustment.values())
                 .map(one -> new Option(one.name(), Words.of("works.adjustment." + one)))
                 .toList();
+    }
+
+    /** Whether error and uncertainty are to be worked out here, or were tried to be. */
+    public boolean worksOut() {
+        return Stream.of("referenceW", "step")
+                .anyMatch(field -> !filled.value(field).isEmpty()
+                        || filled.form().fault(field).isPresent());
     }
 
     public String path() {
