@@ -71,7 +71,13 @@ public final class RateInterval implements Calculation<RateInterval.Inputs, Rate
         Optional<Double> none =
                 in.events() == 0 ? Optional.of(-Math.expm1(Math.log(1 - in.confidence()) / n)) : Optional.empty();
         return found(
-                new Results(rate, Math.max(0, middle - half), Math.min(1, middle + half), exactLow, exactHigh, none),
+                new Results(
+                        rate,
+                        in.events() == 0 ? 0 : middle - half,
+                        in.events() == in.pieces() ? 1 : middle + half,
+                        exactLow,
+                        exactHigh,
+                        none),
                 Sentence.of("engineering.rate-interval.none", rate, exactLow, exactHigh),
                 Step.of("rate", "events / pieces", rate, "", "%s / %s", in.events(), in.pieces()),
                 Step.of("scoreMiddle", "(r + z²/2n) / (1 + z²/n)", middle, "", "z = %s", z),

@@ -64,7 +64,7 @@ public final class PropertyClass implements Calculation<PropertyClass.Inputs, Pr
     public List<Source> sources() {
         return List.of(
                 Source.memory("ISO 898-1", "yield strength and proof stress of 8.8, 10.9 and 12.9"),
-                Source.seen("Two fastener suppliers’ tables of ISO 898-1", "proof loads M6 to M24, within 0.5 %"));
+                Source.seen("Two fastener suppliers’ tables of ISO 898-1", "proof loads M6 to M24, which they round"));
     }
 
     @Override
