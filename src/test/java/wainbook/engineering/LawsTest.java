@@ -160,7 +160,8 @@ class LawsTest {
                     .toList();
             var drift = results(new Drift().of(new Drift.Inputs(days, values, 200, Optional.empty())));
             var later = results(new Drift()
-                    .of(new Drift.Inputs(days.stream().map(day -> day + 1000).toList(), values, 200, Optional.empty())));
+                    .of(new Drift.Inputs(
+                            days.stream().map(day -> day + 1000).toList(), values, 200, Optional.empty())));
             assertThat(later.slopePerDay()).isCloseTo(drift.slopePerDay(), within(1e-12));
             assertThat(later.trendShown()).isEqualTo(drift.trendShown());
             assertThat(later.earliestDay().orElseThrow() - 1000)
