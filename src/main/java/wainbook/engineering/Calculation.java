@@ -1,6 +1,7 @@
 package wainbook.engineering;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One thing the works decides by figures. Inputs and results are records whose components carry their units in their names;
@@ -30,6 +31,18 @@ public interface Calculation<I extends Record, R extends Record> {
 
     /** The calculation itself, for inputs that are known to be in their domain. Callers use {@link #of}. */
     Answer<R> work(I inputs);
+
+    /** An answer that judges nothing. */
+    default Answer<R> found(R results, Sentence because, Step... steps) {
+        return Answer.worked(new Working<>(results, Optional.empty(), because, List.of(steps), sources(), cautions()));
+    }
+
+    /** An answer that says whether something keeps to its limit; the sentence is the verdict's own. */
+    default Answer<R> judged(R results, Decision decision, List<?> figures, Step... steps) {
+        Sentence because = decision.because(name(), figures.toArray());
+        return Answer.worked(
+                new Working<>(results, Optional.of(decision), because, List.of(steps), sources(), cautions()));
+    }
 
     /** Faults of fields come before impossible readings, and a result that is no finite number is never handed out. */
     default Answer<R> of(I inputs) {

@@ -12,12 +12,20 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.engineering.Answer;
 import wainbook.engineering.Verdict;
+import wainbook.engineering.electrical.ArcEnergy;
+import wainbook.engineering.electrical.BondBetweenParts;
 import wainbook.engineering.electrical.Bonding;
+import wainbook.engineering.electrical.Decay;
 import wainbook.engineering.electrical.Discharge;
 import wainbook.engineering.electrical.MonitorTestResistor;
 import wainbook.engineering.electrical.Precharge;
+import wainbook.engineering.electrical.PrechargeCheck;
+import wainbook.engineering.electrical.VoltageClass;
+import wainbook.engineering.electrical.VoltageClass.Current;
+import wainbook.engineering.electrical.VoltageClass.Letter;
 import wainbook.engineering.electrical.YCapacitorEnergy;
 
 /** Numbers without another source were derived by hand from Ohm’s law and the laws of the capacitor, to 1e-6. */
@@ -155,6 +163,93 @@ class BondingAndStoredEnergyTest {
         assertThat(found.tauS()).isCloseTo(0.0564, within(1e-12));
         assertThat(found.peakA()).isCloseTo(14.89362, withinPercentage(PPM));
         assertThat(found.energyJ()).isCloseTo(294, within(1e-9));
+    }
+
+    /** 60 V DC and 30 V AC belong to class A: ISO 6469-3 clause 4 from memory, 60 and 30 V read in FMVSS 305. */
+    @ParameterizedTest
+    @CsvSource({
+        "60, DC, A",
+        "60.1, DC, B",
+        "30, AC, A",
+        "30.1, AC, B",
+        "1500, DC, B",
+        "1500.1, DC, BEYOND",
+        "1000, AC, B",
+        "1000.1, AC, BEYOND",
+        "0, DC, A"
+    })
+    void voltage_class(double voltageV, Current current, Letter letter) {
+        assertThat(results(new VoltageClass().of(new VoltageClass.Inputs(voltageV, current)))
+                        .voltageClass())
+                .isEqualTo(letter);
+    }
+
+    /** Parts of 0.060 and 0.090 Ω: 0.2 Ω between parts in reach is UN R100 03 series from memory; by hand. */
+    @ParameterizedTest
+    @CsvSource({"0.06, 0.09, 0, 0.15, PASS", "0.1, 0.1, 0, 0.2, FAIL", "0.06, 0.09, 0.06, 0.15, UNDECIDED"})
+    void bond_between_two_parts(double first, double second, double uncertainty, double between, Verdict verdict) {
+        var answer = new BondBetweenParts().of(new BondBetweenParts.Inputs(first, second, uncertainty));
+
+        assertThat(results(answer).betweenOhm()).isCloseTo(between, within(1e-9));
+        assertThat(verdict(answer)).isEqualTo(verdict);
+    }
+
+    /** 540 V, 30 s later 255 V; by hand. */
+    @Test
+    void time_constant_from_two_readings() {
+        var found = results(new Decay().of(new Decay.Inputs(540, 255, 30, 60)));
+
+        assertThat(found.tauS()).isCloseTo(39.983708, withinPercentage(PPM));
+        assertThat(found.remainingS()).isCloseTo(57.853187, withinPercentage(PPM));
+        assertThat(results(new Decay().of(new Decay.Inputs(540, 60, 30, 60))).remainingS())
+                .isZero();
+        assertThat(refusal(new Decay().of(new Decay.Inputs(255, 255, 30, 60)))).isEqualTo("does-not-fall");
+    }
+
+    /** A start at or below the limit takes no time; by hand. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 12, 60})
+    void what_is_low_already_takes_no_time(double startV) {
+        var inputs = new Discharge.Inputs(0.0012, 33_000, startV, 60, 0, 0, 0);
+
+        assertThat(results(new Discharge().of(inputs)).timeS()).isZero();
+        assertThat(verdict(new Discharge().of(inputs))).isEqualTo(Verdict.PASS);
+    }
+
+    /** A bus of 700 V that stands at 540 V behind 47 Ω; by hand. */
+    @Test
+    void precharge_held_back_by_a_load() {
+        var found = results(new PrechargeCheck().of(new PrechargeCheck.Inputs(700, 47, 540, Optional.empty(), 0.95)));
+
+        assertThat(found.loadOhm().orElseThrow()).isCloseTo(158.625, withinPercentage(PPM));
+        assertThat(found.leastLoadOhm()).isCloseTo(893, withinPercentage(PPM));
+        assertThat(found.reachedRatio()).isCloseTo(0.771429, withinPercentage(PPM));
+        assertThat(found.capacitanceF()).isEmpty();
+    }
+
+    /** 600 of 700 V after 100 ms through 47 Ω; by hand. */
+    @Test
+    void capacitance_from_a_precharge() {
+        var found = results(new PrechargeCheck().of(new PrechargeCheck.Inputs(700, 47, 600, Optional.of(0.1), 0.95)));
+
+        assertThat(found.tauS().orElseThrow()).isCloseTo(0.05138983, withinPercentage(PPM));
+        assertThat(found.capacitanceF().orElseThrow()).isCloseTo(1093.4007e-6, withinPercentage(PPM));
+        assertThat(found.loadOhm()).isEmpty();
+        assertThat(refusal(new PrechargeCheck().of(new PrechargeCheck.Inputs(700, 47, 700, Optional.empty(), 0.95))))
+                .isEqualTo("supply-reached");
+    }
+
+    /** 700 V, 7000 A short circuit, 45.7 cm: formula of Doan 2010 from memory, numbers by hand. */
+    @ParameterizedTest
+    @CsvSource({"0.1, 1.173096", "2, 23.46192"})
+    void heat_of_an_arc(double seconds, double energy) {
+        var found = results(new ArcEnergy().of(new ArcEnergy.Inputs(700, 7000, seconds, 457)));
+
+        assertThat(found.energyCalPerCm2()).isCloseTo(energy, withinPercentage(PPM));
+        assertThat(found.arcA()).isEqualTo(3500);
+        assertThat(results(new ArcEnergy().of(new ArcEnergy.Inputs(700, 7000, seconds, found.burnDistanceMm())))
+                        .energyCalPerCm2())
+                .isCloseTo(1.2, withinPercentage(PPM));
     }
 
     private static Answer<Bonding.Results> bond(

@@ -7,6 +7,9 @@ import static wainbook.engineering.Answers.refusal;
 import static wainbook.engineering.Answers.results;
 import static wainbook.engineering.Answers.working;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -21,6 +24,23 @@ import wainbook.engineering.statistics.Capability.Law;
 import wainbook.engineering.statistics.Capability.Results;
 
 class CapabilityTest {
+
+    /** NIST StRD, univariate, Michelso: certified mean and standard deviation; where the values come from stands beside them. */
+    @Test
+    void speed_of_light() throws IOException {
+        List<Double> values;
+        try (Stream<String> lines = Files.lines(Path.of("src/test/resources/published/michelso.txt"))) {
+            values = lines.filter(line -> !line.startsWith("#"))
+                    .flatMap(line -> Stream.of(line.split(" ")))
+                    .map(Double::valueOf)
+                    .toList();
+        }
+        Results found = of(values, Optional.empty(), Optional.empty());
+
+        assertThat(found.n()).isEqualTo(100);
+        assertThat(found.mean()).isCloseTo(299.8524, within(1e-12));
+        assertThat(found.s()).isCloseTo(0.0790105478190518, within(1e-12));
+    }
 
     /** NIST StRD, univariate, NumAcc1: three values, mean 10000002 and s 1; the set from memory, the mean seen in open tests. */
     @Test

@@ -15,6 +15,8 @@ import wainbook.engineering.Answer;
 import wainbook.engineering.Verdict;
 import wainbook.engineering.electrical.IsolationCombined;
 import wainbook.engineering.electrical.IsolationDirect;
+import wainbook.engineering.electrical.IsolationSuspect;
+import wainbook.engineering.electrical.IsolationTwoVoltmeters;
 import wainbook.engineering.electrical.IsolationVoltmeter;
 import wainbook.engineering.electrical.IsolationVoltmeter.Rail;
 
@@ -53,6 +55,8 @@ class InsulationResistanceTest {
         assertThat(found.isolationOhm()).isCloseTo(1e6, withinPercentage(PPM));
         assertThat(found.parallelOhm())
                 .hasValueSatisfying(ohm -> assertThat(ohm).isCloseTo(666_666.67, withinPercentage(PPM)));
+        assertThat(found.negativeOhm().orElseThrow()).isCloseTo(2e6, withinPercentage(PPM));
+        assertThat(found.positiveOhm().orElseThrow()).isCloseTo(1e6, withinPercentage(PPM));
     }
 
     /** Readings to a tenth of a volt; by hand. */
@@ -143,7 +147,11 @@ class InsulationResistanceTest {
 
     /** Rail by rail, then both; by hand. */
     @ParameterizedTest
-    @CsvSource({"5e6, 8e6, 3e6, 1518987.34", "4e6, 10e6, 1e6, 740740.74"})
+    @CsvSource({
+        "5e6, 8e6, 3e6, 1518987.34",
+        "4e6, 10e6, 1e6, 740740.74",
+        "1518987.3417721519, 740740.7407407408, 1e18, 497925.31"
+    })
     void three_parts_on_a_rail(double first, double second, double third, double railOhm) {
         var inputs = new IsolationCombined.Inputs(List.of(first, second, third), 700, 500);
 
@@ -171,6 +179,53 @@ class InsulationResistanceTest {
         assertThat(verdict(new IsolationDirect().of(joined))).isEqualTo(Verdict.FAIL);
         assertThat(results(single).ohmPerVolt()).isCloseTo(571.43, withinPercentage(0.01));
         assertThat(verdict(single)).isEqualTo(Verdict.PASS);
+    }
+
+    /** Ten parts together, each ± 10 % (k = 2): by one tester, and by a tester each; propagated by hand. */
+    @ParameterizedTest
+    @CsvSource({"false, 13880.18", "true, 36412.86"})
+    void uncertainty_of_ten_parts(boolean sameTester, double uncertaintyOhm) {
+        List<Double> parts = List.of(2.4e6, 2.4e6, 2.6e6, 4e6, 10e6, 6e6, 1.5e6, 5e6, 8e6, 50e6);
+        var answer = new IsolationCombined().of(new IsolationCombined.Inputs(parts, 700, 500, 10, sameTester));
+
+        assertThat(results(answer).expandedUncertaintyOhm()).isCloseTo(uncertaintyOhm, withinPercentage(PPM));
+        assertThat(verdict(answer)).isEqualTo(sameTester ? Verdict.UNDECIDED : Verdict.PASS);
+    }
+
+    /** The whole reads 210 kΩ, all but the heater make 480 858 Ω together; by hand. */
+    @Test
+    void part_that_was_not_measured() {
+        List<Double> others = List.of(2.4e6, 2.4e6, 2.6e6, 4e6, 10e6, 6e6, 5e6, 8e6, 50e6);
+        var found = results(new IsolationSuspect().of(new IsolationSuspect.Inputs(210_000, others)));
+
+        assertThat(found.suspectOhm()).isCloseTo(372_815.85, withinPercentage(PPM));
+        assertThat(found.parallelOhm()).isCloseTo(480_858, withinPercentage(0.001));
+        assertThat(found.share()).isCloseTo(210_000 / 372_815.85, withinPercentage(PPM));
+        assertThat(refusal(new IsolationSuspect().of(new IsolationSuspect.Inputs(210_000, List.of(210_000.0)))))
+                .isEqualTo("others-below-whole");
+    }
+
+    /** A meter on each rail: formula from memory and derived again from Kirchhoff's laws, numbers by hand. */
+    @Test
+    void two_voltmeters_at_once() {
+        var answer = new IsolationTwoVoltmeters()
+                .of(new IsolationTwoVoltmeters.Inputs(452.9, 247.1, 169.0, 531.0, 350_000, 10e6, 700, 500));
+
+        assertThat(results(answer).uncorrectedOhm()).isCloseTo(908_745.87, withinPercentage(PPM));
+        assertThat(results(answer).isolationOhm()).isCloseTo(999_582.52, withinPercentage(PPM));
+        assertThat(verdict(answer)).isEqualTo(Verdict.PASS);
+    }
+
+    @Test
+    void two_voltmeters_that_cannot_be_right() {
+        var two = new IsolationTwoVoltmeters();
+
+        assertThat(refusal(two.of(new IsolationTwoVoltmeters.Inputs(247, 453, 169, 531, 350_000, 10e6, 700, 500))))
+                .isEqualTo("wrong-rail");
+        assertThat(refusal(two.of(new IsolationTwoVoltmeters.Inputs(453, 247, 453, 247, 350_000, 10e6, 700, 500))))
+                .isEqualTo("meters-inconsistent");
+        assertThat(refusal(two.of(new IsolationTwoVoltmeters.Inputs(453, 247, 169, 531, 350_000, 900_000, 700, 500))))
+                .isEqualTo("meters-inconsistent");
     }
 
     private static Answer<IsolationVoltmeter.Results> measured(

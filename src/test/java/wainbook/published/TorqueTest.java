@@ -3,6 +3,7 @@ package wainbook.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static wainbook.engineering.Answers.faultyFields;
 import static wainbook.engineering.Answers.results;
 import static wainbook.engineering.Answers.verdict;
 
@@ -15,8 +16,13 @@ import wainbook.engineering.Answer;
 import wainbook.engineering.Verdict;
 import wainbook.engineering.tightening.Extension;
 import wainbook.engineering.tightening.Preload;
+import wainbook.engineering.tightening.PreloadScatter;
+import wainbook.engineering.tightening.PropertyClass;
+import wainbook.engineering.tightening.PropertyClass.Strength;
 import wainbook.engineering.tightening.Tightening;
 import wainbook.engineering.tightening.TighteningOrder;
+import wainbook.engineering.tightening.TorqueUnit;
+import wainbook.engineering.tightening.TorqueUnit.Unit;
 
 class TorqueTest {
 
@@ -115,6 +121,78 @@ class TorqueTest {
         assertThat(results(preload(Optional.of(50.0), 10, 1.5, friction, 12.815))
                         .preloadN())
                 .isCloseTo(preloadN, withinPercentage(1e-3));
+    }
+
+    /** αA = (1 + x)/(1 − x): scatters read in a table after VDI 2230:1986, factors by hand; 41.9/1.8 = 23.3 kN read in print. */
+    @ParameterizedTest
+    @CsvSource({"17, 1.409639", "23, 1.597403", "33, 1.985075", "43, 2.508772", "60, 4.0", "0, 1"})
+    void scatter_of_preload(double percent, double factor) {
+        var found = results(new PreloadScatter().of(new PreloadScatter.Inputs(percent, Optional.of(41_900.0))));
+
+        assertThat(found.factor()).isCloseTo(factor, within(1e-6));
+        assertThat(found.leastN().orElseThrow()).isCloseTo(41_900 / factor, within(0.05));
+    }
+
+    /** Proof loads in kN read in two fastener suppliers' tables of ISO 898-1, which round, M6 downward: within 0.7 %. */
+    @ParameterizedTest
+    @CsvSource({
+        "6, 1, 11.6, 16.7, 19.5",
+        "8, 1.25, 21.2, 30.4, 35.5",
+        "10, 1.5, 33.7, 48.1, 56.3",
+        "12, 1.75, 48.9, 70.0, 81.8",
+        "14, 2, 66.7, 95.5, 112",
+        "16, 2, 91.0, 130, 152",
+        "18, 2.5, 115, 159, 186",
+        "20, 2.5, 147, 203, 238",
+        "22, 2.5, 182, 252, 294",
+        "24, 3, 212, 293, 342"
+    })
+    void proof_loads(double diameterMm, double pitchMm, double of88, double of109, double of129) {
+        assertThat(proofKn(Strength.S8_8, diameterMm, pitchMm)).isCloseTo(of88, withinPercentage(0.7));
+        assertThat(proofKn(Strength.S10_9, diameterMm, pitchMm)).isCloseTo(of109, withinPercentage(0.7));
+        assertThat(proofKn(Strength.S12_9, diameterMm, pitchMm)).isCloseTo(of129, withinPercentage(0.7));
+    }
+
+    /** Least yield strengths of ISO 898-1, from memory. */
+    @ParameterizedTest
+    @CsvSource({"S8_8, 16, 640", "S8_8, 16.1, 660", "S10_9, 16, 940", "S12_9, 24, 1100"})
+    void yield_strengths(Strength strength, double diameterMm, double yieldMPa) {
+        assertThat(results(new PropertyClass().of(new PropertyClass.Inputs(strength, diameterMm, 2)))
+                        .yieldMPa())
+                .isEqualTo(yieldMPa);
+        assertThat(faultyFields(new PropertyClass().of(new PropertyClass.Inputs(strength, 2, 2))))
+                .containsExactly("pitchMm");
+    }
+
+    /** Exact by the definitions of pound, foot and standard gravity; 88.5 lbf·ft by hand. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, POUND_FORCE_FOOT, 1.3558179483314004",
+        "1, POUND_FORCE_INCH, 0.1129848290276167",
+        "1, KILOGRAM_FORCE_METRE, 9.80665",
+        "88.5, POUND_FORCE_FOOT, 119.989888",
+        "120, NEWTON_METRE, 120"
+    })
+    void torque_units(double torque, Unit unit, double torqueNm) {
+        var found = results(new TorqueUnit().of(new TorqueUnit.Inputs(torque, unit)));
+
+        assertThat(found.torqueNm()).isCloseTo(torqueNm, withinPercentage(5e-7));
+        assertThat(results(new TorqueUnit().of(new TorqueUnit.Inputs(found.poundForceFeet(), Unit.POUND_FORCE_FOOT)))
+                        .torqueNm())
+                .isCloseTo(torqueNm, withinPercentage(5e-7));
+        assertThat(results(new TorqueUnit().of(new TorqueUnit.Inputs(found.poundForceInches(), Unit.POUND_FORCE_INCH)))
+                        .torqueNm())
+                .isCloseTo(torqueNm, withinPercentage(5e-7));
+        assertThat(results(new TorqueUnit()
+                                .of(new TorqueUnit.Inputs(found.kilogramForceMetres(), Unit.KILOGRAM_FORCE_METRE)))
+                        .torqueNm())
+                .isCloseTo(torqueNm, withinPercentage(5e-7));
+    }
+
+    private static double proofKn(Strength strength, double diameterMm, double pitchMm) {
+        return results(new PropertyClass().of(new PropertyClass.Inputs(strength, diameterMm, pitchMm)))
+                        .proofN()
+                / 1000;
     }
 
     private static Answer<Preload.Results> preload(

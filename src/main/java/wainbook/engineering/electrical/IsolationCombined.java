@@ -8,6 +8,7 @@ import wainbook.engineering.Decision;
 import wainbook.engineering.Domain;
 import wainbook.engineering.Limit;
 import wainbook.engineering.Plain;
+import wainbook.engineering.Preset;
 import wainbook.engineering.Sentence;
 import wainbook.engineering.Size;
 import wainbook.engineering.Source;
@@ -20,17 +21,32 @@ import wainbook.engineering.Working;
  */
 public final class IsolationCombined implements Calculation<IsolationCombined.Inputs, IsolationCombined.Results> {
 
+    /**
+     * @param accuracyPercent expanded uncertainty, k = 2, of each part's value
+     * @param sameTester one tester measured all, so that its errors go the same way: the safe assumption
+     */
     public record Inputs(
             @Size(from = 1) List<@Domain(above = 0) Double> partsOhm,
             @Domain(above = 0) double workingV,
-            @Domain(above = 0) double limitOhmPerVolt) {
+            @Domain(above = 0) double limitOhmPerVolt,
+            @Preset("0") @Domain(from = 0) double accuracyPercent,
+            @Preset("true") boolean sameTester) {
         public Inputs {
             partsOhm = List.copyOf(partsOhm);
+        }
+
+        public Inputs(List<Double> partsOhm, double workingV, double limitOhmPerVolt) {
+            this(partsOhm, workingV, limitOhmPerVolt, 0, true);
         }
     }
 
     /** @param shares each part's share of the leakage current, in the order of the parts; together 1 */
-    public record Results(double parallelOhm, double ohmPerVolt, double limitOhm, List<Double> shares) {}
+    public record Results(
+            double parallelOhm,
+            double ohmPerVolt,
+            double limitOhm,
+            List<Double> shares,
+            double expandedUncertaintyOhm) {}
 
     @Override
     public String name() {
@@ -39,7 +55,7 @@ public final class IsolationCombined implements Calculation<IsolationCombined.In
 
     @Override
     public List<Source> sources() {
-        return List.of(Origins.CONDUCTANCES, Origins.ISOLATION_LIMITS, Origins.WORKING_VOLTAGE);
+        return List.of(Origins.CONDUCTANCES, Origins.ISOLATION_LIMITS, Origins.WORKING_VOLTAGE, Origins.GUARD_BAND);
     }
 
     @Override
@@ -55,17 +71,31 @@ public final class IsolationCombined implements Calculation<IsolationCombined.In
                 in.partsOhm().stream().map(ohm -> parallelOhm / ohm).toList();
         double limitOhm = in.limitOhmPerVolt() * in.workingV();
         double ohmPerVolt = parallelOhm / in.workingV();
-        Decision decision = Limit.atLeast(limitOhm).judge(parallelOhm, 0, "ohm");
+        double together = in.sameTester()
+                ? 1
+                : Math.sqrt(shares.stream().mapToDouble(share -> share * share).sum());
+        double uncertaintyOhm = in.accuracyPercent() / 100 * parallelOhm * together;
+        Decision decision = Limit.atLeast(limitOhm).judge(parallelOhm, uncertaintyOhm, "ohm");
         return Answer.worked(new Working<>(
-                new Results(parallelOhm, ohmPerVolt, limitOhm, shares),
+                new Results(parallelOhm, ohmPerVolt, limitOhm, shares, uncertaintyOhm),
                 Optional.of(decision),
                 decision.because(
                         name(),
                         Plain.beside(limitOhm, parallelOhm),
                         limitOhm,
-                        in.partsOhm().size()),
+                        in.partsOhm().size(),
+                        uncertaintyOhm),
                 List.of(
                         Step.of("parallel", "R∥ = 1 / Σ(1/Ri)", parallelOhm, "ohm", "1 / %s", conductanceS),
+                        Step.of(
+                                "uncertainty",
+                                "U = accuracy · R∥, or · √Σ share² where testers differ",
+                                uncertaintyOhm,
+                                "ohm",
+                                "%s %% · %s · %s",
+                                in.accuracyPercent(),
+                                parallelOhm,
+                                together),
                         Step.of("perVolt", "R∥ / Uw", ohmPerVolt, "ohm/V", "%s / %s", parallelOhm, in.workingV()),
                         Step.of(
                                 "limit",

@@ -69,13 +69,18 @@ public final class IsolationVoltmeter implements Calculation<IsolationVoltmeter.
         }
     }
 
-    /** @param parallelOhm both rails together against the chassis, from the first readings; absent if they cannot show it */
+    /**
+     * @param parallelOhm both rails together against the chassis, from the first readings; absent if they cannot show it
+     * @param negativeOhm that rail alone, from the same readings; likewise positiveOhm
+     */
     public record Results(
             double isolationOhm,
             double ohmPerVolt,
             double limitOhm,
             double expandedUncertaintyOhm,
-            Optional<Double> parallelOhm) {}
+            Optional<Double> parallelOhm,
+            Optional<Double> negativeOhm,
+            Optional<Double> positiveOhm) {}
 
     @Override
     public String name() {
@@ -115,8 +120,14 @@ public final class IsolationVoltmeter implements Calculation<IsolationVoltmeter.
                 .map(meterOhm -> meterOhm * (in.busV() / in.sumV() - 1))
                 .filter(ohm -> ohm > 0);
         Decision decision = Limit.atLeast(limitOhm).judge(isolationOhm, uncertaintyOhm, "ohm");
-        Results results =
-                new Results(isolationOhm, isolationOhm / in.workingV(), limitOhm, uncertaintyOhm, parallelOhm);
+        Results results = new Results(
+                isolationOhm,
+                isolationOhm / in.workingV(),
+                limitOhm,
+                uncertaintyOhm,
+                parallelOhm,
+                rail(parallelOhm, in.negativeToChassisV(), in.positiveToChassisV()),
+                rail(parallelOhm, in.positiveToChassisV(), in.negativeToChassisV()));
         return Answer.worked(new Working<>(
                 results,
                 Optional.of(decision),
@@ -125,6 +136,11 @@ public final class IsolationVoltmeter implements Calculation<IsolationVoltmeter.
                 steps(in, results),
                 sources(),
                 cautions()));
+    }
+
+    /** R∥ · (1 + U_rail / U_other); a rail beside one that reads nothing has no leak that these readings show. */
+    private static Optional<Double> rail(Optional<Double> parallelOhm, double railV, double otherV) {
+        return parallelOhm.map(ohm -> ohm * (1 + railV / otherV)).filter(Double::isFinite);
     }
 
     private static List<Step> steps(Inputs in, Results out) {

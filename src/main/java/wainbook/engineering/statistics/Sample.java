@@ -27,7 +27,7 @@ public record Sample(List<Double> values) {
     }
 
     /** With n − 1 below. */
-    double s() {
+    public double s() {
         double mean = mean();
         return Math.sqrt(stream().map(value -> (value - mean) * (value - mean)).sum() / (n() - 1));
     }

@@ -116,7 +116,7 @@ public record Asked(
         AnnotatedType bounded = kind == Kind.SEVERAL ? Types.argument(type, 0) : type;
         Stream<String> several = switch (kind) {
             case SEVERAL -> Stream.of(Words.of("engineering.severalHint"));
-            case PARTS -> Stream.of(Words.of("engineering.partsHint"));
+            case PARTS -> Stream.of(Rows.fit(type) ? Rows.hint(calculation, type) : Words.of("engineering.partsHint"));
             case NUMBER, TEXT, CHOICE -> Stream.empty();
         };
         Stream<String> one = either.isEmpty()

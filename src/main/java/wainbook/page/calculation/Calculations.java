@@ -10,27 +10,56 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import wainbook.engineering.Calculation;
+import wainbook.engineering.electrical.ArcEnergy;
+import wainbook.engineering.electrical.BondBetweenParts;
 import wainbook.engineering.electrical.Bonding;
+import wainbook.engineering.electrical.Decay;
 import wainbook.engineering.electrical.Discharge;
 import wainbook.engineering.electrical.IsolationCombined;
 import wainbook.engineering.electrical.IsolationDirect;
+import wainbook.engineering.electrical.IsolationSuspect;
+import wainbook.engineering.electrical.IsolationTwoVoltmeters;
 import wainbook.engineering.electrical.IsolationVoltmeter;
 import wainbook.engineering.electrical.MonitorTestResistor;
 import wainbook.engineering.electrical.Precharge;
+import wainbook.engineering.electrical.PrechargeCheck;
+import wainbook.engineering.electrical.VoltageClass;
 import wainbook.engineering.electrical.YCapacitorEnergy;
 import wainbook.engineering.flow.Takt;
+import wainbook.engineering.measurement.Agreement;
 import wainbook.engineering.measurement.Calibration;
+import wainbook.engineering.measurement.CalibrationInterval;
 import wainbook.engineering.measurement.CheckCharacter;
+import wainbook.engineering.measurement.ConformanceProbability;
 import wainbook.engineering.measurement.Containment;
+import wainbook.engineering.measurement.CoverageFactor;
+import wainbook.engineering.measurement.DigitPreference;
 import wainbook.engineering.measurement.Drift;
+import wainbook.engineering.measurement.ElementString;
 import wainbook.engineering.measurement.GaugeStudy;
+import wainbook.engineering.measurement.GaugeStudyByRanges;
 import wainbook.engineering.measurement.IndividualsChart;
+import wainbook.engineering.measurement.TooLittleScatter;
 import wainbook.engineering.measurement.Vin;
+import wainbook.engineering.statistics.AcceptancePlan;
+import wainbook.engineering.statistics.AttributeChart;
 import wainbook.engineering.statistics.Capability;
+import wainbook.engineering.statistics.CapabilityNeeded;
+import wainbook.engineering.statistics.Cusum;
+import wainbook.engineering.statistics.DefectRate;
+import wainbook.engineering.statistics.Ewma;
+import wainbook.engineering.statistics.RateInterval;
+import wainbook.engineering.statistics.RolledYield;
+import wainbook.engineering.statistics.ShortRun;
+import wainbook.engineering.statistics.SubgroupChart;
+import wainbook.engineering.statistics.ToleranceInterval;
 import wainbook.engineering.tightening.Extension;
 import wainbook.engineering.tightening.Preload;
+import wainbook.engineering.tightening.PreloadScatter;
+import wainbook.engineering.tightening.PropertyClass;
 import wainbook.engineering.tightening.Tightening;
 import wainbook.engineering.tightening.TighteningOrder;
+import wainbook.engineering.tightening.TorqueUnit;
 
 /** Every calculation there is, by name: the pure ones, and those that other rooms offer as beans. */
 @Singleton
@@ -57,6 +86,35 @@ public class Calculations {
             new Capability(),
             new Vin(),
             new CheckCharacter(),
+            new VoltageClass(),
+            new ArcEnergy(),
+            new Decay(),
+            new PrechargeCheck(),
+            new IsolationSuspect(),
+            new IsolationTwoVoltmeters(),
+            new BondBetweenParts(),
+            new PreloadScatter(),
+            new PropertyClass(),
+            new TorqueUnit(),
+            new ConformanceProbability(),
+            new CoverageFactor(),
+            new CalibrationInterval(),
+            new Agreement(),
+            new ElementString(),
+            new GaugeStudyByRanges(),
+            new DigitPreference(),
+            new TooLittleScatter(),
+            new SubgroupChart(),
+            new AttributeChart(),
+            new Cusum(),
+            new Ewma(),
+            new ToleranceInterval(),
+            new RateInterval(),
+            new AcceptancePlan(),
+            new RolledYield(),
+            new DefectRate(),
+            new ShortRun(),
+            new CapabilityNeeded(),
             new Takt());
 
     private final Map<String, Sheet<?, ?>> sheets = new TreeMap<>();

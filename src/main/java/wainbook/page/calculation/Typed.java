@@ -65,7 +65,13 @@ final class Typed {
         Optional<Scalar> elements = Optional.of(type)
                 .filter(list -> Types.raw(list) == java.util.List.class)
                 .flatMap(list -> Scalar.of(Types.raw(Types.argument(list, 0))));
-        return elements.map(element -> several(element, text)).orElseGet(() -> parts(text));
+        return elements.map(element -> several(element, text)).orElseGet(() -> parts(type, text));
+    }
+
+    /** Rows, one a line; or JSON, as a script writes it. */
+    private static JsonNode parts(AnnotatedType type, String text) {
+        boolean json = text.startsWith("[") || text.startsWith("{");
+        return json || !Rows.fit(type) ? parts(text) : Rows.read(Types.argument(type, 0), text, Typed::value);
     }
 
     private static JsonNode several(Scalar element, String text) {

@@ -22,6 +22,7 @@ public record Worked(
         String because,
         Optional<Judged> judged,
         List<Row> results,
+        List<Table> tables,
         List<Line> steps,
         List<Cited> sources,
         List<String> cautions) {
@@ -50,7 +51,10 @@ public record Worked(
                 Written.text(working.because()),
                 working.decision().map(decision -> judged(decision, limit)),
                 Arrays.stream(working.results().getClass().getRecordComponents())
+                        .filter(part -> !Table.tabled(Faults.get(part, working.results())))
                         .map(part -> row(calculation, part.getName(), Faults.get(part, working.results()), limit))
+                        .toList(),
+                Table.of(calculation, working.results(), value -> text(calculation, value, limit))
                         .toList(),
                 working.steps().stream()
                         .map(step -> new Line(
@@ -91,7 +95,7 @@ public record Worked(
         return new Row(name, Asked.label(calculation, name), text(calculation, value, limit), Units.of(name));
     }
 
-    /** A result that comes in several, each with parts of its own. */
+    /** Something with parts of its own inside a cell of a table. */
     private static String parts(String calculation, Record one, double limit) {
         return Arrays.stream(one.getClass().getRecordComponents())
                 .map(part -> Asked.label(calculation, part.getName()) + " "
@@ -109,6 +113,9 @@ public record Worked(
         }
         if (value instanceof Boolean truth) {
             return Words.of(truth ? "page.yes" : "page.no");
+        }
+        if (value instanceof Enum<?>) {
+            return Words.find("engineering.choice." + value).orElse(String.valueOf(value));
         }
         if (value instanceof Sentence sentence) {
             return Written.text(sentence);

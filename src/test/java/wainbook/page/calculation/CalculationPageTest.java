@@ -106,6 +106,34 @@ class CalculationPageTest {
     }
 
     @Test
+    void things_with_parts_are_typed_in_rows_and_answered_in_a_table() {
+        String page = inspector.page("/calculations/containment?foundAt=40;2.9\n120;5\n200;6.1"
+                + "&goodAt=40\t0.8\n120\t1\n200\t1.2&windowDays=35&uncertaintyPercent=0.5"
+                + "&readings=P-11;31;108.2;108;132\nP-8;21;119.6;108;132");
+        assertThat(page)
+                .contains("Of 2 readings: 1 surely outside their limits, 0 possibly, 1 safe.")
+                .contains("<caption>Readings</caption>", "<th scope=\"col\">at best</th>", "<td>P-11</td>")
+                .contains("<td>surely outside</td>", "one a line, with semicolons between: ")
+                .contains("40;2.9");
+        assertThat(inspector.page("/calculations/gauge-study?measurements=1 2;1.1 2.1\n3 4;3.2 4.1"))
+                .contains("kinds of part apart");
+        assertThat(inspector.page("/calculations/gauge-study?measurements=[[[1,2],[1.1,2.1]],[[3,4],[3.2,4.1]]]"))
+                .contains("kinds of part apart");
+    }
+
+    @Test
+    void what_is_wrong_in_a_row_is_said_with_its_place() {
+        String page = inspector
+                .get("/calculations/calibration?points=40;39.2 39.5\n120;117 x;5\n200"
+                        + "&permittedPercent=4&referenceW=0.5&stepNm=0.1")
+                .asString();
+        assertThat(page)
+                .contains("Points, no. 2.referenceNm[1]: A number is expected here")
+                .contains("Points, no. 2.3: There is no such field here")
+                .contains("Points, no. 3.referenceNm: This is not filled in");
+    }
+
+    @Test
     void a_field_that_is_none_is_said_and_not_passed_over() {
         Response answer = inspector.get("/calculations/extension?wantedNm=100&leverMm=500&extensionMm=100&extnesion=1");
         assertThat(answer.statusCode()).isEqualTo(422);

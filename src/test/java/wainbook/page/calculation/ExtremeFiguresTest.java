@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Whatever figures come, made from each calculation's own schema: an answer, a fault or a refusal, and never no number. */
 class ExtremeFiguresTest {
 
-    private static final int TRIES = 400;
+    private static final int TRIES = 200;
     private static final double[] FIGURES = {
         0,
         -0.0,
