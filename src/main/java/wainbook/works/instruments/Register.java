@@ -1,5 +1,6 @@
 package wainbook.works.instruments;
 
+import io.quarkus.arc.All;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -17,11 +18,13 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.works.AfterWithdrawal;
 import wainbook.works.Instrument;
 import wainbook.works.WorksDay;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.InstrumentRegistered;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
+import wainbook.works.WorksSaying.WithdrawalCause;
 
 /** Registers instruments, records their calibrations, withdraws them. */
 @ApplicationScoped
@@ -76,10 +79,22 @@ public class Register {
 
     private final Ledger ledger;
     private final WorksDay day;
+    private final List<AfterWithdrawal> afterWithdrawal;
 
-    Register(Ledger ledger, WorksDay day) {
+    Register(Ledger ledger, WorksDay day, @All List<AfterWithdrawal> afterWithdrawal) {
         this.ledger = ledger;
         this.day = day;
+        this.afterWithdrawal = afterWithdrawal;
+    }
+
+    /** Tells of an instrument that is now in doubt, again when the act is asked for again: what broke off is then made good. */
+    private Outcome<Entry> told(Outcome<Entry> outcome, String code, Actor actor) {
+        return outcome.map(entry -> {
+            if (entry.saying() instanceof InstrumentWithdrawn said && said.cause() != WithdrawalCause.OTHER) {
+                afterWithdrawal.forEach(after -> after.inDoubt(code, entry, actor));
+            }
+            return entry;
+        });
     }
 
     public Outcome<Entry> register(ToRegister asked, Actor actor) {
@@ -131,13 +146,14 @@ public class Register {
 
     public Outcome<Entry> withdraw(ToWithdraw asked, Actor actor) {
         Subject subject = Subject.instrument(asked.code());
-        return ledger.write(asked, actor, reading -> {
+        Outcome<Entry> outcome = ledger.write(asked, actor, reading -> {
             var against = new ArrayList<>(unknown(reading.of(subject)));
             if (asked.reason().isBlank()) {
                 against.add(Reason.of("works.wordsMissing", Reason.WORKS_RULE).liftedAt("#reason"));
             }
             return decision(against, subject, InstrumentWithdrawn.because(asked.reason()));
         });
+        return told(outcome, asked.code(), actor);
     }
 
     private static List<Reason> unknown(History history) {
