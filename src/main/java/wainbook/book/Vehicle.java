@@ -47,7 +47,11 @@ public record Vehicle(
             List<HelpCall> calls,
             List<VehicleDoubt> doubts) {
         public boolean none() {
-            return nonconformities.isEmpty() && holds.isEmpty() && deferred.isEmpty() && calls.isEmpty() && doubts.isEmpty();
+            return nonconformities.isEmpty()
+                    && holds.isEmpty()
+                    && deferred.isEmpty()
+                    && calls.isEmpty()
+                    && doubts.isEmpty();
         }
     }
 

@@ -77,7 +77,8 @@ public class Holding {
                 against.add(Reason.of("order.reasonMissing", Reason.WORKS_RULE).liftedAt("#reason"));
             }
             return against.isEmpty()
-                    ? Decision.say(order, new Held(next(reading.of(order)), asked.kindOfHold(), asked.stops(), asked.reason()))
+                    ? Decision.say(
+                            order, new Held(next(reading.of(order)), asked.kindOfHold(), asked.stops(), asked.reason()))
                     : Decision.refuse(against);
         });
     }

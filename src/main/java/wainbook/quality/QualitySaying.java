@@ -240,11 +240,7 @@ public sealed interface QualitySaying extends Saying {
 
     @Kind("quality.readingsDecided/1")
     record ReadingsDecided(
-            String containment,
-            List<Place> places,
-            Disposition disposition,
-            String reason,
-            Optional<Recheck> recheck)
+            String containment, List<Place> places, Disposition disposition, String reason, Optional<Recheck> recheck)
             implements QualitySaying {
         public ReadingsDecided {
             places = List.copyOf(places);

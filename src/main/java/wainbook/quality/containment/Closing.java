@@ -51,8 +51,7 @@ public class Closing {
                     .filter(one -> one.code().equals(asked.containment()))
                     .findFirst();
             List<Reason> against = known.map(this::against)
-                    .orElseGet(() ->
-                            List.of(Reason.of("quality.notFound", Reason.WORKS_RULE, asked.containment())));
+                    .orElseGet(() -> List.of(Reason.of("quality.notFound", Reason.WORKS_RULE, asked.containment())));
             var all = new ArrayList<>(against);
             if (asked.reason().isBlank() || asked.reason().length() > 2000) {
                 all.add(Reason.of("quality.reasonMissing", Reason.WORKS_RULE).liftedAt("#reason"));
@@ -86,7 +85,9 @@ public class Closing {
     private static Reason open(VehicleDoubt doubt, String order) {
         String entries = doubt.open().stream()
                         .map(reading -> reading.said().number()
-                                + (reading.said().place() > 0 ? "/" + reading.said().place() : ""))
+                                + (reading.said().place() > 0
+                                        ? "/" + reading.said().place()
+                                        : ""))
                         .limit(NAMED)
                         .collect(Collectors.joining(", "))
                 + (doubt.open().size() > NAMED ? " …" : "");

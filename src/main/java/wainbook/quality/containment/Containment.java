@@ -86,7 +86,9 @@ public record Containment(Entry opened, Optional<Entry> workedOut, Optional<Entr
     }
 
     public Optional<Errors> errors() {
-        return workedOut.map(entry -> ((DoubtWorkedOut) entry.saying()).errors()).or(said()::errors);
+        return workedOut
+                .map(entry -> ((DoubtWorkedOut) entry.saying()).errors())
+                .or(said()::errors);
     }
 
     public List<Touched> vehicles() {

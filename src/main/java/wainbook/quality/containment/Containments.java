@@ -1,13 +1,11 @@
 package wainbook.quality.containment;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
@@ -61,35 +59,32 @@ public class Containments {
         Doubt doubt = about.sort() == Sort.INSTRUMENT
                 ? Doubt.of(window, errors, ledger.history(Subject.instrument(about.code())))
                 : new Doubt(window, Optional.empty(), List.of());
-        Map<String, List<BasisRow>> rows = rows(about, window).stream()
-                .collect(Collectors.groupingBy(row -> row.workOrder, TreeMap::new, Collectors.toList()));
         Map<String, List<Doubted>> touched = new LinkedHashMap<>();
-        rows.forEach((order, found) -> touched.put(order, judged(order, found, doubt, about.sort())));
+        for (String order : BasisRow.orders(about, window)) {
+            List<Doubted> judged = judged(order, about, window, doubt);
+            if (!judged.isEmpty()) {
+                touched.put(order, judged);
+            }
+        }
         return touched;
     }
 
-    private static List<BasisRow> rows(About about, Window window) {
-        return switch (about.sort()) {
-            case INSTRUMENT -> BasisRow.onInstrument(about.code(), window);
-            case LOT -> BasisRow.onLot(about.code(), about.part());
-            case REVISION -> BasisRow.onRevision(about.code(), about.revision().orElse(0), about.item());
-            case COMPETENCE -> BasisRow.onCompetence(
-                    about.code(), about.competence().orElse(""), window);
-        };
-    }
-
-    private List<Doubted> judged(String order, List<BasisRow> rows, Doubt doubt, Sort sort) {
+    private List<Doubted> judged(String order, About about, Window window, Doubt doubt) {
         History history = ledger.history(Subject.workOrder(order));
         Set<UUID> voided = history.saying(Voided.class)
                 .map(entry -> ((Voided) entry.saying()).entry())
                 .collect(Collectors.toSet());
-        var judged = new ArrayList<Doubted>();
-        for (BasisRow row : rows) {
-            Entry entry = history.entries().get(Math.toIntExact(row.entryNumber) - 1);
-            List<Found> found = sort == Sort.INSTRUMENT ? readings.of(entry) : List.of(readings.whole(entry));
-            found.forEach(one -> judged.add(doubt.judge(one, voided.contains(entry.id()))));
-        }
-        return judged;
+        return history.entries().stream()
+                .filter(entry -> BasisRow.of(entry)
+                        .filter(basis -> basis.restsOn(about, window))
+                        .isPresent())
+                .flatMap(entry ->
+                        found(entry, about.sort()).stream().map(one -> doubt.judge(one, voided.contains(entry.id()))))
+                .toList();
+    }
+
+    private List<Found> found(Entry entry, Sort sort) {
+        return sort == Sort.INSTRUMENT ? readings.of(entry) : List.of(readings.whole(entry));
     }
 
     static List<Touched> counted(Map<String, List<Doubted>> touched) {
@@ -112,8 +107,10 @@ public class Containments {
     List<Chained> chain(String instrument, Window window) {
         return ledger.subjects(Subject.Sort.INSTRUMENT).stream()
                 .flatMap(subject -> {
-                    List<Entry> checks = ledger.history(subject).saying(ToolChecked.class)
-                            .filter(entry -> ((ToolChecked) entry.saying()).tester().equals(instrument))
+                    List<Entry> checks = ledger.history(subject)
+                            .saying(ToolChecked.class)
+                            .filter(entry ->
+                                    ((ToolChecked) entry.saying()).tester().equals(instrument))
                             .filter(entry -> !entry.moment().at().isBefore(window.from())
                                     && !entry.moment().at().isAfter(window.to()))
                             .toList();
@@ -128,8 +125,7 @@ public class Containments {
     /** Vehicles that a containment touches and that have not heard of it, or not of its figures: a crash came between. */
     public List<String> untold(Containment containment) {
         long heard = containment.vehicles().size();
-        if (containment.workedOut().isEmpty()
-                && VehicleDoubtRow.count("containment", containment.code()) == heard) {
+        if (containment.workedOut().isEmpty() && VehicleDoubtRow.count("containment", containment.code()) == heard) {
             return List.of();
         }
         return containment.vehicles().stream()
@@ -145,8 +141,8 @@ public class Containments {
 
     public List<Unopened> unopened() {
         return ledger.subjects(Subject.Sort.INSTRUMENT).stream()
-                .flatMap(subject -> unopened(ledger.history(subject)).stream()
-                        .map(entry -> new Unopened(subject.code(), entry)))
+                .flatMap(subject ->
+                        unopened(ledger.history(subject)).stream().map(entry -> new Unopened(subject.code(), entry)))
                 .toList();
     }
 
@@ -165,6 +161,7 @@ public class Containments {
                 || Containment.of(history).stream()
                         .filter(Containment::isOpen)
                         .anyMatch(one -> history.saying(Calibrated.class)
-                                .noneMatch(entry -> entry.number() > one.opened().number()));
+                                .noneMatch(
+                                        entry -> entry.number() > one.opened().number()));
     }
 }

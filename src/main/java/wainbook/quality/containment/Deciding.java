@@ -69,8 +69,8 @@ public class Deciding {
             Optional<BigDecimal> least,
             Optional<BigDecimal> most) {
 
-        public static final Checked NOTHING = new Checked(
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        public static final Checked NOTHING =
+                new Checked(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** What passed between the works and the operator. */
@@ -110,9 +110,11 @@ public class Deciding {
     }
 
     private DecidingRules rules(ToDecide asked, History vehicle, VehicleDoubt doubt, Moment moment) {
-        Optional<Entry> shown = asked.checkedBy().entryNumber().flatMap(number -> vehicle.entries().stream()
-                .filter(entry -> entry.number() == number)
-                .findFirst());
+        Optional<Entry> shown = asked.checkedBy()
+                .entryNumber()
+                .flatMap(number -> vehicle.entries().stream()
+                        .filter(entry -> entry.number() == number)
+                        .findFirst());
         Optional<String> code = DecidingRules.instrument(asked, shown);
         return new DecidingRules(
                 asked,
@@ -125,7 +127,8 @@ public class Deciding {
                 asked.checkedBy()
                         .person()
                         .filter(DecidingRules::isCode)
-                        .filter(number -> !ledger.history(Subject.person(number)).isEmpty())
+                        .filter(number ->
+                                !ledger.history(Subject.person(number)).isEmpty())
                         .isPresent(),
                 moment.who(),
                 day.of(moment.at()));
@@ -135,16 +138,14 @@ public class Deciding {
         Subject order = Subject.workOrder(asked.order());
         Decision decided = Decision.say(
                 order,
-                new ReadingsDecided(
-                        asked.containment(), asked.places(), asked.disposition(), asked.reason(), recheck));
+                new ReadingsDecided(asked.containment(), asked.places(), asked.disposition(), asked.reason(), recheck));
         boolean last = doubt.open().stream()
                 .allMatch(reading -> asked.places().contains(reading.said().key()));
         return last && doubt.holdStands()
                 ? decided.andSay(
                         order,
                         new HoldReleased(
-                                doubt.hold().orElseThrow(),
-                                Words.of("quality.releasedDecided", asked.containment())))
+                                doubt.hold().orElseThrow(), Words.of("quality.releasedDecided", asked.containment())))
                 : decided;
     }
 

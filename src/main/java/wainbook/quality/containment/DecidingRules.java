@@ -83,15 +83,15 @@ record DecidingRules(
 
     private List<Reason> ofDisposition(List<Doubted> chosen) {
         return switch (asked.disposition()) {
-            case RE_CHECKED, RENEWED -> asked.checkedBy().entryNumber().isPresent()
-                    ? againstEntry(chosen)
-                    : againstTyped(chosen);
+            case RE_CHECKED, RENEWED ->
+                asked.checkedBy().entryNumber().isPresent() ? againstEntry(chosen) : againstTyped(chosen);
             case REPLACED -> List.of();
-            case ACCEPTED -> chosen.stream()
-                            .anyMatch(reading -> reading.verdict() == Sureness.SURE_OUT
-                                    && reading.gravity().grave())
-                    ? List.of(Reason.of("quality.notAccepted", SOURCE, doubt.containment()))
-                    : List.of();
+            case ACCEPTED ->
+                chosen.stream()
+                                .anyMatch(reading -> reading.verdict() == Sureness.SURE_OUT
+                                        && reading.gravity().grave())
+                        ? List.of(Reason.of("quality.notAccepted", SOURCE, doubt.containment()))
+                        : List.of();
             case BY_OPERATOR -> byOperator();
         };
     }
@@ -117,27 +117,24 @@ record DecidingRules(
         var against = new ArrayList<Reason>();
         boolean after = shown.filter(entry -> entry.number() > doubt.entry()).isPresent();
         if (result.filter(said -> said.verdict() == Verdict.PASS).isEmpty() || !after || voided()) {
-            against.add(
-                    Reason.of("quality.entryPassesNothing", SOURCE, number).liftedAt("#entry"));
+            against.add(Reason.of("quality.entryPassesNothing", SOURCE, number).liftedAt("#entry"));
         } else if (chosen.stream().anyMatch(reading -> !answers(result.get(), reading))) {
             against.add(Reason.of("quality.entryOfOtherItem", SOURCE, number).liftedAt("#entry"));
         }
         if (instrumentInDoubt || VehicleDoubts.of(vehicle).about(number).isPresent()) {
-            against.add(
-                    Reason.of("quality.entryInDoubt", SOURCE, number).liftedAt("#entry"));
+            against.add(Reason.of("quality.entryInDoubt", SOURCE, number).liftedAt("#entry"));
         }
         return against;
     }
 
     private boolean voided() {
-        return vehicle.saying(Voided.class).anyMatch(entry -> shown.map(Entry::id)
-                .equals(Optional.of(((Voided) entry.saying()).entry())));
+        return vehicle.saying(Voided.class)
+                .anyMatch(entry -> shown.map(Entry::id).equals(Optional.of(((Voided) entry.saying()).entry())));
     }
 
     private static boolean answers(Result said, Doubted reading) {
         return said.about().line().equals(reading.item())
-                || (said instanceof Tightened tightened
-                        && reading.joint().equals(Optional.of(tightened.joint())));
+                || (said instanceof Tightened tightened && reading.joint().equals(Optional.of(tightened.joint())));
     }
 
     private List<Reason> againstTyped(List<Doubted> chosen) {
@@ -160,15 +157,16 @@ record DecidingRules(
     private List<Reason> ofInstrument(List<Doubted> chosen) {
         String code = asked.checkedBy().with().orElse("–");
         if (instrument.isEmpty()) {
-            return List.of(
-                    Reason.of("quality.instrumentMissing", SOURCE, code).liftedAt("#with"));
+            return List.of(Reason.of("quality.instrumentMissing", SOURCE, code).liftedAt("#with"));
         }
         Instrument known = instrument.get();
         var against = new ArrayList<Reason>();
         if (instrumentInDoubt) {
             against.add(Reason.of("quality.instrumentInDoubt", SOURCE, code).liftedAt("#with"));
         }
-        if (chosen.stream().anyMatch(reading -> reading.reading().isPresent() && !reading.unit().equals(known.unit()))) {
+        if (chosen.stream()
+                .anyMatch(reading ->
+                        reading.reading().isPresent() && !reading.unit().equals(known.unit()))) {
             against.add(Reason.of("quality.instrumentUnit", SOURCE, code, known.unit())
                     .liftedAt("#with"));
         }
@@ -187,7 +185,8 @@ record DecidingRules(
     /** The lowest and the highest of what was read keep to the limits of every reading that it settles. */
     private List<Reason> ofFigures(List<Doubted> chosen) {
         if (read().size() < 2 || read().get(0).compareTo(read().get(1)) > 0) {
-            return List.of(Reason.of("quality.figuresMissing", Reason.WORKS_RULE).liftedAt("#least"));
+            return List.of(
+                    Reason.of("quality.figuresMissing", Reason.WORKS_RULE).liftedAt("#least"));
         }
         return chosen.stream()
                 .filter(reading -> read().stream().anyMatch(figure -> outside(figure, reading)))
@@ -206,18 +205,22 @@ record DecidingRules(
 
     private static boolean outside(BigDecimal figure, Doubted reading) {
         int nearest = reading.strict() ? 1 : 0;
-        return reading.lower().filter(limit -> figure.compareTo(limit) < nearest).isPresent()
-                || reading.upper().filter(limit -> limit.compareTo(figure) < nearest).isPresent();
+        return reading.lower()
+                        .filter(limit -> figure.compareTo(limit) < nearest)
+                        .isPresent()
+                || reading.upper()
+                        .filter(limit -> limit.compareTo(figure) < nearest)
+                        .isPresent();
     }
 
     /** What the decision keeps of it. */
     Optional<Recheck> recheck() {
-        boolean checked =
-                asked.disposition() == Disposition.RE_CHECKED || asked.disposition() == Disposition.RENEWED;
+        boolean checked = asked.disposition() == Disposition.RE_CHECKED || asked.disposition() == Disposition.RENEWED;
         if (!checked) {
             return Optional.empty();
         }
-        Optional<String> by = shown.map(entry -> entry.moment().who()).or(() -> asked.checkedBy().person());
+        Optional<String> by = shown.map(entry -> entry.moment().who())
+                .or(() -> asked.checkedBy().person());
         return Optional.of(new Recheck(
                 shown.map(Entry::id),
                 by.orElseThrow(),

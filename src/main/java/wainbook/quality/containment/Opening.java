@@ -22,9 +22,9 @@ import wainbook.ledger.Subject;
 import wainbook.quality.QualitySaying.About;
 import wainbook.quality.QualitySaying.Basis;
 import wainbook.quality.QualitySaying.Chained;
-import wainbook.quality.QualitySaying.Doubted;
 import wainbook.quality.QualitySaying.DoubtOpened;
 import wainbook.quality.QualitySaying.DoubtWorkedOut;
+import wainbook.quality.QualitySaying.Doubted;
 import wainbook.quality.QualitySaying.Errors;
 import wainbook.quality.QualitySaying.Sort;
 import wainbook.quality.QualitySaying.Window;
@@ -135,9 +135,7 @@ public class Opening implements AfterWithdrawal {
                                             containments.touched(about, cause.window(), cause.errors())),
                                     false));
                 }))
-                .fold(
-                        opened -> Telling.outcome(opened, tell(subject, opened, actor)),
-                        Outcome::refused);
+                .fold(opened -> Telling.outcome(opened, tell(subject, opened, actor)), Outcome::refused);
     }
 
     private static About about(Sort sort, String code) {
@@ -152,9 +150,8 @@ public class Opening implements AfterWithdrawal {
 
     private DoubtOpened opened(
             History history, About about, Optional<UUID> cause, String reason, Sketch sketch, boolean holdsAll) {
-        List<Chained> chain = about.sort() == Sort.INSTRUMENT
-                ? containments.chain(about.code(), sketch.window())
-                : List.of();
+        List<Chained> chain =
+                about.sort() == Sort.INSTRUMENT ? containments.chain(about.code(), sketch.window()) : List.of();
         return new DoubtOpened(
                 Containment.nextCode(history, about),
                 about,
@@ -181,7 +178,8 @@ public class Opening implements AfterWithdrawal {
 
     /** The first calibration since a containment was opened that has figures as found. */
     public Optional<Entry> figuresFor(Containment containment) {
-        return ledger.history(containment.opened().subject()).saying(Calibrated.class)
+        return ledger.history(containment.opened().subject())
+                .saying(Calibrated.class)
                 .filter(entry -> entry.number() > containment.opened().number())
                 .filter(entry -> !((Calibrated) entry.saying()).asFound().isEmpty())
                 .findFirst()
@@ -221,10 +219,10 @@ public class Opening implements AfterWithdrawal {
                                         figures.id(),
                                         errors.get(),
                                         Containments.counted(containments.touched(
-                                                containment.about(), containment.said().window(), errors))))))
-                .fold(
-                        said -> Telling.outcome(said, tell(subject, said, actor)),
-                        Outcome::refused);
+                                                containment.about(),
+                                                containment.said().window(),
+                                                errors))))))
+                .fold(said -> Telling.outcome(said, tell(subject, said, actor)), Outcome::refused);
     }
 
     /** What a request would touch, for whoever is about to ask; the same as will be opened. */
@@ -232,13 +230,13 @@ public class Opening implements AfterWithdrawal {
         About about = asked.about();
         if (about.sort() == Sort.INSTRUMENT) {
             History history = ledger.history(Subject.instrument(about.code()));
-            Cause cause = Cause.of(history, history.entries().get(history.entries().size() - 1), day.zone());
+            Cause cause =
+                    Cause.of(history, history.entries().get(history.entries().size() - 1), day.zone());
             Window known = cause.window(asked.window().map(Window::from));
             var window = new Window(known.from(), now, known.basis());
             return new Sketch(window, Optional.empty(), containments.touched(about, window, Optional.empty()));
         }
-        Window window = asked.window()
-                .orElseGet(() -> new Window(Instant.EPOCH, now, Basis.ALL_TIME));
+        Window window = asked.window().orElseGet(() -> new Window(Instant.EPOCH, now, Basis.ALL_TIME));
         return new Sketch(window, Optional.empty(), containments.touched(about, window, Optional.empty()));
     }
 
@@ -247,7 +245,8 @@ public class Opening implements AfterWithdrawal {
         var against = new ArrayList<Reason>();
         Subject subject = Containment.subject(asked.about());
         if (asked.about().sort() != Sort.LOT && ledger.history(subject).isEmpty()) {
-            against.add(Reason.of("quality.unknown", Reason.WORKS_RULE, asked.about().code())
+            against.add(Reason.of(
+                            "quality.unknown", Reason.WORKS_RULE, asked.about().code())
                     .liftedAt("#code"));
         }
         if (asked.reason().isBlank() || asked.reason().length() > 500) {
@@ -266,7 +265,9 @@ public class Opening implements AfterWithdrawal {
                     Sketch sketch = sketch(asked, reading.moment().at());
                     return sketch.touched().isEmpty()
                             ? Decision.refuse(Reason.of(
-                                    "quality.nothingTouched", Reason.WORKS_RULE, asked.about().code()))
+                                    "quality.nothingTouched",
+                                    Reason.WORKS_RULE,
+                                    asked.about().code()))
                             : Decision.say(
                                     subject,
                                     opened(
@@ -277,9 +278,7 @@ public class Opening implements AfterWithdrawal {
                                             sketch,
                                             asked.holdsAll()));
                 })
-                .fold(
-                        opened -> Telling.outcome(opened, tell(subject, opened, actor)),
-                        Outcome::refused);
+                .fold(opened -> Telling.outcome(opened, tell(subject, opened, actor)), Outcome::refused);
     }
 
     /** Tells the vehicles that have not heard yet; what still lacks then. */
@@ -289,11 +288,12 @@ public class Opening implements AfterWithdrawal {
 
     private List<Reason> tell(Subject subject, Entry said, Actor actor) {
         Containment containment = Containment.of(ledger.history(subject)).stream()
-                .filter(one -> one.latest().id().equals(said.id()) || one.opened().id().equals(said.id()))
+                .filter(one ->
+                        one.latest().id().equals(said.id()) || one.opened().id().equals(said.id()))
                 .findFirst()
                 .orElseThrow();
-        Map<String, List<Doubted>> touched = containments.touched(
-                containment.about(), containment.said().window(), containment.errors());
+        Map<String, List<Doubted>> touched =
+                containments.touched(containment.about(), containment.said().window(), containment.errors());
         return containment.vehicles().stream()
                 .flatMap(vehicle -> telling
                         .tell(containment, vehicle.order(), touched.getOrDefault(vehicle.order(), List.of()), actor)

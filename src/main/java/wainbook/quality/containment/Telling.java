@@ -66,16 +66,19 @@ class Telling {
                 .filter(one -> one.verdict() != Sureness.SAFE)
                 .filter(one -> before.stream()
                         .flatMap(doubt -> doubt.readings().stream())
-                        .noneMatch(known ->
-                                known.said().key().equals(one.key()) && known.settled().isPresent()))
+                        .noneMatch(known -> known.said().key().equals(one.key())
+                                && known.settled().isPresent()))
                 .toList();
         List<Stops> stops = held ? List.of() : stops(containment, vehicle, open);
         Optional<Integer> hold = stops.isEmpty() ? Optional.empty() : Optional.of(Holding.next(vehicle));
-        Decision told = Decision.say(
-                subject, new ReadingsDoubted(containment.code(), containment.about(), readings, hold));
+        Decision told =
+                Decision.say(subject, new ReadingsDoubted(containment.code(), containment.about(), readings, hold));
         if (hold.isPresent()) {
             String why = Words.of(
-                    "quality.holdReason", containment.code(), containment.about().code(), open.size());
+                    "quality.holdReason",
+                    containment.code(),
+                    containment.about().code(),
+                    open.size());
             return told.andSay(subject, new Held(hold.get(), HoldKind.QUALITY, stops, why));
         }
         return held && open.isEmpty()

@@ -52,8 +52,12 @@ public record VehicleDoubt(
         double outsideBy() {
             BigDecimal even =
                     said.worked().map(worked -> worked.even()).or(said::reading).orElse(BigDecimal.ZERO);
-            double below = said.lower().map(limit -> share(limit.subtract(even), limit)).orElse(-1.0);
-            double above = said.upper().map(limit -> share(even.subtract(limit), limit)).orElse(-1.0);
+            double below = said.lower()
+                    .map(limit -> share(limit.subtract(even), limit))
+                    .orElse(-1.0);
+            double above = said.upper()
+                    .map(limit -> share(even.subtract(limit), limit))
+                    .orElse(-1.0);
             return Math.max(below, above);
         }
 
@@ -94,8 +98,7 @@ public record VehicleDoubt(
                 readings.stream().collect(Collectors.toMap(one -> one.said().key(), Function.identity()));
         List<Reading> now = said.readings().stream()
                 .map(reading -> new Reading(
-                        reading,
-                        Optional.ofNullable(before.get(reading.key())).flatMap(Reading::settled)))
+                        reading, Optional.ofNullable(before.get(reading.key())).flatMap(Reading::settled)))
                 .toList();
         boolean newHold = said.hold().isPresent() && !said.hold().equals(hold);
         return new VehicleDoubt(

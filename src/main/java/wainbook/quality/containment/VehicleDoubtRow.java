@@ -34,7 +34,8 @@ public class VehicleDoubtRow extends PanacheEntityBase {
 
     /** Vehicles with something sure out first, then those with the most to decide. */
     public static List<VehicleDoubtRow> of(String containment) {
-        return list("containment = ?1 order by openSureOut desc, openReadings desc, sureOut desc, workOrder", containment);
+        return list(
+                "containment = ?1 order by openSureOut desc, openReadings desc, sureOut desc, workOrder", containment);
     }
 
     static List<VehicleDoubtRow> open() {

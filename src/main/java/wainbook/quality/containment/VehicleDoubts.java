@@ -36,8 +36,8 @@ public record VehicleDoubts(List<VehicleDoubt> all) {
     /** Whether an entry holds a reading that is in doubt now. */
     public Optional<VehicleDoubt> about(long entryNumber) {
         return open().stream()
-                .filter(one -> one.open().stream()
-                        .anyMatch(reading -> reading.said().number() == entryNumber))
+                .filter(one ->
+                        one.open().stream().anyMatch(reading -> reading.said().number() == entryNumber))
                 .findFirst();
     }
 

@@ -101,8 +101,9 @@ class ContainmentTest {
                 .extracting(reading -> reading.said().reading().orElseThrow().toPlainString())
                 .as("the two that lie outside if it drifted evenly come before the other possible ones")
                 .containsExactlyInAnyOrder("54.9", "166.5");
-        assertThat(opened.vehicles()).singleElement().satisfies(touched -> assertThat(touched.order())
-                .isEqualTo(bus.code()));
+        assertThat(opened.vehicles())
+                .singleElement()
+                .satisfies(touched -> assertThat(touched.order()).isEqualTo(bus.code()));
         assertThat(opened.said().window().from()).isEqualTo(wrench.day0());
     }
 
@@ -117,20 +118,26 @@ class ContainmentTest {
         after.inDoubt(wrench.code(), cause, Actor.of(Cast.WORKS_ENGINEER.number(), clock));
         assertThat(ledger.history(Subject.instrument(wrench.code())).number()).isEqualTo(instrument);
         assertThat(ledger.history(bus).number()).isEqualTo(vehicle);
-        assertThat(Containment.of(ledger.history(Subject.instrument(wrench.code())))).hasSize(1);
+        assertThat(Containment.of(ledger.history(Subject.instrument(wrench.code()))))
+                .hasSize(1);
     }
 
     @Test
     void what_broke_off_is_shown_as_lacking_and_made_good_by_a_button() {
         Entry cause = wrench.say(35, withdrawn(WithdrawalCause.LOST));
-        assertThat(containments.unopened()).extracting(Containments.Unopened::entry).contains(cause);
+        assertThat(containments.unopened())
+                .extracting(Containments.Unopened::entry)
+                .contains(cause);
         Browsing engineer = Browsing.as(Cast.WORKS_ENGINEER);
         assertThat(engineer.page("/quality/containments")).contains(wrench.code(), "Open it now");
-        Map<String, String> form = new java.util.LinkedHashMap<>(engineer.form("/quality/containments"));
+        Map<String, Object> form = new java.util.LinkedHashMap<>(engineer.form("/quality/containments"));
         form.put("instrument", wrench.code());
         form.put("entry", cause.id().toString());
-        assertThat(engineer.send("/quality/containments/unopened", form).statusCode()).isEqualTo(303);
-        assertThat(containments.unopened()).extracting(Containments.Unopened::entry).doesNotContain(cause);
+        assertThat(engineer.send("/quality/containments/unopened", form).statusCode())
+                .isEqualTo(303);
+        assertThat(containments.unopened())
+                .extracting(Containments.Unopened::entry)
+                .doesNotContain(cause);
     }
 
     @Test
@@ -148,7 +155,10 @@ class ContainmentTest {
         assertThat(order(bus).holds()).hasSize(1);
         done(decide(bus, opened, doubt(bus, opened).open(), Disposition.REPLACED, Checked.NOTHING));
         assertThat(order(bus).holds()).isEmpty();
-        assertThat(ledger.history(bus).last(wainbook.order.OrderSaying.HoldReleased.class).orElseThrow().reason())
+        assertThat(ledger.history(bus)
+                        .last(wainbook.order.OrderSaying.HoldReleased.class)
+                        .orElseThrow()
+                        .reason())
                 .contains(opened.code());
     }
 
@@ -164,10 +174,12 @@ class ContainmentTest {
                 .get("/api/v1/matters")
                 .jsonPath()
                 .getList("$");
-        assertThat(matters).singleElement().satisfies(matter -> assertThat(matter)
-                .containsEntry("sort", "CONTAINMENT")
-                .containsEntry("bars", "handing over")
-                .containsEntry("title", "containment " + opened.code()));
+        assertThat(matters)
+                .singleElement()
+                .satisfies(matter -> assertThat(matter)
+                        .containsEntry("sort", "CONTAINMENT")
+                        .containsEntry("bars", "handing over")
+                        .containsEntry("title", "containment " + opened.code()));
     }
 
     @Test
@@ -188,11 +200,13 @@ class ContainmentTest {
         after.inDoubt(wrench.code(), found, engineer());
         after.inDoubt(wrench.code(), found, engineer());
 
-        assertThat(Containment.of(ledger.history(Subject.instrument(wrench.code())))).hasSize(1);
+        assertThat(Containment.of(ledger.history(Subject.instrument(wrench.code()))))
+                .hasSize(1);
         VehicleDoubt worked = doubt(bus, opened);
         assertThat(worked.count(Sureness.SURE_OUT)).isEqualTo(1);
         assertThat(worked.count(Sureness.POSSIBLE)).isEqualTo(6);
-        assertThat(worked.readings().stream().filter(reading -> reading.settled().isPresent()))
+        assertThat(worked.readings().stream()
+                        .filter(reading -> reading.settled().isPresent()))
                 .as("what was decided stays decided")
                 .hasSize(1);
     }
@@ -216,9 +230,9 @@ class ContainmentTest {
         Entry entry = wrench.say(bus, 20, wrench.tightened("BUS-C", JointClass.C, "108", "132", "112.0"));
         wrench.say(bus, 21, new Voided(entry.id(), "OWN-SHEET/BUS-C", "wrong vehicle"));
         Containment opened = failed(35);
-        assertThat(doubt(bus, opened).readings()).singleElement().satisfies(reading -> assertThat(
-                        reading.said().voided())
-                .isTrue());
+        assertThat(doubt(bus, opened).readings())
+                .singleElement()
+                .satisfies(reading -> assertThat(reading.said().voided()).isTrue());
     }
 
     @Test
@@ -227,8 +241,10 @@ class ContainmentTest {
         wrench.say(before, 5, wrench.tightened("BUS-A", JointClass.A, "108", "132", "112.0"));
         wrench.say(10, wrench.calibration(10, WrenchInDoubt.GOOD, List.of()));
         Subject other = vehicle(0);
-        wrench.say(other, 20, new WrenchInDoubt("TW-OTHER", wrench.day0())
-                .tightened("BUS-A", JointClass.A, "108", "132", "112.0"));
+        wrench.say(
+                other,
+                20,
+                new WrenchInDoubt("TW-OTHER", wrench.day0()).tightened("BUS-A", JointClass.A, "108", "132", "112.0"));
         Containment opened = failed(35);
         assertThat(opened.vehicles()).isEmpty();
         assertThat(ledger.history(before).saying(QualitySaying.class)).isEmpty();
@@ -261,8 +277,7 @@ class ContainmentTest {
         Subject bus = vehicle(0);
         wrench.say(bus, 31, wrench.tightened("BUS-A", JointClass.A, "108", "132", "108.2"));
         Containment opened = failed(35);
-        Outcome<Entry> outcome =
-                decide(bus, opened, doubt(bus, opened).open(), Disposition.ACCEPTED, Checked.NOTHING);
+        Outcome<Entry> outcome = decide(bus, opened, doubt(bus, opened).open(), Disposition.ACCEPTED, Checked.NOTHING);
         assertThat(outcome.reasons()).extracting(Reason::key).containsExactly("quality.notAccepted");
     }
 
@@ -278,7 +293,8 @@ class ContainmentTest {
                         .reasons())
                 .extracting(Reason::key)
                 .contains("quality.instrumentInDoubt", "works.instrumentWithdrawn");
-        assertThat(decide(bus, opened, open, Disposition.RE_CHECKED, Checked.NOTHING).reasons())
+        assertThat(decide(bus, opened, open, Disposition.RE_CHECKED, Checked.NOTHING)
+                        .reasons())
                 .extracting(Reason::key)
                 .containsExactlyInAnyOrder(
                         "quality.personMissing", "quality.instrumentMissing", "quality.figuresMissing");
@@ -304,14 +320,21 @@ class ContainmentTest {
         WrenchInDoubt good = WrenchInDoubt.calibrated();
         Entry other = good.say(bus, 40, good.tightened("BUS-B", JointClass.A, "108", "132", "120"));
         Entry again = good.say(bus, 40, good.tightened("BUS-A", JointClass.A, "108", "132", "120"));
-        assertThat(decide(bus, opened, open, Disposition.RE_CHECKED, entry(other.number())).reasons())
+        assertThat(decide(bus, opened, open, Disposition.RE_CHECKED, entry(other.number()))
+                        .reasons())
                 .extracting(Reason::key)
                 .containsExactly("quality.entryOfOtherItem");
         assertThat(decide(bus, opened, open, Disposition.RE_CHECKED, entry(1)).reasons())
                 .extracting(Reason::key)
                 .containsExactly("quality.entryPassesNothing");
         done(decide(bus, opened, open, Disposition.RE_CHECKED, entry(again.number())));
-        assertThat(doubt(bus, opened).readings().get(0).decision().orElseThrow().recheck().orElseThrow())
+        assertThat(doubt(bus, opened)
+                        .readings()
+                        .get(0)
+                        .decision()
+                        .orElseThrow()
+                        .recheck()
+                        .orElseThrow())
                 .satisfies(check -> {
                     assertThat(check.by()).isEqualTo(Cast.TECHNICIAN.number());
                     assertThat(check.instrument()).contains(good.code());
@@ -339,12 +362,13 @@ class ContainmentTest {
         wrench.say(bus, 20, wrench.tightened("BUS-A", JointClass.A, "108", "132", "112.0"));
         wrench.say(bus, 25, new HandedOver("OP-01", List.of()));
         Containment opened = failed(35);
-        assertThat(order(bus).holds()).as("a vehicle that is gone cannot be held").isEmpty();
+        assertThat(order(bus).holds())
+                .as("a vehicle that is gone cannot be held")
+                .isEmpty();
         String path = doubt(bus, opened).path(bus.code());
         String letter = Browsing.as(Cast.QUALITY_ENGINEER).page(path + "/letter");
         String main = letter.substring(letter.indexOf("<main"), letter.indexOf("</main>"));
-        assertThat(main)
-                .contains("Vale and Fen Community Buses", "take this vehicle out of use", opened.code());
+        assertThat(main).contains("Vale and Fen Community Buses", "take this vehicle out of use", opened.code());
         for (Cast person : Cast.values()) {
             assertThat(main).doesNotContain(person.fullName(), ">" + person.number() + "<");
         }
@@ -372,8 +396,29 @@ class ContainmentTest {
                 .extracting(touched -> touched.order())
                 .containsExactlyInAnyOrder(bus.code(), other.code());
         assertThat(doubt(bus, opened).open()).hasSize(1);
-        assertThat(order(bus).holds()).as("the person who opened it held them all").hasSize(1);
+        assertThat(order(bus).holds())
+                .as("the person who opened it held them all")
+                .hasSize(1);
         assertThat(opened.opened().subject()).isEqualTo(Subject.works());
+    }
+
+    @Test
+    void a_serial_is_found_on_the_vehicle_that_has_it() {
+        String serial = "S" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
+        Subject bus = vehicle(0);
+        wrench.say(bus, 3, confirmed("OWN-SHEET", 1, "before", Optional.empty()));
+        wrench.say(
+                bus,
+                3,
+                new StationSaying.SerialRead(
+                        new About("strip", "OWN-SHEET", 1, "pump", List.of()),
+                        basis(Optional.empty()),
+                        "PUMP",
+                        serial));
+        Containment opened = asked(about(Sort.LOT, serial), Optional.empty(), false);
+        assertThat(doubt(bus, opened).readings())
+                .extracting(reading -> reading.said().item())
+                .containsExactly("OWN-SHEET/pump");
     }
 
     @Test
@@ -409,8 +454,7 @@ class ContainmentTest {
                 Optional.empty(),
                 Optional.of(competence));
         Instant from = wrench.day0().plusSeconds(8 * 86_400L);
-        Containment opened =
-                asked(about, Optional.of(new Window(from, clock.instant(), Basis.ASKED)), false);
+        Containment opened = asked(about, Optional.of(new Window(from, clock.instant(), Basis.ASKED)), false);
         assertThat(doubt(bus, opened).readings())
                 .extracting(reading -> reading.said().item())
                 .containsExactly("OWN-SHEET/within");
@@ -468,8 +512,7 @@ class ContainmentTest {
 
     private Containment asked(QualitySaying.About about, Optional<Window> window, boolean holdsAll) {
         return opening.open(
-                        new Opening.ToOpen(UUID.randomUUID(), about, window, "found in the yard", holdsAll),
-                        engineer())
+                        new Opening.ToOpen(UUID.randomUUID(), about, window, "found in the yard", holdsAll), engineer())
                 .fold(
                         entry -> containments
                                 .named(((DoubtOpened) entry.saying()).containment())
@@ -515,8 +558,7 @@ class ContainmentTest {
         return new LotUsed(new About("strip", "OWN-SHEET", 1, "bolts", List.of()), basis(Optional.empty()), part, lot);
     }
 
-    private static StationSaying.Confirmed confirmed(
-            String sheet, int revision, String item, Optional<Held> held) {
+    private static StationSaying.Confirmed confirmed(String sheet, int revision, String item, Optional<Held> held) {
         return new StationSaying.Confirmed(new About("strip", sheet, revision, item, List.of()), basis(held));
     }
 
@@ -568,8 +610,7 @@ class ContainmentTest {
     }
 
     private static Checked entry(long number) {
-        return new Checked(
-                Optional.of(number), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Checked(Optional.of(number), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private Outcome<Entry> note(Subject vehicle, Containment containment, Word word, String what) {

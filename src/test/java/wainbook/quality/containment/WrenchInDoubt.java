@@ -35,6 +35,8 @@ import wainbook.works.WorksSaying.InstrumentRegistered;
 /** A torque wrench of a test's own, calibrated on a day, and what is said of it and with it. */
 record WrenchInDoubt(String code, Instant day0) {
 
+    private static final int FAILED_ON = 35;
+
     private record Told(UUID id, List<Subject> writes, Class<? extends Saying> says) implements Asked {}
 
     static final List<CalibrationPoint> GOOD = points("0.8", "1.0", "1.2", "0.5");
@@ -42,7 +44,7 @@ record WrenchInDoubt(String code, Instant day0) {
 
     /** Good on a day so long ago that the window is over by now. */
     static WrenchInDoubt calibrated() {
-        Instant now = Arc.container().instance(Clock.class).get().instant();
+        Instant now = clock().instant();
         String code = "TW-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
         Instant day0 = LocalDate.ofInstant(now, ZoneOffset.UTC)
                 .minusDays(40)
@@ -63,7 +65,8 @@ record WrenchInDoubt(String code, Instant day0) {
     }
 
     Calibrated calibration(int day, List<CalibrationPoint> found, List<CalibrationPoint> left) {
-        LocalDate on = LocalDate.ofInstant(day0.plus(Duration.ofHours(12)), ZoneOffset.UTC).plusDays(day);
+        LocalDate on = LocalDate.ofInstant(day0.plus(Duration.ofHours(12)), ZoneOffset.UTC)
+                .plusDays(day);
         return new Calibrated(
                 on,
                 Optional.of(on.plusDays(365)),
@@ -81,11 +84,10 @@ record WrenchInDoubt(String code, Instant day0) {
         return say(Subject.instrument(code), day, saying);
     }
 
-    /** Said of a vehicle so many days on. */
+    /** Said of a vehicle so many days on; by the works' clock once the containment was opened by it. */
     Entry say(Subject subject, int day, Saying saying) {
-        Actor actor = Actor.of(
-                Cast.TECHNICIAN.number(),
-                Clock.fixed(day0.plus(Duration.ofDays(day)).plusSeconds(1), ZoneOffset.UTC));
+        Clock then = Clock.fixed(day0.plus(Duration.ofDays(day)).plusSeconds(1), ZoneOffset.UTC);
+        Actor actor = Actor.of(Cast.TECHNICIAN.number(), day > FAILED_ON ? clock() : then);
         return Arc.container()
                 .instance(Ledger.class)
                 .get()
@@ -103,19 +105,19 @@ record WrenchInDoubt(String code, Instant day0) {
         var high = new BigDecimal(upper);
         return new Tightened(
                 new About("strip", "OWN-SHEET", 1, joint, List.of()),
-                new Basis(
-                        Condition.NONE,
-                        Optional.empty(),
-                        Optional.of(new Used(code, LocalDate.of(2030, 1, 1)))),
+                new Basis(Condition.NONE, Optional.empty(), Optional.of(new Used(code, LocalDate.of(2030, 1, 1)))),
                 joint,
                 jointClass,
-                new Joint.Torque(
-                        low.add(high).divide(new BigDecimal(2)), new Joint.Window(low, high)),
+                new Joint.Torque(low.add(high).divide(new BigDecimal(2)), new Joint.Window(low, high)),
                 Optional.empty(),
                 java.util.Arrays.stream(read).map(BigDecimal::new).toList(),
                 List.of(),
                 List.of(),
                 Verdict.PASS);
+    }
+
+    private static Clock clock() {
+        return Arc.container().instance(Clock.class).get();
     }
 
     static List<CalibrationPoint> points(String low, String middle, String high, String w) {

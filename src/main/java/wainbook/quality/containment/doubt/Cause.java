@@ -81,8 +81,8 @@ public record Cause(History history, Entry entry, ZoneId zone) {
             }
         }
         return good.map(at -> new Window(earlier(at, to), to, Basis.CALIBRATED))
-                .orElseGet(() -> new Window(
-                        earlier(history.entries().get(0).moment().at(), to), to, Basis.NEVER_GOOD));
+                .orElseGet(() ->
+                        new Window(earlier(history.entries().get(0).moment().at(), to), to, Basis.NEVER_GOOD));
     }
 
     private static Instant earlier(Instant one, Instant other) {
@@ -119,8 +119,8 @@ public record Cause(History history, Entry entry, ZoneId zone) {
         }
         Optional<Calibrated> good = lastGood();
         List<CalibrationPoint> left = good.map(Calibrated::left).orElse(List.of());
-        Optional<BigDecimal> within =
-                good.flatMap(Calibrated::permittedPercent).or(() -> instrument.get().accuracyPercent());
+        Optional<BigDecimal> within = good.flatMap(Calibrated::permittedPercent)
+                .or(() -> instrument.get().accuracyPercent());
         if (good.isEmpty() || (left.isEmpty() && within.isEmpty())) {
             return Optional.empty();
         }

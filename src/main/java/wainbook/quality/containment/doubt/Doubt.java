@@ -38,11 +38,10 @@ public record Doubt(Window window, Optional<Errors> errors, List<PassedCheck> ch
 
     /** The same window and errors, with what was checked meanwhile. After a stated fall no check speaks for anything. */
     public static Doubt of(Window window, Optional<Errors> errors, History instrument) {
-        boolean heard =
-                switch (window.basis()) {
-                    case CALIBRATED, NEVER_GOOD, PAST_DUE -> true;
-                    case STATED, ASKED, ALL_TIME -> false;
-                };
+        boolean heard = switch (window.basis()) {
+            case CALIBRATED, NEVER_GOOD, PAST_DUE -> true;
+            case STATED, ASKED, ALL_TIME -> false;
+        };
         List<PassedCheck> checks = instrument.entries().stream()
                 .filter(entry -> heard && entry.saying() instanceof ToolChecked said && said.passed())
                 .filter(entry -> within(window, entry.moment().at()))
@@ -66,11 +65,10 @@ public record Doubt(Window window, Optional<Errors> errors, List<PassedCheck> ch
         }
         Optional<Found.Value> value = found.value();
         if (value.isEmpty()) {
-            Ground ground =
-                    switch (found.nature()) {
-                        case PROOF_OF_DEAD -> Ground.PROOF_OF_DEAD;
-                        case READING, OTHER -> Ground.RESTS_ON_IT;
-                    };
+            Ground ground = switch (found.nature()) {
+                case PROOF_OF_DEAD -> Ground.PROOF_OF_DEAD;
+                case READING, OTHER -> Ground.RESTS_ON_IT;
+            };
             return found.judged(voided, Sureness.POSSIBLE, ground, Optional.empty());
         }
         Instant at = found.entry().moment().at();
@@ -85,7 +83,6 @@ public record Doubt(Window window, Optional<Errors> errors, List<PassedCheck> ch
                 checks.stream().filter(check -> check.near(reading)).reduce((former, latter) -> latter);
         return WorkedBack.of(value.get(), at, window, errors.get(), since)
                 .map(back -> found.judged(voided, back.verdict(), Ground.WORKED_OUT, Optional.of(back.worked())))
-                .orElseGet(() ->
-                        found.judged(voided, Sureness.POSSIBLE, Ground.NOT_COMPUTABLE, Optional.empty()));
+                .orElseGet(() -> found.judged(voided, Sureness.POSSIBLE, Ground.NOT_COMPUTABLE, Optional.empty()));
     }
 }

@@ -94,8 +94,7 @@ public record Readings(Sheets sheets) {
     }
 
     private static Found other(Entry entry, String stage, String item, Gravity gravity) {
-        return new Found(
-                entry, 0, stage, item, Optional.empty(), gravity, Optional.empty(), false, Nature.OTHER);
+        return new Found(entry, 0, stage, item, Optional.empty(), gravity, Optional.empty(), false, Nature.OTHER);
     }
 
     private static List<Found> bolts(Entry entry, Tightened said) {
@@ -127,8 +126,7 @@ public record Readings(Sheets sheets) {
             int at = i;
             Optional<Ask.Table.Column> column =
                     table.map(known -> known.columns().get(at % known.columns().size()));
-            Optional<Value> value =
-                    column.map(known -> value(cell, known.unit(), known.works(), known.legal()));
+            Optional<Value> value = column.map(known -> value(cell, known.unit(), known.works(), known.legal()));
             boolean failed = column.map(known -> !admits(known.works(), cell) || !admits(known.legal(), cell))
                     .orElse(false);
             String unit = column.map(Ask.Table.Column::unit).orElse("");

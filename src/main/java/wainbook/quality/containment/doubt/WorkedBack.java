@@ -42,7 +42,8 @@ record WorkedBack(Sureness verdict, Worked worked) {
         }
         Instant from = since.map(Doubt.PassedCheck::at).orElse(window.from());
         List<Judged> ends = goods(errors, since).stream()
-                .flatMap(good -> judged(value, at, new Window(from, window.to(), window.basis()), errors, good).stream())
+                .flatMap(
+                        good -> judged(value, at, new Window(from, window.to(), window.basis()), errors, good).stream())
                 .toList();
         return ends.isEmpty() ? Optional.empty() : Optional.of(widest(ends, value));
     }

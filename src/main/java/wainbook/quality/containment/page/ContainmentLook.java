@@ -35,8 +35,7 @@ class ContainmentLook {
     private final Closing closing;
     private final Releases releases;
 
-    ContainmentLook(
-            Ledger ledger, Containments containments, Opening opening, Closing closing, Releases releases) {
+    ContainmentLook(Ledger ledger, Containments containments, Opening opening, Closing closing, Releases releases) {
         this.ledger = ledger;
         this.containments = containments;
         this.opening = opening;
@@ -86,7 +85,8 @@ class ContainmentLook {
                 .flatMap(releases::joint)
                 .map(Joint::title)
                 .or(() -> item(reading.item()))
-                .orElseGet(() -> reading.gravity() == Gravity.HIGH_VOLTAGE && reading.stage().isEmpty()
+                .orElseGet(() -> reading.gravity() == Gravity.HIGH_VOLTAGE
+                                && reading.stage().isEmpty()
                         ? Words.of("quality.isolationPoint", reading.item())
                         : reading.item());
     }

@@ -57,17 +57,16 @@ public record ContainmentView(
     static String inWords(About about) {
         return switch (about.sort()) {
             case INSTRUMENT -> Words.of("quality.aboutInstrument", about.code());
-            case LOT -> Words.of(
-                    "quality.aboutLot",
-                    about.code(),
-                    about.part().orElseGet(() -> Words.of("quality.anyPart")));
-            case REVISION -> Words.of(
-                    "quality.aboutRevision",
-                    about.code(),
-                    about.revision().orElse(0),
-                    about.item().orElseGet(() -> Words.of("quality.allItems")));
-            case COMPETENCE -> Words.of(
-                    "quality.aboutCompetence", about.competence().orElse("–"), about.code());
+            case LOT ->
+                Words.of("quality.aboutLot", about.code(), about.part().orElseGet(() -> Words.of("quality.anyPart")));
+            case REVISION ->
+                Words.of(
+                        "quality.aboutRevision",
+                        about.code(),
+                        about.revision().orElse(0),
+                        about.item().orElseGet(() -> Words.of("quality.allItems")));
+            case COMPETENCE ->
+                Words.of("quality.aboutCompetence", about.competence().orElse("–"), about.code());
         };
     }
 
@@ -76,8 +75,9 @@ public record ContainmentView(
         return switch (containment.about().sort()) {
             case INSTRUMENT -> "/instruments/" + containment.about().code();
             case LOT -> "/trace?q=" + URLEncoder.encode(containment.about().code(), StandardCharsets.UTF_8);
-            case REVISION -> "/process/sheets/" + containment.about().code() + "?revision="
-                    + containment.about().revision().orElse(1);
+            case REVISION ->
+                "/process/sheets/" + containment.about().code() + "?revision="
+                        + containment.about().revision().orElse(1);
             case COMPETENCE -> "/people/" + containment.about().code();
         };
     }
@@ -150,6 +150,9 @@ public record ContainmentView(
     }
 
     public String closedBecause() {
-        return containment.closed().map(entry -> ((DoubtClosed) entry.saying()).reason()).orElse("");
+        return containment
+                .closed()
+                .map(entry -> ((DoubtClosed) entry.saying()).reason())
+                .orElse("");
     }
 }

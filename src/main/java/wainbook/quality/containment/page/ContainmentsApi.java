@@ -15,8 +15,8 @@ import wainbook.ledger.Subject;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
 import wainbook.quality.QualitySaying.About;
-import wainbook.quality.QualitySaying.DoubtOpened;
 import wainbook.quality.QualitySaying.Disposition;
+import wainbook.quality.QualitySaying.DoubtOpened;
 import wainbook.quality.QualitySaying.Place;
 import wainbook.quality.QualitySaying.Window;
 import wainbook.quality.containment.Closing;
@@ -57,8 +57,7 @@ public class ContainmentsApi {
     public record OnVehicle(String order, VehicleDoubt doubt) {}
 
     /** A containment that a person opens. */
-    public record New(
-            UUID id, About about, Optional<Window> window, String reason, Optional<Boolean> holdsAll) {}
+    public record New(UUID id, About about, Optional<Window> window, String reason, Optional<Boolean> holdsAll) {}
 
     /** What settles readings of a vehicle. */
     public record Decided(
@@ -167,7 +166,6 @@ public class ContainmentsApi {
     @RolesAllowed(Role.qualityEngineer)
     public Response close(String code, Close body) {
         Subject stream = look.known(code).opened().subject();
-        return Receipt.of(closing.close(
-                new Closing.ToClose(body.id, stream, code, body.reason), signedIn.actor()));
+        return Receipt.of(closing.close(new Closing.ToClose(body.id, stream, code, body.reason), signedIn.actor()));
     }
 }

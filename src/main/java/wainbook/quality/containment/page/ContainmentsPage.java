@@ -37,7 +37,7 @@ import wainbook.works.Role;
 @Produces(MediaType.TEXT_HTML)
 public class ContainmentsPage {
 
-    static final String CODE = "{code: [ILRC]-[A-Za-z0-9._-]{1,100}}";
+    static final String CODE = "{code: [A-Za-z0-9][A-Za-z0-9._-]{0,110}}";
 
     private final Ledger ledger;
     private final Containments containments;
@@ -168,8 +168,7 @@ public class ContainmentsPage {
         Subject stream = look.known(code).opened().subject();
         Filled filled = Filled.sent(id).with("reason", reason);
         return filled.answer(
-                closing.close(
-                        new Closing.ToClose(filled.id(), stream, code, filled.value("reason")), signedIn.actor()),
+                closing.close(new Closing.ToClose(filled.id(), stream, code, filled.value("reason")), signedIn.actor()),
                 "/quality/containments/" + code,
                 again -> draw(code, 1, again));
     }

@@ -1,9 +1,9 @@
 package wainbook.quality.containment.page;
 
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.LinkedHashMap;
 import wainbook.quality.containment.Containment;
 
 /**
@@ -18,23 +18,26 @@ public record LetterView(Containment containment, VehicleView vehicle, String wo
 
     public List<Line> lines() {
         Map<String, List<ReadingView>> byItem = new LinkedHashMap<>();
-        vehicle.doubtful().forEach(one -> byItem.computeIfAbsent(one.title(), key -> new java.util.ArrayList<>()).add(one));
+        vehicle.doubtful()
+                .forEach(one -> byItem.computeIfAbsent(one.title(), key -> new java.util.ArrayList<>())
+                        .add(one));
         return byItem.entrySet().stream()
                 .map(item -> new Line(
                         item.getKey(),
                         item.getValue().get(0).gravity(),
                         item.getValue().size(),
                         (int) item.getValue().stream()
-                                .filter(one -> one.said().verdict()
-                                        == wainbook.quality.QualitySaying.Sureness.SURE_OUT)
+                                .filter(one -> one.said().verdict() == wainbook.quality.QualitySaying.Sureness.SURE_OUT)
                                 .count(),
-                        item.getValue().get(0).limits() + " " + item.getValue().get(0).said().unit()))
+                        item.getValue().get(0).limits() + " "
+                                + item.getValue().get(0).said().unit()))
                 .toList();
     }
 
     /** What turned out wrong, without saying of whom. */
     public String what() {
-        return wainbook.page.Words.of("quality.letterWhat." + containment.about().sort().name());
+        return wainbook.page.Words.of(
+                "quality.letterWhat." + containment.about().sort().name());
     }
 
     public boolean grave() {

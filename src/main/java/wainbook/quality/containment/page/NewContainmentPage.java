@@ -98,7 +98,10 @@ public class NewContainmentPage {
 
     private Question question(Filled filled) {
         return new Question(
-                filled, Question.sort(filled.value("sort")), day.zone(), signedIn.now().at());
+                filled,
+                Question.sort(filled.value("sort")),
+                day.zone(),
+                signedIn.now().at());
     }
 
     private TemplateInstance draw(Filled filled) {

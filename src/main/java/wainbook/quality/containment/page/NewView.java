@@ -16,8 +16,8 @@ import wainbook.quality.containment.Opening.Sketch;
  */
 public record NewView(Filled filled, Sort sort, Optional<Sketch> sketch) {
 
-    static final List<String> FIELDS = List.of(
-            "sort", "code", "part", "revision", "item", "competence", "from", "to", "reason", "holdsAll");
+    static final List<String> FIELDS =
+            List.of("sort", "code", "part", "revision", "item", "competence", "from", "to", "reason", "holdsAll");
 
     /** What is sent on when it is opened as previewed. */
     public List<String> fields() {

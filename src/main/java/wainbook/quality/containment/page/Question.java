@@ -70,7 +70,9 @@ record Question(Filled filled, Sort sort, ZoneId zone, Instant now) {
         boolean timed = sort == Sort.INSTRUMENT || sort == Sort.COMPETENCE;
         return day("from").filter(day -> timed).map(from -> {
             Instant begin = from.atStartOfDay(zone).toInstant();
-            Instant end = day("to").map(day -> day.plusDays(1).atStartOfDay(zone).toInstant()).orElse(now);
+            Instant end = day("to")
+                    .map(day -> day.plusDays(1).atStartOfDay(zone).toInstant())
+                    .orElse(now);
             return new Window(begin, end.isAfter(now) ? now : end, Basis.ASKED);
         });
     }

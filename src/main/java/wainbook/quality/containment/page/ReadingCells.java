@@ -33,7 +33,10 @@ final class ReadingCells {
                 said.worked().map(worked -> worked.low().toPlainString()).orElse(""),
                 said.worked().map(worked -> worked.high().toPlainString()).orElse(""),
                 said.voided() ? "voided" : "",
-                one.reading().decision().map(decision -> decision.disposition().name()).orElse(""));
+                one.reading()
+                        .decision()
+                        .map(decision -> decision.disposition().name())
+                        .orElse(""));
     }
 
     private static String text(java.util.Optional<BigDecimal> value) {

@@ -120,7 +120,8 @@ public record ReadingView(Reading reading, String title) {
 
     /** To five figures: enough to compare with a limit, few enough to read. */
     private static String text(BigDecimal value) {
-        return Plain.text(value.round(new java.math.MathContext(5)).stripTrailingZeros().toPlainString());
+        return Plain.text(
+                value.round(new java.math.MathContext(5)).stripTrailingZeros().toPlainString());
     }
 
     /** What was decided, in a sentence; empty while it is open. */
@@ -131,7 +132,10 @@ public record ReadingView(Reading reading, String title) {
     private static String inWords(ReadingsDecided said) {
         String what = Words.of("quality.disposition." + said.disposition().name());
         return Words.of("quality.decided", what, said.reason())
-                + said.recheck().map(ReadingView::inWords).map(words -> " " + words).orElse("");
+                + said.recheck()
+                        .map(ReadingView::inWords)
+                        .map(words -> " " + words)
+                        .orElse("");
     }
 
     private static String inWords(Recheck check) {

@@ -107,8 +107,7 @@ public class VehicleDoubtPage {
 
     private static Filled checked(Filled filled) {
         Filled checked = filled;
-        if (Arrays.stream(Disposition.values())
-                .noneMatch(one -> one.name().equals(filled.value("disposition")))) {
+        if (Arrays.stream(Disposition.values()).noneMatch(one -> one.name().equals(filled.value("disposition")))) {
             checked = checked.wrong("disposition", "quality.dispositionMissing");
         }
         if (!filled.value("entry").matches("\\d{0,9}")) {
@@ -129,8 +128,7 @@ public class VehicleDoubtPage {
     @POST
     @Path("operator")
     @RolesAllowed({Role.qualityEngineer, Role.handoverClerk})
-    public Response note(
-            String code, String order, @RestForm String id, @RestForm String word, @RestForm String what) {
+    public Response note(String code, String order, @RestForm String id, @RestForm String word, @RestForm String what) {
         Filled filled = Filled.sent(id).with("word", word).with("what", what);
         Optional<Word> chosen = Arrays.stream(Word.values())
                 .filter(one -> one.name().equals(filled.value("word")))

@@ -70,7 +70,8 @@ public record VehicleView(WorkOrder order, VehicleDoubt doubt, List<ReadingView>
         return doubt.notes().stream()
                 .map(entry -> {
                     OperatorNoted said = (OperatorNoted) entry.saying();
-                    return new Note(entry, Words.of("quality.word." + said.word().name()), said.what());
+                    return new Note(
+                            entry, Words.of("quality.word." + said.word().name()), said.what());
                 })
                 .toList();
     }

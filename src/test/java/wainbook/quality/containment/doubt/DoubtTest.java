@@ -45,8 +45,15 @@ class DoubtTest {
     private final List<Entry> entries = new ArrayList<>();
 
     DoubtTest() {
-        say(0, new InstrumentRegistered("torque-indicating", "Wrench", "N·m", new BigDecimal("40"),
-                new BigDecimal("200"), Optional.of(new BigDecimal("1.6"))));
+        say(
+                0,
+                new InstrumentRegistered(
+                        "torque-indicating",
+                        "Wrench",
+                        "N·m",
+                        new BigDecimal("40"),
+                        new BigDecimal("200"),
+                        Optional.of(new BigDecimal("1.6"))));
     }
 
     @Test
@@ -104,10 +111,12 @@ class DoubtTest {
 
     @Test
     void a_withdrawal_for_another_reason_and_a_calibration_found_fit_put_nothing_in_doubt() {
-        assertThat(Cause.is(withdrawn(1, WithdrawalCause.OTHER, Optional.empty()))).isFalse();
+        assertThat(Cause.is(withdrawn(1, WithdrawalCause.OTHER, Optional.empty())))
+                .isFalse();
         assertThat(Cause.is(calibrated(2, GOOD, List.of()))).isFalse();
         assertThat(Cause.is(calibrated(3, FOUND, GOOD))).isTrue();
-        assertThat(Cause.is(withdrawn(4, WithdrawalCause.LOST, Optional.empty()))).isTrue();
+        assertThat(Cause.is(withdrawn(4, WithdrawalCause.LOST, Optional.empty())))
+                .isTrue();
     }
 
     @ParameterizedTest
@@ -129,14 +138,15 @@ class DoubtTest {
             int day, String read, String lower, String upper, Sureness verdict) {
         calibrated(0, GOOD, List.of());
         Doubt doubt = doubt(because(calibrated(35, FOUND, List.of())));
-        assertThat(doubt.judge(reading(day, read, lower, upper), false).verdict()).isEqualTo(verdict);
+        assertThat(doubt.judge(reading(day, read, lower, upper), false).verdict())
+                .isEqualTo(verdict);
     }
 
     @Test
     void a_reading_is_kept_with_its_whole_working() {
         calibrated(0, GOOD, List.of());
-        Doubted judged = doubt(because(calibrated(35, FOUND, List.of())))
-                .judge(reading(31, "108.2", "108", "132"), true);
+        Doubted judged =
+                doubt(because(calibrated(35, FOUND, List.of()))).judge(reading(31, "108.2", "108", "132"), true);
         assertThat(judged.voided()).isTrue();
         assertThat(judged.ground()).isEqualTo(Ground.WORKED_OUT);
         var worked = judged.worked().orElseThrow();
@@ -154,7 +164,8 @@ class DoubtTest {
         Cause cause = because(withdrawn(35, WithdrawalCause.LOST, Optional.empty()));
         Calibrated none = calibration(40, NO_ERROR, List.of());
         Doubt doubt = Doubt.of(cause.window(), cause.errors(none), history());
-        assertThat(doubt.judge(reading(20, read, "108", "132"), false).verdict()).isEqualTo(Sureness.SAFE);
+        assertThat(doubt.judge(reading(20, read, "108", "132"), false).verdict())
+                .isEqualTo(Sureness.SAFE);
     }
 
     @Test
@@ -175,7 +186,8 @@ class DoubtTest {
         // 131 / (1 − 0.016) · 1.005 = 133.80: it may have got more than shown, whatever was found later.
         assertThat(judged.worked().orElseThrow().high().doubleValue()).isBetween(133.79, 133.81);
         assertThat(judged.verdict()).isEqualTo(Sureness.POSSIBLE);
-        assertThat(doubt.judge(reading(20, "120", "108", "132"), false).verdict()).isEqualTo(Sureness.SAFE);
+        assertThat(doubt.judge(reading(20, "120", "108", "132"), false).verdict())
+                .isEqualTo(Sureness.SAFE);
     }
 
     @Test
@@ -206,11 +218,13 @@ class DoubtTest {
         Doubt doubt = doubt(because(calibrated(35, FOUND, List.of())));
         var bond = new Found.Value(
                 "N·m", new BigDecimal("110"), Optional.of(new BigDecimal("108")), Optional.empty(), false);
-        assertThat(doubt.judge(found(20, Optional.of(bond), Nature.READING), false).verdict())
+        assertThat(doubt.judge(found(20, Optional.of(bond), Nature.READING), false)
+                        .verdict())
                 .isEqualTo(Sureness.POSSIBLE);
         var far = new Found.Value(
                 "N·m", new BigDecimal("190"), Optional.of(new BigDecimal("108")), Optional.empty(), false);
-        assertThat(doubt.judge(found(20, Optional.of(far), Nature.READING), false).verdict())
+        assertThat(doubt.judge(found(20, Optional.of(far), Nature.READING), false)
+                        .verdict())
                 .isEqualTo(Sureness.SAFE);
     }
 
@@ -218,11 +232,13 @@ class DoubtTest {
     void a_proof_of_dead_and_a_reading_in_another_unit_are_possible_and_not_worked_out() {
         calibrated(0, GOOD, List.of());
         Doubt doubt = doubt(because(calibrated(35, FOUND, List.of())));
-        assertThat(doubt.judge(found(20, Optional.empty(), Nature.PROOF_OF_DEAD), false).ground())
+        assertThat(doubt.judge(found(20, Optional.empty(), Nature.PROOF_OF_DEAD), false)
+                        .ground())
                 .isEqualTo(Ground.PROOF_OF_DEAD);
         var ohm = new Found.Value(
                 "Ω", new BigDecimal("0.05"), Optional.empty(), Optional.of(new BigDecimal("0.1")), true);
-        assertThat(doubt.judge(found(20, Optional.of(ohm), Nature.READING), false).ground())
+        assertThat(doubt.judge(found(20, Optional.of(ohm), Nature.READING), false)
+                        .ground())
                 .isEqualTo(Ground.NOT_COMPUTABLE);
     }
 
@@ -233,7 +249,8 @@ class DoubtTest {
         Doubt doubt = Doubt.of(cause.window(), cause.errors(calibration(40, NO_ERROR, List.of())), history());
         var on = new Found.Value(
                 "N·m", new BigDecimal("132"), Optional.empty(), Optional.of(new BigDecimal("132")), true);
-        assertThat(doubt.judge(found(20, Optional.of(on), Nature.READING), false).verdict())
+        assertThat(doubt.judge(found(20, Optional.of(on), Nature.READING), false)
+                        .verdict())
                 .isNotEqualTo(Sureness.SAFE);
     }
 
@@ -316,8 +333,7 @@ class DoubtTest {
                 Moment.of("7001", day(day)),
                 "0".repeat(64),
                 new InstrumentWithdrawn(WithdrawalCause.OTHER, "stands for any entry", Optional.empty()));
-        return new Found(
-                entry, 1, "fitting", "FIT/a", Optional.of("J-1"), Gravity.A, value, false, nature);
+        return new Found(entry, 1, "fitting", "FIT/a", Optional.of("J-1"), Gravity.A, value, false, nature);
     }
 
     private static Instant day(int number) {
@@ -329,7 +345,6 @@ class DoubtTest {
     }
 
     private static CalibrationPoint point(String target, String error, String w) {
-        return new CalibrationPoint(
-                new BigDecimal(target), List.of(), new BigDecimal(error), new BigDecimal(w));
+        return new CalibrationPoint(new BigDecimal(target), List.of(), new BigDecimal(error), new BigDecimal(w));
     }
 }
