@@ -14,6 +14,7 @@ import wainbook.quality.QualitySaying.DoubtClosed;
 import wainbook.quality.QualitySaying.DoubtOpened;
 import wainbook.quality.QualitySaying.ErrorAt;
 import wainbook.quality.QualitySaying.Errors;
+import wainbook.quality.QualitySaying.Ground;
 import wainbook.quality.QualitySaying.Sort;
 import wainbook.quality.containment.Containment;
 import wainbook.quality.containment.VehicleDoubtRow;
@@ -146,7 +147,11 @@ public record ContainmentView(
 
     /** What would lift that nothing could be worked out. */
     public boolean lacksFigures() {
-        return ofInstrument() && errors().isEmpty() && toDecide() > 0;
+        return ofInstrument()
+                && errors().isEmpty()
+                && vehicles.stream()
+                        .flatMap(vehicle -> vehicle.readings().stream())
+                        .anyMatch(one -> one.said().ground() == Ground.NO_FIGURES);
     }
 
     public String closedBecause() {

@@ -22,6 +22,7 @@ import wainbook.order.WorkOrder;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 import wainbook.quality.QualitySaying.Disposition;
+import wainbook.quality.QualitySaying.Place;
 import wainbook.quality.QualitySaying.Word;
 import wainbook.quality.containment.Deciding;
 import wainbook.quality.containment.Deciding.Checked;
@@ -66,6 +67,7 @@ public class VehicleDoubtPage {
             String order,
             @RestForm String id,
             @RestForm List<String> places,
+            @RestForm String all,
             @RestForm String disposition,
             @RestForm String reason,
             @RestForm String entry,
@@ -74,6 +76,7 @@ public class VehicleDoubtPage {
             @RestForm String least,
             @RestForm String most) {
         Filled filled = Filled.sent(id)
+                .with("all", all)
                 .with("disposition", disposition)
                 .with("reason", reason)
                 .with("entry", entry)
@@ -90,7 +93,7 @@ public class VehicleDoubtPage {
                 filled.id(),
                 order,
                 code,
-                Chosen.places(places),
+                filled.value("all").equals("yes") ? open(code, order) : Chosen.places(places),
                 Disposition.valueOf(filled.value("disposition")),
                 filled.value("reason"),
                 new Checked(
@@ -103,6 +106,12 @@ public class VehicleDoubtPage {
                 deciding.decide(asked, signedIn.actor()),
                 look.vehicle(code, order).path(),
                 again -> draw(code, order, again, ticked));
+    }
+
+    private List<Place> open(String code, String order) {
+        return look.vehicle(code, order).open().stream()
+                .map(one -> one.said().key())
+                .toList();
     }
 
     private static Filled checked(Filled filled) {
