@@ -23,6 +23,7 @@ final class Tellings {
         HandoverTellings.addTo(tellings);
         IsolationTellings.addTo(tellings);
         PaperTellings.addTo(tellings);
+        QualityTellings.addTo(tellings);
         return tellings;
     }
 

@@ -15,6 +15,7 @@ import wainbook.order.WorkOrder;
 import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
+import wainbook.quality.containment.VehicleDoubt;
 import wainbook.station.HelpCall;
 
 /**
@@ -43,9 +44,14 @@ public record Vehicle(
             List<Nonconformity> nonconformities,
             List<HoldInWords> holds,
             List<Deferred> deferred,
-            List<HelpCall> calls) {
+            List<HelpCall> calls,
+            List<VehicleDoubt> doubts) {
         public boolean none() {
-            return nonconformities.isEmpty() && holds.isEmpty() && deferred.isEmpty() && calls.isEmpty();
+            return nonconformities.isEmpty()
+                    && holds.isEmpty()
+                    && deferred.isEmpty()
+                    && calls.isEmpty()
+                    && doubts.isEmpty();
         }
     }
 

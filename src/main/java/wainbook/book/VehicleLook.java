@@ -32,6 +32,7 @@ import wainbook.process.CheckItem;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.quality.containment.VehicleDoubts;
 import wainbook.station.HelpCall;
 import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.About;
@@ -72,7 +73,8 @@ class VehicleLook {
                         Nonconformities.of(history).awaitingDisposition(),
                         HoldInWords.inForce(history),
                         deferred(history, order, names),
-                        HelpCall.open(history)),
+                        HelpCall.open(history),
+                        VehicleDoubts.of(history).open()),
                 order.facts().entrySet().stream()
                         .map(fact -> FactQuestion.of(fact.getKey(), fact.getValue()))
                         .sorted(Comparator.comparing(FactQuestion::label))

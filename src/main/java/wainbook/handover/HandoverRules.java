@@ -14,6 +14,7 @@ import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
+import wainbook.quality.containment.VehicleDoubts;
 import wainbook.station.DeferredWork;
 
 /**
@@ -114,6 +115,14 @@ public record HandoverRules(
                                 open.number(),
                                 open.opened().what())
                         .liftedAt(vehicle() + "#matters")));
+        VehicleDoubts.of(history)
+                .open()
+                .forEach(doubt -> against.add(Reason.of(
+                                "handover.doubtOpen",
+                                "ISO 9001:2015 7.1.5.2 (clause from memory)",
+                                doubt.containment(),
+                                doubt.open().size())
+                        .liftedAt(doubt.path(order.number()))));
         deferred.forEach(work -> against.add(Reason.of(
                         "handover.workDeferred", Reason.WORKS_RULE, work.about().item(), work.toStage())
                 .liftedAt(vehicle() + "#entry-" + work.entry().number())));

@@ -43,7 +43,8 @@ public record OpenMatter(
         HELP_CALL,
         CARRIED_OVER,
         RE_SEQUENCED,
-        DOCUMENT;
+        DOCUMENT,
+        CONTAINMENT;
 
         public String word() {
             return Words.of("matter.sort." + name());

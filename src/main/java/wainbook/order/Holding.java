@@ -76,9 +76,9 @@ public class Holding {
             if (asked.reason().isBlank()) {
                 against.add(Reason.of("order.reasonMissing", Reason.WORKS_RULE).liftedAt("#reason"));
             }
-            int next = 1 + (int) reading.of(order).saying(Held.class).count();
             return against.isEmpty()
-                    ? Decision.say(order, new Held(next, asked.kindOfHold(), asked.stops(), asked.reason()))
+                    ? Decision.say(
+                            order, new Held(next(reading.of(order)), asked.kindOfHold(), asked.stops(), asked.reason()))
                     : Decision.refuse(against);
         });
     }
@@ -92,6 +92,11 @@ public class Holding {
                     ? Decision.say(order, new HoldReleased(asked.hold(), asked.reason()))
                     : Decision.refuse(against);
         });
+    }
+
+    /** The number that the next hold on a work order gets. */
+    public static int next(History history) {
+        return 1 + (int) history.saying(Held.class).count();
     }
 
     /** What stands against this person's releasing the hold. Asked before a page is drawn. */

@@ -22,6 +22,7 @@ class Places implements Navigation {
                 Place.forEveryone("/locks", "isolating.placeLocks"),
                 Place.forEveryone("/handover", "handover.placeHandover"),
                 Place.forEveryone("/matters", "matter.placeMatters"),
+                Place.forEveryone("/quality/containments", "quality.placeContainments"),
                 Place.forEveryone("/trace", "trace.placeTrace"),
                 Place.forEveryone("/process", "process.placeProcess"),
                 Place.forEveryone("/people", "works.placePeople"),

@@ -10,6 +10,7 @@ import wainbook.ledger.Kinds;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
 import wainbook.process.ProcessSaying;
+import wainbook.quality.QualitySaying;
 import wainbook.station.StationSaying;
 import wainbook.works.WorksSaying;
 
@@ -26,6 +27,7 @@ class Vocabulary {
                 ProcessSaying.class,
                 StationSaying.class,
                 GateSaying.class,
+                QualitySaying.class,
                 HandoverSaying.class,
                 IsolationSaying.class,
                 SetupSaying.class));

@@ -4,6 +4,7 @@ import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import java.util.List;
 import java.util.Optional;
 import wainbook.station.StandingSerials.Serial;
 
@@ -36,5 +37,13 @@ public class PartSerial extends PanacheEntityBase {
         return find("part = ?1 and serialNumber = ?2 and workOrder <> ?3", serial.part(), serial.number(), order)
                 .<PartSerial>firstResultOptional()
                 .map(row -> row.workOrder);
+    }
+
+    /** Work orders of the vehicles that have a part with this serial. */
+    public static List<String> ordersWith(String serialNumber) {
+        return PartSerial.<PartSerial>list("serialNumber = ?1 order by workOrder", serialNumber).stream()
+                .map(row -> row.workOrder)
+                .distinct()
+                .toList();
     }
 }

@@ -48,6 +48,7 @@ public record Trace(String query, boolean exact, List<Vehicle> vehicles, Leaf le
      * @param code what was found, as it stands on record
      * @param what was done, in words
      * @param passed absent where nothing is judged
+     * @param doubt the containment that leaves it in doubt
      */
     public record Place(
             String sort,
@@ -57,7 +58,8 @@ public record Trace(String query, boolean exact, List<Vehicle> vehicles, Leaf le
             String who,
             String what,
             Optional<Boolean> passed,
-            boolean voided) {}
+            boolean voided,
+            Optional<String> doubt) {}
 
     static Trace nothingAsked() {
         return new Trace("", false, List.of(), new Leaf(1, Tracing.LEAF, 0, "/trace"));
@@ -90,7 +92,8 @@ public record Trace(String query, boolean exact, List<Vehicle> vehicles, Leaf le
                                 place.who(),
                                 place.what(),
                                 place.passed().map(Tracing::word).orElse(""),
-                                place.voided() ? Tracing.voided() : "")))
+                                place.voided() ? Tracing.voided() : "",
+                                place.doubt().orElse(""))))
                 .toList();
     }
 }

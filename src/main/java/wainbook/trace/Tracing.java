@@ -18,6 +18,8 @@ import wainbook.page.Words;
 import wainbook.process.CheckItem;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
+import wainbook.quality.containment.VehicleDoubt;
+import wainbook.quality.containment.VehicleDoubts;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Verdict;
@@ -102,7 +104,8 @@ class Tracing {
                 entry.moment().who(),
                 what(entry),
                 entry.saying() instanceof Result said ? Optional.of(said.verdict() == Verdict.PASS) : Optional.empty(),
-                voided.contains(entry.id()));
+                voided.contains(entry.id()),
+                VehicleDoubts.of(history).about(entry.number()).map(VehicleDoubt::containment));
     }
 
     /** A check item by its title and stage; anything else by the room it belongs to. */

@@ -35,6 +35,18 @@ final class StageSetting {
         revise();
         draft();
         longNames();
+        containment();
+    }
+
+    /** A wrench of the demonstration is asked about, as if it had been dropped. */
+    private static void containment() {
+        KOFI.does(
+                "/containments",
+                Map.of(
+                        "about",
+                        Map.of("sort", "INSTRUMENT", "code", "TW-120"),
+                        "reason",
+                        "Dropped from the trolley, found on the floor"));
     }
 
     /** Where a folder that was sent in can be looked at. */

@@ -131,6 +131,36 @@ final class Stops {
         put("/people/{number}", "/people/W-1001", "/people/" + StageSetting.LONG_PERSON);
         put("/setup/passwords/{person}", "/setup/passwords/W-1001");
         put("/trace", "/trace", "/trace?q=" + vin());
+        containments();
+    }
+
+    /** Opened by the stage setting, over a wrench that was used on vehicles handed over and on the line. */
+    private void containments() {
+        String code = INGRID.get("/containments").getString("[0].containment");
+        List<String> touched = INGRID.get("/containments/" + code).getList("vehicles.order");
+        String one = "/quality/containments/" + code;
+        put("/quality/containments/{code}", one);
+        put(
+                "/quality/containments/new",
+                "/quality/containments/new",
+                "/quality/containments/new?sort=LOT",
+                "/quality/containments/new?sort=REVISION&code=" + StageSetting.REVISED + "&revision=1&reason=wrong",
+                "/quality/containments/new?sort=COMPETENCE");
+        put(
+                "/quality/containments/{code}/vehicles/{order}",
+                touched.stream()
+                        .limit(3)
+                        .map(order -> one + "/vehicles/" + order)
+                        .toList());
+        put(
+                "/quality/containments/{code}/vehicles/{order}/letter",
+                touched.stream()
+                        .filter(order -> orders.stream()
+                                .anyMatch(row ->
+                                        order.equals(row.get("number")) && "HANDED_OVER".equals(row.get("phase"))))
+                        .limit(1)
+                        .map(order -> one + "/vehicles/" + order + "/letter")
+                        .toList());
     }
 
     private String firstInstrument() {

@@ -81,9 +81,11 @@ public class Register {
     }
 
     private final Ledger ledger;
+    private final InDoubt inDoubt;
 
-    Register(Ledger ledger) {
+    Register(Ledger ledger, InDoubt inDoubt) {
         this.ledger = ledger;
+        this.inDoubt = inDoubt;
     }
 
     public Outcome<Entry> register(ToRegister asked, Actor actor) {
@@ -116,7 +118,7 @@ public class Register {
 
     public Outcome<Entry> withdraw(ToWithdraw asked, Actor actor) {
         Subject subject = Subject.instrument(asked.code());
-        return ledger.write(asked, actor, reading -> {
+        Outcome<Entry> outcome = ledger.write(asked, actor, reading -> {
             var against = new ArrayList<>(unknown(reading.of(subject)));
             if (asked.reason().isBlank()) {
                 against.add(Reason.of("works.wordsMissing", Reason.WORKS_RULE).liftedAt("#reason"));
@@ -127,6 +129,7 @@ public class Register {
                             against.add(Reason.of("works.sinceInFuture", SOURCE).liftedAt("#since")));
             return decision(against, subject, new InstrumentWithdrawn(asked.cause(), asked.reason(), asked.since()));
         });
+        return inDoubt.told(outcome, actor);
     }
 
     public Outcome<Entry> describe(ToDescribe asked, Actor actor) {

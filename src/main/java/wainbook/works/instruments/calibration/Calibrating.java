@@ -24,6 +24,7 @@ import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
 import wainbook.works.WorksSaying.WithdrawalCause;
+import wainbook.works.instruments.InDoubt;
 
 /** Puts a calibration on record. One that leaves the instrument unfit withdraws it in the same breath. */
 @ApplicationScoped
@@ -63,15 +64,17 @@ public class Calibrating {
 
     private final Ledger ledger;
     private final WorksDay day;
+    private final InDoubt inDoubt;
 
-    Calibrating(Ledger ledger, WorksDay day) {
+    Calibrating(Ledger ledger, WorksDay day, InDoubt inDoubt) {
         this.ledger = ledger;
         this.day = day;
+        this.inDoubt = inDoubt;
     }
 
     public Outcome<Entry> calibrate(ToCalibrate asked, Actor actor) {
         Subject subject = Subject.instrument(asked.code());
-        return ledger.write(asked, actor, reading -> {
+        Outcome<Entry> outcome = ledger.write(asked, actor, reading -> {
             History history = reading.of(subject);
             Optional<Instrument> known = Instrument.of(history);
             if (known.isEmpty()) {
@@ -85,6 +88,7 @@ public class Calibrating {
             List<Reason> against = rule.against(asked.said());
             return against.isEmpty() ? decided(subject, rule, asked.said()) : Decision.refuse(against);
         });
+        return inDoubt.told(outcome, actor);
     }
 
     private static Decision decided(Subject subject, CalibrationRule rule, Calibrated said) {

@@ -26,6 +26,7 @@ import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
 import wainbook.works.WorksSaying.ToolChecked;
 import wainbook.works.WorksSaying.WithdrawalCause;
+import wainbook.works.instruments.InDoubt;
 
 /** Keeps the check of a torque tool before work. One that failed withdraws the tool in the same breath. */
 @ApplicationScoped
@@ -50,15 +51,17 @@ public class Checking {
 
     private final Ledger ledger;
     private final WorksDay day;
+    private final InDoubt inDoubt;
 
-    Checking(Ledger ledger, WorksDay day) {
+    Checking(Ledger ledger, WorksDay day, InDoubt inDoubt) {
         this.ledger = ledger;
         this.day = day;
+        this.inDoubt = inDoubt;
     }
 
     public Outcome<Entry> check(ToCheck asked, Actor actor) {
         Subject subject = Subject.instrument(asked.code());
-        return ledger.write(asked, actor, reading -> {
+        Outcome<Entry> outcome = ledger.write(asked, actor, reading -> {
             History history = reading.of(subject);
             LocalDate today = day.of(reading.moment().at());
             Optional<Instrument> tester = Instrument.of(ledger.history(Subject.instrument(asked.tester())));
@@ -67,6 +70,7 @@ public class Checking {
                     ? decided(subject, checked(asked, history, tester.orElseThrow()))
                     : Decision.refuse(against);
         });
+        return inDoubt.told(outcome, actor);
     }
 
     private static List<Reason> against(

@@ -25,6 +25,7 @@ import wainbook.works.WorksSaying.InstrumentWithdrawn;
 import wainbook.works.WorksSaying.Issued;
 import wainbook.works.WorksSaying.Returned;
 import wainbook.works.WorksSaying.WithdrawalCause;
+import wainbook.works.instruments.InDoubt;
 
 /** Gives instruments out and takes them back. What comes back unsound is withdrawn in the same breath. */
 @ApplicationScoped
@@ -57,10 +58,12 @@ public class Store {
 
     private final Ledger ledger;
     private final WorksDay day;
+    private final InDoubt inDoubt;
 
-    Store(Ledger ledger, WorksDay day) {
+    Store(Ledger ledger, WorksDay day, InDoubt inDoubt) {
         this.ledger = ledger;
         this.day = day;
+        this.inDoubt = inDoubt;
     }
 
     public Outcome<Entry> issue(ToIssue asked, Actor actor) {
@@ -78,7 +81,7 @@ public class Store {
     /** An unsound one is always taken back; a sound one only from somebody who has it. */
     public Outcome<Entry> takeBack(ToReturn asked, Actor actor) {
         Subject subject = Subject.instrument(asked.code());
-        return ledger.write(asked, actor, reading -> {
+        Outcome<Entry> outcome = ledger.write(asked, actor, reading -> {
             History history = reading.of(subject);
             if (Instrument.of(history).isEmpty()) {
                 return Decision.refuse(Reason.of("works.noInstrument", Reason.WORKS_RULE, asked.code())
@@ -96,6 +99,7 @@ public class Store {
                     : Decision.refuse(Reason.of("works.notOut", Reason.WORKS_RULE, asked.code())
                             .liftedAt("#back"));
         });
+        return inDoubt.told(outcome, actor);
     }
 
     private List<Reason> against(ToIssue asked, History history, LocalDate today) {

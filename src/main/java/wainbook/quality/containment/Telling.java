@@ -1,0 +1,135 @@
+package wainbook.quality.containment;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+import wainbook.act.Actor;
+import wainbook.act.Outcome;
+import wainbook.act.Reason;
+import wainbook.isolation.Isolation;
+import wainbook.isolation.State;
+import wainbook.ledger.Asked;
+import wainbook.ledger.Decision;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Saying;
+import wainbook.ledger.Subject;
+import wainbook.order.Holding;
+import wainbook.order.OrderSaying.Held;
+import wainbook.order.OrderSaying.HoldKind;
+import wainbook.order.OrderSaying.HoldReleased;
+import wainbook.order.OrderSaying.Stops;
+import wainbook.order.WorkOrder;
+import wainbook.page.Words;
+import wainbook.quality.QualitySaying.Doubted;
+import wainbook.quality.QualitySaying.Ground;
+import wainbook.quality.QualitySaying.ReadingsDoubted;
+import wainbook.quality.QualitySaying.Sureness;
+
+/** Tells a vehicle which of its readings are in doubt, and holds it in the same breath where somebody may be hurt. */
+@ApplicationScoped
+class Telling {
+
+    private record ToTell(UUID id, List<Subject> writes, Class<? extends Saying> says) implements Asked {}
+
+    private final Ledger ledger;
+
+    Telling(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    /** Done with what was said; refused with what some vehicles stood against. */
+    static Outcome<Entry> outcome(Entry said, List<Reason> lacking) {
+        return lacking.isEmpty() ? Outcome.done(said) : Outcome.refused(lacking);
+    }
+
+    Outcome<Entry> tell(Containment containment, String order, List<Doubted> readings, Actor actor) {
+        Subject subject = Subject.workOrder(order);
+        UUID id = Opening.tellingId(containment.latest().id(), order);
+        Optional<Entry> before = ledger.history(subject).entry(id);
+        return before.map(Outcome::alreadyDone)
+                .orElseGet(() -> ledger.write(
+                        new ToTell(id, List.of(subject), ReadingsDoubted.class),
+                        actor,
+                        reading -> decision(containment, reading.of(subject), readings)));
+    }
+
+    static Decision decision(Containment containment, History vehicle, List<Doubted> readings) {
+        Subject subject = vehicle.subject();
+        Optional<VehicleDoubt> before = VehicleDoubts.of(vehicle).of(containment.code());
+        boolean held = before.map(VehicleDoubt::holdStands).orElse(false);
+        List<Doubted> open = readings.stream()
+                .filter(one -> one.verdict() != Sureness.SAFE)
+                .filter(one -> before.stream()
+                        .flatMap(doubt -> doubt.readings().stream())
+                        .noneMatch(known -> known.said().key().equals(one.key())
+                                && known.settled().isPresent()))
+                .toList();
+        List<Stops> stops = held ? List.of() : stops(containment, vehicle, open);
+        Optional<Integer> hold = stops.isEmpty() ? Optional.empty() : Optional.of(Holding.next(vehicle));
+        Decision told =
+                Decision.say(subject, new ReadingsDoubted(containment.code(), containment.about(), readings, hold));
+        if (hold.isPresent()) {
+            String why = Words.of(
+                    "quality.holdReason",
+                    containment.code(),
+                    containment.about().code(),
+                    open.size());
+            return told.andSay(subject, new Held(hold.get(), HoldKind.QUALITY, stops, why));
+        }
+        return held && open.isEmpty()
+                ? told.andSay(
+                        subject,
+                        new HoldReleased(
+                                before.flatMap(VehicleDoubt::hold).orElseThrow(),
+                                Words.of("quality.releasedWorkedOut", containment.code())))
+                : told;
+    }
+
+    /**
+     * What a vehicle in the works may not do meanwhile. Work goes on, since a re-check is work, unless the proof that people
+     * rely on now is itself in doubt. Without danger only the gate of the present stage waits, for readings of that stage.
+     */
+    private static List<Stops> stops(Containment containment, History vehicle, List<Doubted> open) {
+        Optional<WorkOrder> order = WorkOrder.of(vehicle);
+        boolean here = order.map(WorkOrder::phase).filter(Telling::inWorks).isPresent();
+        if (!here || open.isEmpty()) {
+            return List.of();
+        }
+        boolean grave = containment.said().holdsAll()
+                || open.stream().anyMatch(reading -> reading.gravity().grave());
+        if (!grave) {
+            Optional<String> stage = order.flatMap(WorkOrder::stage);
+            return open.stream().anyMatch(reading -> stage.equals(Optional.of(reading.stage())))
+                    ? List.of(Stops.SIGN)
+                    : List.of();
+        }
+        var stops = new ArrayList<Stops>();
+        if (proofInDoubt(vehicle, open, containment.about().code())) {
+            stops.add(Stops.WORK);
+        }
+        stops.addAll(List.of(Stops.SIGN, Stops.MOVE));
+        return stops;
+    }
+
+    private static boolean inWorks(WorkOrder.Phase phase) {
+        return switch (phase) {
+            case DONOR_RECEIVED, DONOR_ACCEPTED, ON_LINE, OFF_LINE, FINISHED -> true;
+            case ORDERED, DONOR_REJECTED, HANDED_OVER -> false;
+        };
+    }
+
+    private static boolean proofInDoubt(History vehicle, List<Doubted> open, String code) {
+        Isolation isolation = Isolation.of(vehicle);
+        boolean relied = isolation.state() != State.LIVE && isolation.state() != State.VOID;
+        return relied
+                && open.stream().anyMatch(reading -> reading.ground() == Ground.PROOF_OF_DEAD)
+                && isolation.proof().stream()
+                        .flatMap(proof -> Stream.of(proof.tester(), proof.source()))
+                        .anyMatch(code::equals);
+    }
+}

@@ -1,0 +1,2 @@
+/** Containments as people and scripts see them. */
+package wainbook.quality.containment.page;
