@@ -19,6 +19,7 @@ import wainbook.works.Instrument;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
+import wainbook.works.WorksSaying.InstrumentRegistered;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
 import wainbook.works.WorksSaying.WithdrawalCause;
 import wainbook.works.instruments.InDoubt;
@@ -103,7 +104,7 @@ public record Cause(History history, Entry entry, ZoneId zone) {
         Optional<Calibrated> good = lastGood();
         List<CalibrationPoint> left = good.map(Calibrated::left).orElse(List.of());
         Optional<BigDecimal> within = good.flatMap(Calibrated::permittedPercent)
-                .or(() -> instrument.get().accuracyPercent());
+                .or(() -> history.last(InstrumentRegistered.class).flatMap(InstrumentRegistered::accuracyPercent));
         if (good.isEmpty() || (left.isEmpty() && within.isEmpty())) {
             return Optional.empty();
         }
