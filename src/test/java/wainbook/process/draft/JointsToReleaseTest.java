@@ -107,9 +107,28 @@ class JointsToReleaseTest {
     }
 
     @Test
+    void a_class_A_tolerance_that_no_wrench_can_serve_is_refused_with_what_would() {
+        ObjectNode close = and(before, clamp("19.5", "20.5"));
+        Paper.part(close.get("joints"), "code", clamp).put("jointClass", "A");
+        assertThat(JOINTS.faults(close)).containsExactly("process.noToolServes");
+        assertThat(JOINTS.page())
+                .contains("would serve from ± ", "an indicating tool of at most 0.83 % over 19.5 to 20.5 N·m");
+        assertThat(Paper.keys(JOINTS.propose())).containsExactly("process.noToolServes");
+
+        Paper.part(close.get("joints"), "code", clamp).put("toolKind", "torque-setting");
+        assertThat(JOINTS.faults(close)).containsExactly("process.classAByClick");
+
+        ObjectNode wide = and(before, clamp("18", "22"));
+        Paper.part(wide.get("joints"), "code", clamp).put("jointClass", "A");
+        assertThat(JOINTS.faults(wide)).isEmpty();
+    }
+
+    @Test
     void a_graver_class_is_refused_while_a_sheet_in_force_ticks_the_joint_off() {
         ObjectNode graver = JOINTS.what();
-        Paper.part(graver.get("joints"), "code", "TRAY-CLIP").put("jointClass", "A");
+        Paper.part(graver.get("joints"), "code", "TRAY-CLIP")
+                .put("jointClass", "A")
+                .put("toolKind", "torque-indicating");
         assertThat(JOINTS.faults(graver)).containsExactly("process.jointBreaksSheet");
         assertThat(JOINTS.page()).contains("would make the sheet FIT-BUS12 in force faulty");
     }
