@@ -18,7 +18,7 @@ final class NonconformityRules {
     private NonconformityRules() {}
 
     static Optional<Cause> cause(ItemState before, Result result) {
-        if (result.verdict() == Verdict.PASS) {
+        if (result.verdict() == Verdict.PASS || ItemFold.secondHit(result)) {
             return Optional.empty();
         }
         if (result instanceof Tightened joint && joint.jointClass() == JointClass.A && overTightened(joint)) {

@@ -9,6 +9,7 @@ import java.util.UUID;
 import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.ledger.Superseded;
 import wainbook.process.Condition;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
@@ -89,14 +90,60 @@ public sealed interface StationSaying extends Saying {
     /** A cell of a table outside its limits. */
     record CellOutside(String row, String column, Limits limits, boolean legal) {}
 
+    /** As it was said before the tool's uncertainty stood in the entry. */
+    @Kind("station.tightened/1")
+    record TightenedBefore(
+            About about,
+            Basis basis,
+            String joint,
+            JointClass jointClass,
+            Joint.Torque torque,
+            Optional<Joint.Angle> angle,
+            List<BigDecimal> boltsNm,
+            List<BigDecimal> anglesDeg,
+            List<Integer> boltsOutside,
+            Verdict verdict)
+            implements StationSaying, Superseded {
+        public TightenedBefore {
+            boltsNm = List.copyOf(boltsNm);
+            anglesDeg = List.copyOf(anglesDeg);
+            boltsOutside = List.copyOf(boltsOutside);
+        }
+
+        @Override
+        public Tightened newer() {
+            return new Tightened(
+                    about,
+                    basis,
+                    joint,
+                    jointClass,
+                    torque,
+                    angle,
+                    Optional.empty(),
+                    boltsNm,
+                    anglesDeg,
+                    boltsOutside,
+                    verdict);
+        }
+    }
+
+    /**
+     * What the limits were drawn in by.
+     *
+     * @param toolPercent the tool's relative expanded uncertainty interval (k = 2), in percent
+     * @param decisionFactor the share of it that was kept clear of each limit
+     */
+    record Guard(BigDecimal toolPercent, BigDecimal decisionFactor) {}
+
     /**
      * A joint tightened.
      *
+     * @param guard absent in entries of a time when it was not kept
      * @param boltsNm torque of each fastener in the order of tightening
      * @param anglesDeg angle of each, where the joint asks for it
-     * @param boltsOutside numbers, in that order from 1, of those outside the limits
+     * @param boltsOutside numbers, in that order from 1, of those that do not pass
      */
-    @Kind("station.tightened/1")
+    @Kind("station.tightened/2")
     record Tightened(
             About about,
             Basis basis,
@@ -104,6 +151,7 @@ public sealed interface StationSaying extends Saying {
             JointClass jointClass,
             Joint.Torque torque,
             Optional<Joint.Angle> angle,
+            Optional<Guard> guard,
             List<BigDecimal> boltsNm,
             List<BigDecimal> anglesDeg,
             List<Integer> boltsOutside,

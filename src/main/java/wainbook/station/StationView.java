@@ -37,7 +37,7 @@ public record StationView(
         StageRecord record,
         Optional<ItemState> inHand,
         Optional<Joint> joint,
-        List<Option> instruments,
+        Optional<ToolsToHand> tools,
         List<Reason> against,
         List<Reason> refusals,
         Optional<Said> said,
@@ -49,12 +49,16 @@ public record StationView(
         List<HelpView.Line> calls,
         Optional<Drawing> drawing) {
 
-    /** The last entry in words. */
-    public record Said(boolean passed, boolean observed, String text) {}
+    /**
+     * The last entry in words.
+     *
+     * @param undecided whether it failed only because it is not shown to conform
+     */
+    public record Said(boolean passed, boolean observed, boolean undecided, String text) {}
 
-    StationView with(List<Option> tools, Form filled) {
+    StationView with(Optional<ToolsToHand> toHand, Form filled) {
         return new StationView(
-                order, place, record, inHand, joint, tools, against, refusals, said, filled, actId, power, bar, hands,
+                order, place, record, inHand, joint, toHand, against, refusals, said, filled, actId, power, bar, hands,
                 calls, drawing);
     }
 
@@ -105,6 +109,15 @@ public record StationView(
 
     public Optional<ToolNeeded> tool() {
         return ToolNeeded.of(asks(), joint);
+    }
+
+    public List<Option> instruments() {
+        return tools.map(ToolsToHand::options).orElse(List.of());
+    }
+
+    /** What the tool in hand is accepted at for the joint in hand. */
+    public Optional<ToolsToHand.Accepting> accepting() {
+        return tools.flatMap(known -> known.accepting(form.value("instrument")));
     }
 
     /** Whether the person may record it; without an instrument chosen that rule is left open. */

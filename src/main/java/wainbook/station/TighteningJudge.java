@@ -3,10 +3,11 @@ package wainbook.station;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wainbook.engineering.Verdict;
-import wainbook.engineering.tightening.Tightening;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
+import wainbook.process.joint.Acceptance;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 
@@ -44,6 +45,8 @@ record TighteningJudge(About about, Basis basis, Joint joint, BigDecimal toolPer
                 joint.jointClass(),
                 joint.torque(),
                 joint.angle(),
+                Optional.of(
+                        new StationSaying.Guard(toolPercent, joint.jointClass().decisionFactor())),
                 reply.boltsNm(),
                 reply.anglesDeg(),
                 outside,
@@ -63,15 +66,8 @@ record TighteningJudge(About about, Basis basis, Joint joint, BigDecimal toolPer
         return outside;
     }
 
-    /** By the calculation that everybody can open: a reading not shown to conform does not pass. */
+    /** A reading not shown to conform does not pass. */
     private boolean accepted(BigDecimal torqueNm) {
-        return new Tightening()
-                .of(new Tightening.Inputs(
-                        torqueNm.doubleValue(),
-                        joint.torque().limitsNm().lower().doubleValue(),
-                        joint.torque().limitsNm().upper().doubleValue(),
-                        toolPercent.doubleValue(),
-                        joint.jointClass().decisionFactor().doubleValue()))
-                .fold(working -> working.verdict() == Verdict.PASS, faults -> false, impossible -> false);
+        return new Acceptance(joint, toolPercent).guarded().verdict(torqueNm) == Verdict.PASS;
     }
 }

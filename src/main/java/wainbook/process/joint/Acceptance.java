@@ -1,15 +1,13 @@
 package wainbook.process.joint;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import wainbook.engineering.Plain;
-import wainbook.engineering.tightening.Tightening;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
 
 /**
  * What a joint can be accepted at with one tool: its limits drawn in by the tool's uncertainty, as far as the joint class
- * asks ({@link Tightening}).
+ * asks.
  *
  * <p>Whether the tool can serve is a works rule on top, the classical ratio of uncertainty to tolerance: W′·T0 may be a third
  * of half the tolerance at most, and is wanted at a fifth. A setting tool gives no reading, so the value it is set to must lie
@@ -25,29 +23,10 @@ public record Acceptance(Joint joint, BigDecimal toolPercent) {
     /** The share that it should take. */
     public static final double WANTED = 1.0 / 5;
 
-    private static final int SHOWN_DECIMALS = 2;
-
-    /** The lowest torque that passes, in N·m. */
-    public double lowerNm() {
-        return limits().acceptLowerNm();
-    }
-
-    /** The highest torque that passes, in N·m; below the lowest where the tool is too coarse to pass anything. */
-    public double upperNm() {
-        return limits().acceptUpperNm();
-    }
-
-    /** The lower end as it is read beside a field, rounded inwards, so that a reading of it passes. */
-    public String lowerShown() {
-        return shown(lowerNm(), RoundingMode.CEILING);
-    }
-
-    public String upperShown() {
-        return shown(upperNm(), RoundingMode.FLOOR);
-    }
-
-    public boolean passesNothing() {
-        return lowerNm() > upperNm();
+    /** The joint's limits, drawn in. */
+    public GuardedLimits guarded() {
+        return new GuardedLimits(
+                joint.torque().limitsNm(), toolPercent, joint.jointClass().decisionFactor());
     }
 
     /** W′·T0 by half the tolerance. */
@@ -100,36 +79,5 @@ public record Acceptance(Joint joint, BigDecimal toolPercent) {
     private double halfNm() {
         Joint.Window limitsNm = joint.torque().limitsNm();
         return (limitsNm.upper().doubleValue() - limitsNm.lower().doubleValue()) / 2;
-    }
-
-    private Tightening.Results limits() {
-        return new Tightening()
-                .of(inputs(joint.torque().targetNm()))
-                .fold(
-                        working -> working.results(),
-                        faults -> {
-                            throw new IllegalStateException("a joint's limits are no limits: " + faults);
-                        },
-                        impossible -> {
-                            throw new IllegalStateException("a joint's limits are impossible: " + impossible);
-                        });
-    }
-
-    /** What the calculation is asked for one reading. */
-    public Tightening.Inputs inputs(BigDecimal readingNm) {
-        return new Tightening.Inputs(
-                readingNm.doubleValue(),
-                joint.torque().limitsNm().lower().doubleValue(),
-                joint.torque().limitsNm().upper().doubleValue(),
-                toolPercent.doubleValue(),
-                joint.jointClass().decisionFactor().doubleValue());
-    }
-
-    private static String shown(double nm, RoundingMode inwards) {
-        BigDecimal rounded = BigDecimal.valueOf(Plain.compared(nm))
-                .setScale(SHOWN_DECIMALS, inwards)
-                .stripTrailingZeros();
-        return rounded.setScale(Math.max(0, rounded.scale()), RoundingMode.UNNECESSARY)
-                .toPlainString();
     }
 }

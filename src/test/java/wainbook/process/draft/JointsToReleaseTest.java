@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.Donor;
 import wainbook.process.Joint;
@@ -71,6 +72,32 @@ class JointsToReleaseTest {
                         .upper())
                 .isEqualByComparingTo("30");
         assertThat(verdict(donor, "25")).isEqualTo("PASS");
+        withoutTheClamp(sheet(donor));
+        goesOn(donor);
+    }
+
+    @Test
+    void a_reading_nearer_to_the_limit_than_the_wrench_can_tell_is_not_shown_to_conform() {
+        JOINTS.released(and(before, clamp("18", "22")));
+        Donor donor = donorWhoseSurveyTightens();
+        assertThat(verdict(donor, "21.9")).isEqualTo("FAIL");
+
+        String page = Browsing.as(Cast.TECHNICIAN).page("/station/" + donor.number() + "?item=clamp");
+        assertThat(page)
+                .as("before a reading is taken, for the wrench in hand")
+                .contains("With TW-105, uncertainty 1.8 %: accepted from 18.27 to 21.67 N·m")
+                .contains(
+                        "readingNm=20&amp;lowerNm=18&amp;upperNm=22&amp;intervalPercent=1.8&amp;decisionFactor=0.8224")
+                .as("after it")
+                .contains("bolt 1 at 21.9 N·m, not shown to conform", "readingNm=21.9&amp;")
+                .contains("1 bolt not shown to conform");
+        assertThat(Cast.TECHNICIAN
+                        .asks()
+                        .get("/api/v1/orders/" + donor.number() + "/sheet")
+                        .jsonPath()
+                        .getString("items.find { it.item == 'clamp' }.findings[0]"))
+                .startsWith("bolt 1 at 21.9 N·m, not shown to conform");
+        assertThat(verdict(donor, "20")).isEqualTo("PASS");
         withoutTheClamp(sheet(donor));
         goesOn(donor);
     }

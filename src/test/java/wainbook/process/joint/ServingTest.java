@@ -18,7 +18,7 @@ class ServingTest {
 
     @Test
     void a_class_A_joint_is_accepted_inside_its_limits_by_the_whole_uncertainty() {
-        var acceptance = new Acceptance(joint(JointClass.A, "120", "108", "132"), new BigDecimal("1.8"));
+        var acceptance = new Acceptance(joint(JointClass.A, "120", "108", "132"), new BigDecimal("1.8")).guarded();
         assertThat(acceptance.lowerNm()).isEqualTo(109.944);
         assertThat(acceptance.upperNm()).isEqualTo(129.624);
         assertThat(acceptance.lowerShown() + " " + acceptance.upperShown())
@@ -85,8 +85,10 @@ class ServingTest {
             double other = random.nextDouble() * 20;
             var finer = new Acceptance(joint, BigDecimal.valueOf(Math.min(one, other)));
             var coarser = new Acceptance(joint, BigDecimal.valueOf(Math.max(one, other)));
-            assertThat(coarser.lowerNm()).isGreaterThanOrEqualTo(finer.lowerNm());
-            assertThat(coarser.upperNm()).isLessThanOrEqualTo(finer.upperNm());
+            assertThat(coarser.guarded().lowerNm())
+                    .isGreaterThanOrEqualTo(finer.guarded().lowerNm());
+            assertThat(coarser.guarded().upperNm())
+                    .isLessThanOrEqualTo(finer.guarded().upperNm());
             assertThat(coarser.serves()).isIn(false, finer.serves());
         }
     }
@@ -101,7 +103,10 @@ class ServingTest {
             var acceptance = new Acceptance(joint, BigDecimal.valueOf(random.nextDouble() * 8));
             if (acceptance.serves()) {
                 served++;
-                assertThat(target).isBetween(acceptance.lowerNm() - 1e-9, acceptance.upperNm() + 1e-9);
+                assertThat(target)
+                        .isBetween(
+                                acceptance.guarded().lowerNm() - 1e-9,
+                                acceptance.guarded().upperNm() + 1e-9);
             }
         }
         assertThat(served).isBetween(200, 900);
