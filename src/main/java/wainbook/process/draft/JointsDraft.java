@@ -13,6 +13,7 @@ import wainbook.process.Draft;
 import wainbook.process.Joint;
 import wainbook.process.Known;
 import wainbook.process.ProcessSaying;
+import wainbook.process.joint.BoltLoad;
 import wainbook.process.joint.Serving;
 
 /** The works' joints, all of them, as a draft. */
@@ -77,6 +78,7 @@ public record JointsDraft(List<Joint> joints) implements Drafted {
                         .or(() -> isNew(joint, surroundings) ? Optional.empty() : serving.refusal())
                         .ifPresent(remarks::add);
             }
+            BoltLoad.of(joint).flatMap(BoltLoad::remark).ifPresent(remarks::add);
         }
         return remarks;
     }
@@ -145,6 +147,7 @@ public record JointsDraft(List<Joint> joints) implements Drafted {
                 .say("toolKind", joint.toolKind())
                 .say("tries", joint.tries())
                 .say("thread", joint.thread())
+                .worked("preload", BoltLoad.inWords(joint), BoltLoad.of(joint).map(BoltLoad::calculation))
                 .yes("highVoltage", joint.highVoltage())
                 .say("place", joint.place())
                 .say("source", joint.source())
