@@ -130,6 +130,11 @@ public record StationView(
         return TighteningSequence.of(joint.orElseThrow());
     }
 
+    /** In which steps the joint in hand is brought to its torque. */
+    public List<String> passes() {
+        return TighteningSequence.passes(joint.orElseThrow());
+    }
+
     /** What the joint in hand was last recorded with. */
     public Optional<Tightened> tightened() {
         return inHand.flatMap(state -> joint.flatMap(known -> Tightened.last(state, known)));
