@@ -20,6 +20,7 @@ import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
 import wainbook.station.StationSaying.Bar;
 import wainbook.station.joint.BoltReading;
+import wainbook.station.joint.RecheckInWords;
 import wainbook.works.Role;
 
 /** Work at the vehicle for scripts, scanners and connected tools. */
@@ -155,8 +156,14 @@ public class EntryApi {
         return state.entries().stream()
                 .filter(entry -> entry.saying() instanceof StationSaying.Result)
                 .reduce((former, latter) -> latter)
-                .filter(entry -> entry.saying() instanceof StationSaying.Tightened)
-                .map(entry -> BoltReading.findings((StationSaying.Tightened) entry.saying()))
+                .map(entry -> {
+                    if (entry.saying() instanceof StationSaying.Tightened said) {
+                        return BoltReading.findings(said);
+                    }
+                    return entry.saying() instanceof StationSaying.Rechecked said
+                            ? RecheckInWords.findings(said)
+                            : List.<String>of();
+                })
                 .orElse(List.of());
     }
 }

@@ -88,7 +88,9 @@ record Guards(
 
     /** Where a class keeps clear of its limits, a tool that does not say by how much it errs can pass nothing. */
     private Optional<Reason> unknownUncertainty() {
-        boolean guarded = state.item().asks() instanceof Ask.Tighten
+        boolean torque =
+                state.item().asks() instanceof Ask.Tighten || state.item().asks() instanceof Ask.Recheck;
+        boolean guarded = torque
                 && joint.filter(known -> known.jointClass().decisionFactor().signum() > 0)
                         .isPresent();
         return instrument

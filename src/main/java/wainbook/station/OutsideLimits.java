@@ -3,9 +3,11 @@ package wainbook.station;
 import wainbook.page.Words;
 import wainbook.process.Limits;
 import wainbook.station.StationSaying.Measured;
+import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.joint.BoltReading;
+import wainbook.station.joint.RecheckInWords;
 
 /** What of an entry was outside which limit, in words. */
 final class OutsideLimits {
@@ -18,6 +20,9 @@ final class OutsideLimits {
         }
         if (result instanceof Tightened joint) {
             return String.join(", ", BoltReading.findings(joint));
+        }
+        if (result instanceof Rechecked check) {
+            return String.join(", ", RecheckInWords.findings(check));
         }
         return result.about().item();
     }

@@ -3,12 +3,14 @@ package wainbook.station;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import wainbook.process.joint.CheckWay.Found;
 
 /**
  * What a person answers to a check item: what it asks is there, the rest is empty. Numbers are kept as typed. A script
  * leaves out what is empty, lists too.
  *
  * @param boltsNm in the order of tightening
+ * @param found at each fastener of a marked joint, in the order of tightening
  * @param cells row by row
  * @param sha256 the fingerprint of a file that was handed in before
  */
@@ -17,6 +19,7 @@ public record Reply(
         List<BigDecimal> cells,
         List<BigDecimal> boltsNm,
         List<BigDecimal> anglesDeg,
+        List<Found> found,
         Optional<String> serial,
         Optional<String> lot,
         Optional<BigDecimal> quantity,
@@ -29,6 +32,7 @@ public record Reply(
         cells = cells == null ? List.of() : List.copyOf(cells);
         boltsNm = boltsNm == null ? List.of() : List.copyOf(boltsNm);
         anglesDeg = anglesDeg == null ? List.of() : List.copyOf(anglesDeg);
+        found = found == null ? List.of() : List.copyOf(found);
     }
 
     public static Reply done() {
@@ -52,6 +56,7 @@ public record Reply(
         private List<BigDecimal> cells = List.of();
         private List<BigDecimal> boltsNm = List.of();
         private List<BigDecimal> anglesDeg = List.of();
+        private List<Found> found = List.of();
         private Optional<String> serial = Optional.empty();
         private Optional<String> lot = Optional.empty();
         private Optional<BigDecimal> quantity = Optional.empty();
@@ -77,6 +82,11 @@ public record Reply(
 
         public Builder anglesDeg(List<BigDecimal> typed) {
             anglesDeg = typed;
+            return this;
+        }
+
+        public Builder found(List<Found> seen) {
+            found = seen;
             return this;
         }
 
@@ -116,7 +126,8 @@ public record Reply(
         }
 
         public Reply build() {
-            return new Reply(reading, cells, boltsNm, anglesDeg, serial, lot, quantity, choice, words, version, sha256);
+            return new Reply(
+                    reading, cells, boltsNm, anglesDeg, found, serial, lot, quantity, choice, words, version, sha256);
         }
     }
 }

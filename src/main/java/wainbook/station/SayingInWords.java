@@ -8,6 +8,7 @@ import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.process.Limits;
 import wainbook.station.joint.BoltReading;
+import wainbook.station.joint.RecheckInWords;
 
 /** What an entry of this room says, in a line. */
 public final class SayingInWords {
@@ -23,6 +24,14 @@ public final class SayingInWords {
         }
         if (saying instanceof StationSaying.Tightened said) {
             return tightened(said);
+        }
+        if (saying instanceof StationSaying.Rechecked said) {
+            String findings =
+                    said.boltsFailing().isEmpty() ? "" : ": " + String.join(", ", RecheckInWords.findings(said));
+            return with(
+                    RecheckInWords.figures(said) + ", "
+                            + Words.of("station.rechecked." + said.verdict().name()) + findings,
+                    said);
         }
         if (saying instanceof StationSaying.SerialRead said) {
             return Words.of("station.lineSerial", said.part(), said.serial());

@@ -14,6 +14,7 @@ import wainbook.process.Condition;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
 import wainbook.process.Limits;
+import wainbook.process.joint.CheckWay;
 
 /** What is said at the vehicle, item by item. What a verdict was made from is in the entry itself. */
 public sealed interface StationSaying extends Saying {
@@ -161,6 +162,38 @@ public sealed interface StationSaying extends Saying {
             boltsNm = List.copyOf(boltsNm);
             anglesDeg = List.copyOf(anglesDeg);
             boltsOutside = List.copyOf(boltsOutside);
+        }
+    }
+
+    /**
+     * A tightened joint checked again. It never stands for the tightening, nor the tightening for it.
+     *
+     * @param residualNm limits of the torque at which a fastener moves again, where the way asks for them
+     * @param checkedAtNm the torque a marked joint was checked at
+     * @param movedAtNm where each fastener first moved, in the order of tightening
+     * @param found what was seen at each fastener of a marked joint
+     * @param boltsFailing numbers, in that order from 1, of those that do not pass
+     */
+    @Kind("station.rechecked/1")
+    record Rechecked(
+            About about,
+            Basis basis,
+            String joint,
+            JointClass jointClass,
+            CheckWay way,
+            BigDecimal targetNm,
+            Optional<Joint.Window> residualNm,
+            Guard guard,
+            Optional<BigDecimal> checkedAtNm,
+            List<BigDecimal> movedAtNm,
+            List<CheckWay.Found> found,
+            List<Integer> boltsFailing,
+            Verdict verdict)
+            implements Result {
+        public Rechecked {
+            movedAtNm = List.copyOf(movedAtNm);
+            found = List.copyOf(found);
+            boltsFailing = List.copyOf(boltsFailing);
         }
     }
 

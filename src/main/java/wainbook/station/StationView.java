@@ -1,6 +1,7 @@
 package wainbook.station;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import wainbook.page.RouteBar;
 import wainbook.page.Words;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
+import wainbook.process.joint.CheckWay;
 import wainbook.station.outline.BoltPattern;
 import wainbook.station.outline.Drawing;
 import wainbook.station.outline.Marked;
@@ -130,9 +132,26 @@ public record StationView(
         return TighteningSequence.of(joint.orElseThrow());
     }
 
+    /** How the joint in hand is checked again, for the template. */
+    public String way() {
+        return CheckWay.of(joint.orElseThrow()).name();
+    }
+
+    /** What may be found at a fastener of a marked joint. */
+    public List<Option> findings() {
+        return Arrays.stream(CheckWay.Found.values())
+                .map(found -> new Option(found.name(), Words.of("station.found." + found.name())))
+                .toList();
+    }
+
+    /** Whether an angle is asked for beside each torque. */
+    public boolean angled() {
+        return asks() instanceof Ask.Tighten && joint.flatMap(Joint::angle).isPresent();
+    }
+
     /** In which steps the joint in hand is brought to its torque. */
     public List<String> passes() {
-        return TighteningSequence.passes(joint.orElseThrow());
+        return asks() instanceof Ask.Tighten ? TighteningSequence.passes(joint.orElseThrow()) : List.of();
     }
 
     /** What the joint in hand was last recorded with. */

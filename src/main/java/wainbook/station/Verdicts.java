@@ -6,6 +6,7 @@ import wainbook.ledger.Entry;
 import wainbook.page.Refusal;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Observed;
+import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
@@ -47,6 +48,11 @@ final class Verdicts {
                 false,
                 false,
                 undecided,
-                Words.of(undecided ? "station.saidUndecided" : "station.saidFail", OutsideLimits.of(result), next)));
+                Words.of(
+                        undecided
+                                ? "station.saidUndecided"
+                                : result instanceof Rechecked ? "station.saidRecheckFails" : "station.saidFail",
+                        OutsideLimits.of(result),
+                        next)));
     }
 }
