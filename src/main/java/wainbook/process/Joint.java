@@ -108,9 +108,13 @@ public record Joint(
         }
     }
 
-    /** Crosswise joints are raised in steps where nothing else is said; a list is tightened once through. */
+    /**
+     * Crosswise joints are raised in steps where nothing else is said; a list is tightened once through, and so is a joint
+     * whose angle counts from snug, since an earlier pass would have used the angle up.
+     */
     public Passes passesInForce() {
-        return passes.orElse(order == Order.LIST || bolts <= 2 ? Passes.ONE : Passes.USUAL);
+        boolean once = order == Order.LIST || bolts <= 2 || angle.isPresent();
+        return passes.orElse(once ? Passes.ONE : Passes.USUAL);
     }
 
     /** The same joint with another kind of tool. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import wainbook.ledger.Entry;
+import wainbook.page.Formats;
 import wainbook.page.Option;
 import wainbook.page.Words;
 import wainbook.process.Joint;
@@ -36,9 +37,11 @@ public record ToolsToHand(List<Tool> tools) {
                             .filter(known -> !known.limits().passesNothing())
                             .map(known -> Words.of(
                                     "station.acceptsBetween",
-                                    row.inWords(),
+                                    row.code,
                                     known.limits().lowerShown(),
-                                    known.limits().upperShown()))
+                                    known.limits().upperShown(),
+                                    row.title,
+                                    row.due == null ? "–" : Formats.date(row.due)))
                             .orElse(row.inWords()));
         }
     }

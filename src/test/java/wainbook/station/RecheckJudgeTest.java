@@ -75,7 +75,8 @@ class RecheckJudgeTest {
                         "fastener 2 moved only at 720 N·m, above its residual limits: overtightened, corroded or glued");
         assertThat(RecheckInWords.findings(said(WHEEL, torques("505", "600"))))
                 .as("2 % of 500 N·m are kept clear of the limit")
-                .containsExactly("bolt 1 at 505 N·m, not shown to conform: accepted are 510 to 686 N·m with this tool");
+                .containsExactly(
+                        "fastener 1 moved at 505 N·m, not shown to conform: accepted are 510 to 686 N·m with this tool");
     }
 
     @Test

@@ -80,7 +80,7 @@ public final class RecheckInWords {
             var guarded = new GuardedLimits(
                     limitsNm.get(), said.guard().toolPercent(), said.guard().decisionFactor());
             return Words.of(
-                    "station.boltNotShown",
+                    "station.residualNotShown",
                     bolt,
                     movedAtNm.toPlainString(),
                     guarded.lowerShown(),

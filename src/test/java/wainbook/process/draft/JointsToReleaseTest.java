@@ -103,6 +103,48 @@ class JointsToReleaseTest {
     }
 
     @Test
+    void a_tightened_joint_is_checked_again_by_limits_of_its_own() {
+        ObjectNode joints = and(before, clamp("18", "22"));
+        Paper.part(joints.get("joints"), "code", clamp).set("residualNm", Paper.tree("{\"lower\": 12, \"upper\": 30}"));
+        JOINTS.released(joints);
+        Donor donor = donorWhoseSurvey(
+                item("clamp", "{\"kind\": \"tighten\", \"joint\": \"" + clamp + "\"}"),
+                item("again", "{\"kind\": \"recheck\", \"joint\": \"" + clamp + "\"}"));
+        assertThat(verdict(donor, "20")).isEqualTo("PASS");
+        recorded(donor, "again", Map.of("boltsNm", List.of("11")));
+        assertThat(status(donor, "again")).isEqualTo("FAILED");
+        assertThat(status(donor, "clamp")).as("the tightening stands as it was").isEqualTo("PASSED");
+        assertThat(Browsing.as(Cast.TECHNICIAN).page("/station/" + donor.number() + "?item=again"))
+                .contains("Residual torque 12 to 30 N·m", "This is no tightening")
+                .contains("fastener 1 moved at 11 N·m already, below its residual limits");
+        recorded(donor, "again", Map.of("boltsNm", List.of("25")));
+        assertThat(status(donor, "again")).isEqualTo("PASSED");
+        without(sheet(donor), "clamp", "again");
+        goesOn(donor);
+    }
+
+    @Test
+    void a_marked_electrical_joint_is_asked_for_its_mark_and_never_for_its_torque() {
+        ObjectNode joints = and(before, clamp("18", "22"));
+        Paper.part(joints.get("joints"), "code", clamp).put("highVoltage", true);
+        JOINTS.released(joints);
+        Donor donor = donorWhoseSurvey(
+                item("again", "{\"kind\": \"recheck\", \"joint\": \"" + clamp + "\"}")
+                        .replace("NONE", "NO_SOURCE_ABOARD"),
+                item(
+                                "contact",
+                                "{\"kind\": \"measure\", \"quantity\": \"contact resistance\", \"unit\": \"mΩ\","
+                                        + " \"works\": {\"upper\": 0.5, \"strict\": false}, \"instrumentKind\": \"bonding-ohmmeter\"}")
+                        .replace("\"after\": []", "\"after\": [\"again\"]")
+                        .replace("NONE", "NO_SOURCE_ABOARD"));
+        assertThat(Browsing.as(Cast.TECHNICIAN).page("/station/" + donor.number() + "?item=again"))
+                .contains("Never 20 N·m", "Mark whole, nothing moved", "Moved at the check")
+                .doesNotContain("name=\"bolt1\"");
+        without(sheet(donor), "again", "contact");
+        goesOn(donor);
+    }
+
+    @Test
     void a_joint_stays_while_a_sheet_in_force_or_a_vehicle_asks_for_it() {
         JOINTS.released(and(before, clamp("18", "22")));
         Donor donor = donorWhoseSurveyTightens();
@@ -195,14 +237,16 @@ class JointsToReleaseTest {
 
     /** A vehicle at a survey by which the clamp is tightened; sheet and route are released the same way. */
     private Donor donorWhoseSurveyTightens() {
+        return donorWhoseSurvey(item("clamp", "{\"kind\": \"tighten\", \"joint\": \"" + clamp + "\"}"));
+    }
+
+    private static Donor donorWhoseSurvey(String... items) {
         String code = Paper.unique("SURVEY-");
         var sheet = new Paper("sheets/" + code);
-        sheet.released(Paper.tree("""
+        sheet.released(
+                Paper.tree("""
                 {"kind": "sheet", "sheet": {"code": "%s", "title": "Survey of a test", "stage": "intake", "items": [
-                  %s, %s]}}""".formatted(
-                        code,
-                        item("frame", "{\"kind\": \"confirm\"}"),
-                        item("clamp", "{\"kind\": \"tighten\", \"joint\": \"" + clamp + "\"}"))));
+                  %s, %s]}}""".formatted(code, item("frame", "{\"kind\": \"confirm\"}"), String.join(", ", items))));
         ObjectNode route = new Paper("routes/BUS-12M").what();
         String way = code.replace("SURVEY", "WAY");
         ((ObjectNode) route.get("route")).put("code", way).put("intakeSheet", code);
@@ -226,14 +270,37 @@ class JointsToReleaseTest {
     }
 
     private static void withoutTheClamp(Paper sheet) {
+        without(sheet, "clamp");
+    }
+
+    private static void without(Paper sheet, String... items) {
         ObjectNode less = sheet.what();
-        Paper.takeOut(less.get("sheet").get("items"), "key", "clamp");
+        for (String item : items) {
+            Paper.takeOut(less.get("sheet").get("items"), "key", item);
+        }
         sheet.released(less);
     }
 
     /** By the newer sheet; until then the joint could not be taken out again. */
     private static void goesOn(Donor donor) {
         donor.send(Cast.WORKS_ENGINEER, "/rebinding", Map.of("id", Donor.id(), "revision", 2))
+                .then()
+                .statusCode(201);
+    }
+
+    private static String status(Donor donor, String item) {
+        return Cast.TECHNICIAN
+                .asks()
+                .get("/api/v1/orders/" + donor.number() + "/sheet")
+                .jsonPath()
+                .getString("items.find { it.item == '" + item + "' }.status");
+    }
+
+    private static void recorded(Donor donor, String item, Map<String, Object> reply) {
+        donor.send(
+                        Cast.TECHNICIAN,
+                        "/entries",
+                        Map.of("id", Donor.id(), "item", item, "instrument", "TW-105", "reply", reply))
                 .then()
                 .statusCode(201);
     }
