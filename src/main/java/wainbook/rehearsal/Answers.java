@@ -179,7 +179,7 @@ record Answers(Dice dice, String vin, Function<String, Optional<BigDecimal>> typ
         var bolts = new ArrayList<>(reply.boltsNm());
         double lower = joint.torque().limitsNm().lower().doubleValue();
         bolts.set(dice.between(0, bolts.size() - 1), dice.figure(lower * 0.9, lower * 0.98, 1));
-        return Reply.with().boltsNm(bolts).anglesDeg(reply.anglesDeg()).build();
+        return Reply.with().boltsNm(bolts).anglesDeg(reply.anglesDeg()).sure().build();
     }
 
     private static double halfWindowNm(Joint joint) {

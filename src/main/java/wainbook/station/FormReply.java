@@ -44,6 +44,7 @@ record FormReply(Reply reply, Form form) {
                 reply.boltsNm(reading.decimals("bolt", bolts));
             }
         }
+        reading.text("sure").ifPresent(yes -> reply.sure());
         reading.text("serial").ifPresent(reply::serial);
         reading.text("lot").ifPresent(reply::lot);
         reading.text("choice").ifPresent(reply::choice);

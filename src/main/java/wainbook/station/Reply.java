@@ -13,6 +13,7 @@ import wainbook.process.joint.CheckWay.Found;
  * @param found at each fastener of a marked joint, in the order of tightening
  * @param cells row by row
  * @param sha256 the fingerprint of a file that was handed in before
+ * @param sure whether what looks like a slip was asked about and is as typed
  */
 public record Reply(
         Optional<BigDecimal> reading,
@@ -26,7 +27,8 @@ public record Reply(
         Optional<String> choice,
         Optional<String> words,
         Optional<String> version,
-        Optional<String> sha256) {
+        Optional<String> sha256,
+        Optional<Boolean> sure) {
 
     public Reply {
         cells = cells == null ? List.of() : List.copyOf(cells);
@@ -64,6 +66,7 @@ public record Reply(
         private Optional<String> words = Optional.empty();
         private Optional<String> version = Optional.empty();
         private Optional<String> sha256 = Optional.empty();
+        private Optional<Boolean> sure = Optional.empty();
 
         public Builder reading(BigDecimal typed) {
             reading = Optional.of(typed);
@@ -125,9 +128,15 @@ public record Reply(
             return this;
         }
 
+        public Builder sure() {
+            sure = Optional.of(true);
+            return this;
+        }
+
         public Reply build() {
             return new Reply(
-                    reading, cells, boltsNm, anglesDeg, found, serial, lot, quantity, choice, words, version, sha256);
+                    reading, cells, boltsNm, anglesDeg, found, serial, lot, quantity, choice, words, version, sha256,
+                    sure);
         }
     }
 }

@@ -122,6 +122,11 @@ public record StationView(
         return tools.flatMap(known -> known.accepting(form.value("instrument")));
     }
 
+    /** Whether a torque looks like a slip, so that whoever is sure can say so. */
+    public boolean asksAgain() {
+        return refusals.stream().anyMatch(reason -> reason.key().equals("station.didYouMean"));
+    }
+
     /** Whether the person may record it; without an instrument chosen that rule is left open. */
     public boolean mayRecord() {
         return against.isEmpty();

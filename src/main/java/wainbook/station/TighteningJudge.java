@@ -4,10 +4,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wainbook.act.Reason;
 import wainbook.engineering.Verdict;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
 import wainbook.process.joint.Acceptance;
+import wainbook.process.joint.Slip;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 
@@ -37,6 +39,10 @@ record TighteningJudge(About about, Basis basis, Joint joint, BigDecimal toolPer
                     anglesWanted,
                     reply.anglesDeg().size());
         }
+        List<Reason> slips = reply.sure().orElse(false) ? List.of() : slips(reply);
+        if (!slips.isEmpty()) {
+            return new Judged.Faulty(slips);
+        }
         List<Integer> outside = outside(reply);
         return Judged.answered(new StationSaying.Tightened(
                 about,
@@ -51,6 +57,19 @@ record TighteningJudge(About about, Basis basis, Joint joint, BigDecimal toolPer
                 reply.anglesDeg(),
                 outside,
                 Judge.verdict(outside.isEmpty())));
+    }
+
+    /** Asked once, before anything is kept; whoever is sure sends it again and says so. */
+    private List<Reason> slips(Reply reply) {
+        var slips = new ArrayList<Reason>();
+        for (int bolt = 1; bolt <= joint.bolts(); bolt++) {
+            int number = bolt;
+            Slip.of(joint.torque(), reply.boltsNm().get(bolt - 1))
+                    .map(slip -> Reason.of("station.didYouMean", Reason.WORKS_RULE, number, slip.inWords())
+                            .liftedAt("#bolt" + number))
+                    .ifPresent(slips::add);
+        }
+        return slips;
     }
 
     private List<Integer> outside(Reply reply) {

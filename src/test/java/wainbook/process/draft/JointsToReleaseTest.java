@@ -1,6 +1,7 @@
 package wainbook.process.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -48,6 +49,26 @@ class JointsToReleaseTest {
     void a_wider_tolerance_holds_at_a_vehicle_in_the_works_once_a_second_person_released_it() {
         JOINTS.released(and(before, clamp("18", "22")));
         Donor donor = donorWhoseSurveyTightens();
+        donor.send(
+                        Cast.TECHNICIAN,
+                        "/entries",
+                        Map.of(
+                                "id",
+                                Donor.id(),
+                                "item",
+                                "clamp",
+                                "instrument",
+                                "TW-105",
+                                "reply",
+                                Map.of("boltsNm", List.of("200"))))
+                .then()
+                .statusCode(422)
+                .body("reasons[0].text", containsString("did you mean 20 N·m?"));
+        assertThat(status(donor, "clamp")).as("asked before anything is kept").isEqualTo("OPEN");
+        recorded(donor, "clamp", Map.of("boltsNm", List.of("200"), "sure", true));
+        assertThat(status(donor, "clamp"))
+                .as("kept as typed by whoever is sure")
+                .isEqualTo("FAILED");
         assertThat(verdict(donor, "25")).isEqualTo("FAIL");
 
         ObjectNode wider = JOINTS.what();
