@@ -19,6 +19,7 @@ import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Noted;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.ReSequenced;
+import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.SoftwareRead;
@@ -29,6 +30,7 @@ import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.StationSaying.WaitBegun;
 import wainbook.station.StationSaying.Waited;
+import wainbook.station.joint.RecheckInWords;
 
 /** How work at the vehicle is told. */
 final class StationTellings {
@@ -92,6 +94,7 @@ final class StationTellings {
                 Measured.class,
                 (said, names) -> judged(said, names, said.reading().toPlainString() + " " + said.unit()));
         tellings.on(Tabled.class, (said, names) -> judged(said, names, figures(said.cells(), "")));
+        tellings.on(Rechecked.class, (said, names) -> judged(said, names, RecheckInWords.figures(said)));
         tellings.on(Tightened.class, (said, names) -> judged(said, names, tightened(said)));
         tellings.on(SerialRead.class, (said, names) -> judged(said, names, said.serial()));
         tellings.on(LotUsed.class, (said, names) -> judged(said, names, said.lot()));

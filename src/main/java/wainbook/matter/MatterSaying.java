@@ -14,7 +14,9 @@ public sealed interface MatterSaying extends Saying {
         OVER_TIGHTENED,
         INSULATION,
         BONDING,
-        REPORTED
+        REPORTED,
+        /** A marked joint had moved, or moved when it was checked. */
+        MOVED_AT_CHECK
     }
 
     /** Why no concession can be given for it: the limit is not the works' to give away. */

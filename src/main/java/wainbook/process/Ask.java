@@ -14,6 +14,7 @@ import java.util.Optional;
     @JsonSubTypes.Type(value = Ask.Measure.class, name = "measure"),
     @JsonSubTypes.Type(value = Ask.Table.class, name = "table"),
     @JsonSubTypes.Type(value = Ask.Tighten.class, name = "tighten"),
+    @JsonSubTypes.Type(value = Ask.Recheck.class, name = "recheck"),
     @JsonSubTypes.Type(value = Ask.Serial.class, name = "serial"),
     @JsonSubTypes.Type(value = Ask.Lot.class, name = "lot"),
     @JsonSubTypes.Type(value = Ask.Quantity.class, name = "quantity"),
@@ -92,6 +93,13 @@ public sealed interface Ask {
     /** Every fastener of a joint, as its class asks. */
     record Tighten(String joint) implements Ask {
         public Tighten {
+            Code.checked("a joint", joint);
+        }
+    }
+
+    /** A tightened joint checked again, in the way that its kind asks for. Never a tightening. */
+    record Recheck(String joint) implements Ask {
+        public Recheck {
             Code.checked("a joint", joint);
         }
     }

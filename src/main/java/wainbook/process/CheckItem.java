@@ -77,6 +77,9 @@ public record CheckItem(
         if (asks instanceof Ask.Tighten tighten) {
             return Optional.of(tighten.joint());
         }
+        if (asks instanceof Ask.Recheck recheck) {
+            return Optional.of(recheck.joint());
+        }
         return asks instanceof Ask.Confirm confirm ? confirm.joint() : Optional.empty();
     }
 

@@ -32,7 +32,26 @@ public record Draft(CheckSheet sheet) {
             }
             faults.addAll(new ItemRules(item, known).faults());
         }
+        sheet.items().stream()
+                .filter(item -> halfChecked(item, known))
+                .forEach(item -> faults.add(Reason.of(
+                        "process.contactNotMeasured",
+                        Reason.PRACTICE,
+                        item.key(),
+                        item.joint().orElseThrow())));
         faults.addAll(new Precedence(sheet.items()).faults());
         return List.copyOf(faults);
+    }
+
+    /** A mark that holds says nothing of the contact: its resistance is measured behind the check of an electrical joint. */
+    private boolean halfChecked(CheckItem item, Known known) {
+        boolean electrical = item.asks() instanceof Ask.Recheck
+                && item.joint().flatMap(known::joint).filter(Joint::highVoltage).isPresent();
+        return electrical
+                && sheet.items().stream()
+                        .noneMatch(other -> other.after().contains(item.key())
+                                && other.asks() instanceof Ask.Measure measure
+                                && measure.unit().endsWith("Ω")
+                                && measure.instrumentKind().isPresent());
     }
 }

@@ -6,6 +6,7 @@ import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
 import wainbook.process.draft.About;
 import wainbook.process.draft.Drafted;
+import wainbook.process.draft.DraftedBefore;
 import wainbook.process.outline.Outline;
 import wainbook.process.plan.Plan;
 
@@ -40,8 +41,22 @@ public sealed interface ProcessSaying extends Saying {
         }
     }
 
-    /** The works' joints, all of them, in a new revision. */
+    /** As it was said before joints knew rows, passes and residual torque. */
     @Kind("process.jointsReleased/1")
+    record JointsReleasedBefore(List<JointBefore> joints, int revision) implements ProcessSaying, Superseded {
+        public JointsReleasedBefore {
+            joints = List.copyOf(joints);
+            Revision.checked(revision);
+        }
+
+        @Override
+        public JointsReleased newer() {
+            return new JointsReleased(joints.stream().map(JointBefore::newer).toList(), revision);
+        }
+    }
+
+    /** The works' joints, all of them, in a new revision. */
+    @Kind("process.jointsReleased/2")
     record JointsReleased(List<Joint> joints, int revision) implements ProcessSaying {
         public JointsReleased {
             joints = List.copyOf(joints);
@@ -69,8 +84,17 @@ public sealed interface ProcessSaying extends Saying {
     @Kind("process.stationDefined/1")
     record StationDefined(Station station) implements ProcessSaying {}
 
-    /** A draft was begun or changed: the whole of it, in the stream in which it would be released. */
+    /** As it was said before joints knew rows, passes and residual torque. */
     @Kind("process.draftKept/1")
+    record DraftKeptBefore(DraftedBefore draft, int base) implements ProcessSaying, Superseded {
+        @Override
+        public DraftKept newer() {
+            return new DraftKept(draft.newer(), base);
+        }
+    }
+
+    /** A draft was begun or changed: the whole of it, in the stream in which it would be released. */
+    @Kind("process.draftKept/2")
     record DraftKept(Drafted draft, int base) implements ProcessSaying {}
 
     /** Its author holds the draft for finished and asks a second person to release it. */

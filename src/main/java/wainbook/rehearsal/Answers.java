@@ -3,12 +3,15 @@ package wainbook.rehearsal;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.process.Limits;
+import wainbook.process.joint.CheckWay;
 import wainbook.station.Reply;
 
 /**
@@ -31,6 +34,8 @@ record Answers(Dice dice, String vin, Function<String, Optional<BigDecimal>> typ
             reply.cells(cells(table));
         } else if (ask instanceof Ask.Tighten) {
             tightened(joint.orElseThrow(), reply);
+        } else if (ask instanceof Ask.Recheck) {
+            rechecked(joint.orElseThrow(), reply);
         } else if (ask instanceof Ask.Serial serial) {
             reply.serial(
                     serial.part().equals("VEHICLE")
@@ -144,6 +149,28 @@ record Answers(Dice dice, String vin, Function<String, Optional<BigDecimal>> typ
         reply.boltsNm(bolts).anglesDeg(angles);
     }
 
+    /** Everything held, and moved again about where it was left. */
+    private void rechecked(Joint joint, Reply.Builder reply) {
+        double targetNm = joint.torque().targetNm().doubleValue();
+        switch (CheckWay.of(joint)) {
+            case BY_MARK ->
+                reply.reading(CheckWay.checkNm(joint)).found(Collections.nCopies(joint.bolts(), CheckWay.Found.HELD));
+            case RESIDUAL -> {
+                Joint.Window window = joint.residualNm().orElseThrow();
+                double lower = window.lower().doubleValue();
+                double width = window.upper().doubleValue() - lower;
+                reply.boltsNm(figures(joint.bolts(), lower + width * 0.25, lower + width * 0.75));
+            }
+            case FIRST_MOTION -> reply.boltsNm(figures(joint.bolts(), targetNm * 0.92, targetNm * 1.05));
+        }
+    }
+
+    private List<BigDecimal> figures(int count, double from, double to) {
+        return IntStream.range(0, count)
+                .mapToObj(bolt -> dice.figure(from, to, 1))
+                .toList();
+    }
+
     /** One bolt that had not come up to its torque: too little can be put right, too much stretches the bolt. */
     private Reply undertightened(Joint joint) {
         Reply.Builder builder = Reply.with();
@@ -152,7 +179,7 @@ record Answers(Dice dice, String vin, Function<String, Optional<BigDecimal>> typ
         var bolts = new ArrayList<>(reply.boltsNm());
         double lower = joint.torque().limitsNm().lower().doubleValue();
         bolts.set(dice.between(0, bolts.size() - 1), dice.figure(lower * 0.9, lower * 0.98, 1));
-        return Reply.with().boltsNm(bolts).anglesDeg(reply.anglesDeg()).build();
+        return Reply.with().boltsNm(bolts).anglesDeg(reply.anglesDeg()).sure().build();
     }
 
     private static double halfWindowNm(Joint joint) {

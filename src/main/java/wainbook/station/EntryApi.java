@@ -19,6 +19,8 @@ import wainbook.order.WorkOrder;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
 import wainbook.station.StationSaying.Bar;
+import wainbook.station.joint.BoltReading;
+import wainbook.station.joint.RecheckInWords;
 import wainbook.works.Role;
 
 /** Work at the vehicle for scripts, scanners and connected tools. */
@@ -37,8 +39,18 @@ public class EntryApi {
     /** An item to be finished at a later stage by somebody. */
     public record CarriedOver(UUID id, String item, String toStage, String owner, String reason) {}
 
-    /** An item in a few words. */
-    public record Line(String item, String title, ItemState.Status status, int triesLeft, Optional<UUID> passing) {}
+    /**
+     * An item in a few words.
+     *
+     * @param findings what its last result did not pass for, bolt by bolt
+     */
+    public record Line(
+            String item,
+            String title,
+            ItemState.Status status,
+            int triesLeft,
+            Optional<UUID> passing,
+            List<String> findings) {}
 
     /** The sheet in hand. */
     public record Sheet(long seen, String stage, String sheet, int revision, List<Line> items) {}
@@ -135,7 +147,23 @@ public class EntryApi {
                                 state.item().title(),
                                 state.status(),
                                 state.triesLeft(),
-                                state.passing().map(wainbook.ledger.Entry::id)))
+                                state.passing().map(wainbook.ledger.Entry::id),
+                                findings(state)))
                         .toList());
+    }
+
+    private static List<String> findings(ItemState state) {
+        return state.entries().stream()
+                .filter(entry -> entry.saying() instanceof StationSaying.Result)
+                .reduce((former, latter) -> latter)
+                .map(entry -> {
+                    if (entry.saying() instanceof StationSaying.Tightened said) {
+                        return BoltReading.findings(said);
+                    }
+                    return entry.saying() instanceof StationSaying.Rechecked said
+                            ? RecheckInWords.findings(said)
+                            : List.<String>of();
+                })
+                .orElse(List.of());
     }
 }

@@ -2,6 +2,7 @@ package wainbook.station;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import wainbook.page.Form;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
+import wainbook.process.joint.CheckWay;
 
 /**
  * A reply as a form sends it. Decimals take a point or a comma, never groups; what cannot be read is a fault at its field,
@@ -33,6 +35,16 @@ record FormReply(Reply reply, Form form) {
                 reply.anglesDeg(reading.decimals("angle", bolts));
             }
         }
+        if (ask instanceof Ask.Recheck) {
+            int bolts = joint.map(Joint::bolts).orElse(0);
+            if (joint.map(CheckWay::of).filter(way -> way == CheckWay.BY_MARK).isPresent()) {
+                reading.decimal("reading").ifPresent(reply::reading);
+                reply.found(reading.found("check", bolts));
+            } else {
+                reply.boltsNm(reading.decimals("bolt", bolts));
+            }
+        }
+        reading.text("sure").ifPresent(yes -> reply.sure());
         reading.text("serial").ifPresent(reply::serial);
         reading.text("lot").ifPresent(reply::lot);
         reading.text("choice").ifPresent(reply::choice);
@@ -63,6 +75,22 @@ record FormReply(Reply reply, Form form) {
                 return Optional.empty();
             }
             return Optional.of(new BigDecimal(plain));
+        }
+
+        /** One finding a fastener; those that are missing are told at their fields. */
+        List<CheckWay.Found> found(String name, int count) {
+            List<CheckWay.Found> all = new ArrayList<>();
+            for (int i = 1; i <= count; i++) {
+                String typed = form.value(name + i);
+                Optional<CheckWay.Found> one = Arrays.stream(CheckWay.Found.values())
+                        .filter(found -> found.name().equals(typed))
+                        .findFirst();
+                if (one.isEmpty()) {
+                    form = form.wrong(name + i, "station.findingMissing", i);
+                }
+                one.ifPresent(all::add);
+            }
+            return all;
         }
 
         /** The fields numbered from 1; all of them or none. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
+import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.works.CompetenceRule;
 import wainbook.works.Instrument;
@@ -80,8 +81,21 @@ record Guards(
         ToolNeeded.of(state.item().asks(), joint)
                 .ifPresent(needed ->
                         against.addAll(InstrumentRule.against(instrument, needed.kind(), needed.values(), today)));
+        unknownUncertainty().ifPresent(against::add);
         against.addAll(electrical);
         return against;
+    }
+
+    /** Where a class keeps clear of its limits, a tool that does not say by how much it errs can pass nothing. */
+    private Optional<Reason> unknownUncertainty() {
+        boolean torque =
+                state.item().asks() instanceof Ask.Tighten || state.item().asks() instanceof Ask.Recheck;
+        boolean guarded = torque
+                && joint.filter(known -> known.jointClass().decisionFactor().signum() > 0)
+                        .isPresent();
+        return instrument
+                .filter(tool -> guarded && tool.accuracyPercent().isEmpty())
+                .map(tool -> Reason.of("station.toolUncertaintyUnknown", Reason.WORKS_RULE, tool.code()));
     }
 
     /** What the person lacks. */

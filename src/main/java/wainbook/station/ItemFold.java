@@ -23,9 +23,11 @@ import wainbook.station.StationSaying.GivenBack;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.ReSequenced;
 import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.StationSaying.WaitBegun;
+import wainbook.station.joint.BoltReading;
 
 /** Follows one item through a vehicle's stream, entry by entry. */
 final class ItemFold {
@@ -134,11 +136,16 @@ final class ItemFold {
             waiting = false;
             stale = false;
             lastFailed = result.verdict() == Verdict.FAIL;
-            failures += lastFailed ? 1 : 0;
+            failures += lastFailed && !secondHit(result) ? 1 : 0;
             passing = lastFailed ? Optional.empty() : Optional.of(entry);
         } else if (disturbs(result.about())) {
             stale = true;
         }
+    }
+
+    /** A second hit is no tightening, and uses up no try. */
+    static boolean secondHit(Result result) {
+        return result instanceof Tightened joint && BoltReading.onlySecondHits(joint);
     }
 
     private void voided(Entry entry, Voided voided) {

@@ -49,6 +49,9 @@ record Judge(About about, Basis basis, Optional<Joint> joint, BigDecimal toolPer
         if (ask instanceof Ask.Tighten) {
             return new TighteningJudge(about, basis, joint.orElseThrow(), toolPercent).of(reply);
         }
+        if (ask instanceof Ask.Recheck) {
+            return new RecheckJudge(about, basis, joint.orElseThrow(), toolPercent).of(reply);
+        }
         if (ask instanceof Ask.Serial serial) {
             return serial(serial, reply);
         }

@@ -6,7 +6,9 @@ import wainbook.matter.MatterSaying.NoConcession;
 import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 import wainbook.process.JointClass;
+import wainbook.process.joint.CheckWay;
 import wainbook.station.StationSaying.Measured;
+import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tabled;
 import wainbook.station.StationSaying.Tightened;
@@ -18,11 +20,14 @@ final class NonconformityRules {
     private NonconformityRules() {}
 
     static Optional<Cause> cause(ItemState before, Result result) {
-        if (result.verdict() == Verdict.PASS) {
+        if (result.verdict() == Verdict.PASS || ItemFold.secondHit(result)) {
             return Optional.empty();
         }
         if (result instanceof Tightened joint && joint.jointClass() == JointClass.A && overTightened(joint)) {
             return Optional.of(Cause.OVER_TIGHTENED);
+        }
+        if (result instanceof Rechecked check && check.way() == CheckWay.BY_MARK) {
+            return Optional.of(Cause.MOVED_AT_CHECK);
         }
         if (before.item().asks() instanceof Ask.Measure measure) {
             String calculation = measure.calculation().orElse("");

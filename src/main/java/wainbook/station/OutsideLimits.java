@@ -1,13 +1,13 @@
 package wainbook.station;
 
-import java.math.BigDecimal;
-import java.util.stream.Collectors;
 import wainbook.page.Words;
-import wainbook.process.Joint.Window;
 import wainbook.process.Limits;
 import wainbook.station.StationSaying.Measured;
+import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tightened;
+import wainbook.station.joint.BoltReading;
+import wainbook.station.joint.RecheckInWords;
 
 /** What of an entry was outside which limit, in words. */
 final class OutsideLimits {
@@ -19,7 +19,10 @@ final class OutsideLimits {
             return reading(measured);
         }
         if (result instanceof Tightened joint) {
-            return joint.boltsOutside().stream().map(bolt -> bolt(joint, bolt)).collect(Collectors.joining(", "));
+            return String.join(", ", BoltReading.findings(joint));
+        }
+        if (result instanceof Rechecked check) {
+            return String.join(", ", RecheckInWords.findings(check));
         }
         return result.about().item();
     }
@@ -33,24 +36,5 @@ final class OutsideLimits {
                 .orElseThrow();
         return Words.of(
                 "station.readingOutside", measured.reading().toPlainString(), measured.unit(), Wanted.said(missed));
-    }
-
-    private static String bolt(Tightened joint, int bolt) {
-        BigDecimal torqueNm = joint.boltsNm().get(bolt - 1);
-        Window limitsNm = joint.torque().limitsNm();
-        if (!limitsNm.holds(torqueNm)) {
-            BigDecimal missed = torqueNm.compareTo(limitsNm.lower()) < 0 ? limitsNm.lower() : limitsNm.upper();
-            return Words.of("station.boltOutside", bolt, torqueNm.toPlainString(), missed.toPlainString());
-        }
-        return joint.angle()
-                .map(angle -> angle.degrees())
-                .filter(degrees -> !degrees.holds(joint.anglesDeg().get(bolt - 1)))
-                .map(degrees -> Words.of(
-                        "station.boltAngleOutside",
-                        bolt,
-                        joint.anglesDeg().get(bolt - 1).toPlainString(),
-                        degrees.lower().toPlainString(),
-                        degrees.upper().toPlainString()))
-                .orElseGet(() -> Words.of("station.boltTooNear", bolt, torqueNm.toPlainString()));
     }
 }

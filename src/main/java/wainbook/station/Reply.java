@@ -3,32 +3,38 @@ package wainbook.station;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import wainbook.process.joint.CheckWay.Found;
 
 /**
  * What a person answers to a check item: what it asks is there, the rest is empty. Numbers are kept as typed. A script
  * leaves out what is empty, lists too.
  *
  * @param boltsNm in the order of tightening
+ * @param found at each fastener of a marked joint, in the order of tightening
  * @param cells row by row
  * @param sha256 the fingerprint of a file that was handed in before
+ * @param sure whether what looks like a slip was asked about and is as typed
  */
 public record Reply(
         Optional<BigDecimal> reading,
         List<BigDecimal> cells,
         List<BigDecimal> boltsNm,
         List<BigDecimal> anglesDeg,
+        List<Found> found,
         Optional<String> serial,
         Optional<String> lot,
         Optional<BigDecimal> quantity,
         Optional<String> choice,
         Optional<String> words,
         Optional<String> version,
-        Optional<String> sha256) {
+        Optional<String> sha256,
+        Optional<Boolean> sure) {
 
     public Reply {
         cells = cells == null ? List.of() : List.copyOf(cells);
         boltsNm = boltsNm == null ? List.of() : List.copyOf(boltsNm);
         anglesDeg = anglesDeg == null ? List.of() : List.copyOf(anglesDeg);
+        found = found == null ? List.of() : List.copyOf(found);
     }
 
     public static Reply done() {
@@ -52,6 +58,7 @@ public record Reply(
         private List<BigDecimal> cells = List.of();
         private List<BigDecimal> boltsNm = List.of();
         private List<BigDecimal> anglesDeg = List.of();
+        private List<Found> found = List.of();
         private Optional<String> serial = Optional.empty();
         private Optional<String> lot = Optional.empty();
         private Optional<BigDecimal> quantity = Optional.empty();
@@ -59,6 +66,7 @@ public record Reply(
         private Optional<String> words = Optional.empty();
         private Optional<String> version = Optional.empty();
         private Optional<String> sha256 = Optional.empty();
+        private Optional<Boolean> sure = Optional.empty();
 
         public Builder reading(BigDecimal typed) {
             reading = Optional.of(typed);
@@ -77,6 +85,11 @@ public record Reply(
 
         public Builder anglesDeg(List<BigDecimal> typed) {
             anglesDeg = typed;
+            return this;
+        }
+
+        public Builder found(List<Found> seen) {
+            found = seen;
             return this;
         }
 
@@ -115,8 +128,15 @@ public record Reply(
             return this;
         }
 
+        public Builder sure() {
+            sure = Optional.of(true);
+            return this;
+        }
+
         public Reply build() {
-            return new Reply(reading, cells, boltsNm, anglesDeg, serial, lot, quantity, choice, words, version, sha256);
+            return new Reply(
+                    reading, cells, boltsNm, anglesDeg, found, serial, lot, quantity, choice, words, version, sha256,
+                    sure);
         }
     }
 }

@@ -7,6 +7,8 @@ import wainbook.ledger.Saying;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.process.Limits;
+import wainbook.station.joint.BoltReading;
+import wainbook.station.joint.RecheckInWords;
 
 /** What an entry of this room says, in a line. */
 public final class SayingInWords {
@@ -21,7 +23,15 @@ public final class SayingInWords {
             return judged(figures(said.cells()), said);
         }
         if (saying instanceof StationSaying.Tightened said) {
-            return judged(figures(said.boltsNm()) + " N·m" + limits(said), said);
+            return tightened(said);
+        }
+        if (saying instanceof StationSaying.Rechecked said) {
+            String findings =
+                    said.boltsFailing().isEmpty() ? "" : ": " + String.join(", ", RecheckInWords.findings(said));
+            return with(
+                    RecheckInWords.figures(said) + ", "
+                            + Words.of("station.rechecked." + said.verdict().name()) + findings,
+                    said);
         }
         if (saying instanceof StationSaying.SerialRead said) {
             return Words.of("station.lineSerial", said.part(), said.serial());
@@ -75,7 +85,18 @@ public final class SayingInWords {
     }
 
     private static String judged(String what, StationSaying.Result result) {
-        String verdict = what + ", " + ItemLine.verdict(result.verdict());
+        return with(what + ", " + ItemLine.verdict(result.verdict()), result);
+    }
+
+    /** What does not pass is named bolt by bolt, wherever the entry is read. */
+    private static String tightened(StationSaying.Tightened said) {
+        String verdict =
+                BoltReading.undecided(said) ? Words.of("station.verdict.UNDECIDED") : ItemLine.verdict(said.verdict());
+        String findings = said.boltsOutside().isEmpty() ? "" : ": " + String.join(", ", BoltReading.findings(said));
+        return with(figures(said.boltsNm()) + " N·m" + limits(said) + ", " + verdict + findings, said);
+    }
+
+    private static String with(String verdict, StationSaying.Result result) {
         return result.basis()
                 .used()
                 .map(used -> Words.of("station.lineWith", verdict, used.instrument(), Formats.date(used.due())))

@@ -80,7 +80,7 @@ class StationLook {
                 record,
                 inHand,
                 joint,
-                List.of(),
+                Optional.empty(),
                 against,
                 refusals,
                 said,
@@ -138,12 +138,13 @@ class StationLook {
                         needed,
                         InstrumentRow.ofKind(needed.kind()),
                         code -> Instrument.of(ledger.history(Subject.instrument(code))),
-                        day.of(moment.at()))));
+                        day.of(moment.at()),
+                        view.joint().filter(joint -> view.asks() instanceof Ask.Tighten))));
         Form form = tools.filter(known -> view.form().value("instrument").isEmpty())
                 .flatMap(known -> known.inHandOf(moment.who(), view.record()))
                 .map(code -> view.form().with("instrument", code))
                 .orElse(view.form());
-        return view.with(tools.map(ToolsToHand::options).orElse(List.of()), form);
+        return view.with(tools, form);
     }
 
     private String place(WorkOrder order) {

@@ -9,10 +9,12 @@ import java.util.UUID;
 import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.ledger.Superseded;
 import wainbook.process.Condition;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
 import wainbook.process.Limits;
+import wainbook.process.joint.CheckWay;
 
 /** What is said at the vehicle, item by item. What a verdict was made from is in the entry itself. */
 public sealed interface StationSaying extends Saying {
@@ -89,15 +91,9 @@ public sealed interface StationSaying extends Saying {
     /** A cell of a table outside its limits. */
     record CellOutside(String row, String column, Limits limits, boolean legal) {}
 
-    /**
-     * A joint tightened.
-     *
-     * @param boltsNm torque of each fastener in the order of tightening
-     * @param anglesDeg angle of each, where the joint asks for it
-     * @param boltsOutside numbers, in that order from 1, of those outside the limits
-     */
+    /** As it was said before the tool's uncertainty stood in the entry. */
     @Kind("station.tightened/1")
-    record Tightened(
+    record TightenedBefore(
             About about,
             Basis basis,
             String joint,
@@ -108,11 +104,96 @@ public sealed interface StationSaying extends Saying {
             List<BigDecimal> anglesDeg,
             List<Integer> boltsOutside,
             Verdict verdict)
+            implements StationSaying, Superseded {
+        public TightenedBefore {
+            boltsNm = List.copyOf(boltsNm);
+            anglesDeg = List.copyOf(anglesDeg);
+            boltsOutside = List.copyOf(boltsOutside);
+        }
+
+        @Override
+        public Tightened newer() {
+            return new Tightened(
+                    about,
+                    basis,
+                    joint,
+                    jointClass,
+                    torque,
+                    angle,
+                    Optional.empty(),
+                    boltsNm,
+                    anglesDeg,
+                    boltsOutside,
+                    verdict);
+        }
+    }
+
+    /**
+     * What the limits were drawn in by.
+     *
+     * @param toolPercent the tool's relative expanded uncertainty interval (k = 2), in percent
+     * @param decisionFactor the share of it that was kept clear of each limit
+     */
+    record Guard(BigDecimal toolPercent, BigDecimal decisionFactor) {}
+
+    /**
+     * A joint tightened.
+     *
+     * @param guard absent in entries of a time when it was not kept
+     * @param boltsNm torque of each fastener in the order of tightening
+     * @param anglesDeg angle of each, where the joint asks for it
+     * @param boltsOutside numbers, in that order from 1, of those that do not pass
+     */
+    @Kind("station.tightened/2")
+    record Tightened(
+            About about,
+            Basis basis,
+            String joint,
+            JointClass jointClass,
+            Joint.Torque torque,
+            Optional<Joint.Angle> angle,
+            Optional<Guard> guard,
+            List<BigDecimal> boltsNm,
+            List<BigDecimal> anglesDeg,
+            List<Integer> boltsOutside,
+            Verdict verdict)
             implements Result {
         public Tightened {
             boltsNm = List.copyOf(boltsNm);
             anglesDeg = List.copyOf(anglesDeg);
             boltsOutside = List.copyOf(boltsOutside);
+        }
+    }
+
+    /**
+     * A tightened joint checked again. It never stands for the tightening, nor the tightening for it.
+     *
+     * @param residualNm limits of the torque at which a fastener moves again, where the way asks for them
+     * @param checkedAtNm the torque a marked joint was checked at
+     * @param movedAtNm where each fastener first moved, in the order of tightening
+     * @param found what was seen at each fastener of a marked joint
+     * @param boltsFailing numbers, in that order from 1, of those that do not pass
+     */
+    @Kind("station.rechecked/1")
+    record Rechecked(
+            About about,
+            Basis basis,
+            String joint,
+            JointClass jointClass,
+            CheckWay way,
+            BigDecimal targetNm,
+            Optional<Joint.Window> residualNm,
+            Guard guard,
+            Optional<BigDecimal> checkedAtNm,
+            List<BigDecimal> movedAtNm,
+            List<CheckWay.Found> found,
+            List<Integer> boltsFailing,
+            Verdict verdict)
+            implements Result {
+        public Rechecked {
+            movedAtNm = List.copyOf(movedAtNm);
+            found = List.copyOf(found);
+            boltsFailing = List.copyOf(boltsFailing);
         }
     }
 

@@ -1,6 +1,7 @@
 package wainbook.station;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import wainbook.page.RouteBar;
 import wainbook.page.Words;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
+import wainbook.process.joint.CheckWay;
 import wainbook.station.outline.BoltPattern;
 import wainbook.station.outline.Drawing;
 import wainbook.station.outline.Marked;
@@ -37,7 +39,7 @@ public record StationView(
         StageRecord record,
         Optional<ItemState> inHand,
         Optional<Joint> joint,
-        List<Option> instruments,
+        Optional<ToolsToHand> tools,
         List<Reason> against,
         List<Reason> refusals,
         Optional<Said> said,
@@ -49,12 +51,16 @@ public record StationView(
         List<HelpView.Line> calls,
         Optional<Drawing> drawing) {
 
-    /** The last entry in words. */
-    public record Said(boolean passed, boolean observed, String text) {}
+    /**
+     * The last entry in words.
+     *
+     * @param undecided whether it failed only because it is not shown to conform
+     */
+    public record Said(boolean passed, boolean observed, boolean undecided, String text) {}
 
-    StationView with(List<Option> tools, Form filled) {
+    StationView with(Optional<ToolsToHand> toHand, Form filled) {
         return new StationView(
-                order, place, record, inHand, joint, tools, against, refusals, said, filled, actId, power, bar, hands,
+                order, place, record, inHand, joint, toHand, against, refusals, said, filled, actId, power, bar, hands,
                 calls, drawing);
     }
 
@@ -107,6 +113,20 @@ public record StationView(
         return ToolNeeded.of(asks(), joint);
     }
 
+    public List<Option> instruments() {
+        return tools.map(ToolsToHand::options).orElse(List.of());
+    }
+
+    /** What the tool in hand is accepted at for the joint in hand. */
+    public Optional<ToolsToHand.Accepting> accepting() {
+        return tools.flatMap(known -> known.accepting(form.value("instrument")));
+    }
+
+    /** Whether a torque looks like a slip, so that whoever is sure can say so. */
+    public boolean asksAgain() {
+        return refusals.stream().anyMatch(reason -> reason.key().equals("station.didYouMean"));
+    }
+
     /** Whether the person may record it; without an instrument chosen that rule is left open. */
     public boolean mayRecord() {
         return against.isEmpty();
@@ -115,6 +135,28 @@ public record StationView(
     /** The joint in hand as its bolts lie. */
     public BoltPattern pattern() {
         return TighteningSequence.of(joint.orElseThrow());
+    }
+
+    /** How the joint in hand is checked again, for the template. */
+    public String way() {
+        return CheckWay.of(joint.orElseThrow()).name();
+    }
+
+    /** What may be found at a fastener of a marked joint. */
+    public List<Option> findings() {
+        return Arrays.stream(CheckWay.Found.values())
+                .map(found -> new Option(found.name(), Words.of("station.found." + found.name())))
+                .toList();
+    }
+
+    /** Whether an angle is asked for beside each torque. */
+    public boolean angled() {
+        return asks() instanceof Ask.Tighten && joint.flatMap(Joint::angle).isPresent();
+    }
+
+    /** In which steps the joint in hand is brought to its torque. */
+    public List<String> passes() {
+        return asks() instanceof Ask.Tighten ? TighteningSequence.passes(joint.orElseThrow()) : List.of();
     }
 
     /** What the joint in hand was last recorded with. */

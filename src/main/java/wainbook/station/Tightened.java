@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import wainbook.ledger.Entry;
 import wainbook.page.Words;
 import wainbook.process.Joint;
+import wainbook.station.joint.BoltReading;
 import wainbook.station.outline.BoltPattern;
 
 /**
@@ -13,10 +14,29 @@ import wainbook.station.outline.BoltPattern;
  *
  * @param passed whether every bolt was within its limits
  */
-public record Tightened(BoltPattern pattern, List<Value> values, boolean passed, String verdict) {
+public record Tightened(BoltPattern pattern, List<Value> values, boolean passed, boolean undecided, String verdict) {
 
     /** What was read at one bolt. */
-    public record Value(BoltPattern.Bolt bolt, String torqueNm, Optional<String> angleDegrees, boolean outside) {}
+    public record Value(BoltPattern.Bolt bolt, Optional<String> angleDegrees, BoltReading reading) {
+        public String torqueNm() {
+            return reading.torqueNm().toPlainString();
+        }
+
+        public boolean outside() {
+            return reading.finding() == BoltReading.Finding.FAILS;
+        }
+
+        public boolean notShown() {
+            return reading.finding() == BoltReading.Finding.NOT_SHOWN;
+        }
+    }
+
+    /** The bolts that do not pass. */
+    public List<Value> notPassing() {
+        return values.stream()
+                .filter(value -> value.outside() || value.notShown())
+                .toList();
+    }
 
     /** The last one that was not voided; none when the joint was given other bolts since. */
     static Optional<Tightened> last(ItemState item, Joint joint) {
@@ -40,19 +60,21 @@ public record Tightened(BoltPattern pattern, List<Value> values, boolean passed,
         List<Value> values = IntStream.range(0, joint.bolts())
                 .mapToObj(bolt -> new Value(
                         pattern.bolts().get(bolt),
-                        said.boltsNm().get(bolt).toPlainString(),
                         bolt < said.anglesDeg().size()
                                 ? Optional.of(said.anglesDeg().get(bolt).toPlainString())
                                 : Optional.empty(),
-                        said.boltsOutside().contains(bolt + 1)))
+                        new BoltReading(said, bolt + 1)))
                 .toList();
         boolean passed = said.verdict() == StationSaying.Verdict.PASS;
         return Optional.of(new Tightened(
                 pattern,
                 values,
                 passed,
+                BoltReading.undecided(said),
                 passed
                         ? Words.of("station.allWithin")
-                        : Words.of("station.boltsOutside", said.boltsOutside().size())));
+                        : Words.of(
+                                BoltReading.undecided(said) ? "station.boltsNotShown" : "station.boltsOutside",
+                                said.boltsOutside().size())));
     }
 }

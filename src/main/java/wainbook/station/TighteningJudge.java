@@ -3,10 +3,13 @@ package wainbook.station;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import wainbook.act.Reason;
 import wainbook.engineering.Verdict;
-import wainbook.engineering.tightening.Tightening;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
+import wainbook.process.joint.Acceptance;
+import wainbook.process.joint.Slip;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 
@@ -36,6 +39,10 @@ record TighteningJudge(About about, Basis basis, Joint joint, BigDecimal toolPer
                     anglesWanted,
                     reply.anglesDeg().size());
         }
+        List<Reason> slips = reply.sure().orElse(false) ? List.of() : slips(reply);
+        if (!slips.isEmpty()) {
+            return new Judged.Faulty(slips);
+        }
         List<Integer> outside = outside(reply);
         return Judged.answered(new StationSaying.Tightened(
                 about,
@@ -44,10 +51,25 @@ record TighteningJudge(About about, Basis basis, Joint joint, BigDecimal toolPer
                 joint.jointClass(),
                 joint.torque(),
                 joint.angle(),
+                Optional.of(
+                        new StationSaying.Guard(toolPercent, joint.jointClass().decisionFactor())),
                 reply.boltsNm(),
                 reply.anglesDeg(),
                 outside,
                 Judge.verdict(outside.isEmpty())));
+    }
+
+    /** Asked once, before anything is kept; whoever is sure sends it again and says so. */
+    private List<Reason> slips(Reply reply) {
+        var slips = new ArrayList<Reason>();
+        for (int bolt = 1; bolt <= joint.bolts(); bolt++) {
+            int number = bolt;
+            Slip.of(joint.torque(), reply.boltsNm().get(bolt - 1))
+                    .map(slip -> Reason.of("station.didYouMean", Reason.WORKS_RULE, number, slip.inWords())
+                            .liftedAt("#bolt" + number))
+                    .ifPresent(slips::add);
+        }
+        return slips;
     }
 
     private List<Integer> outside(Reply reply) {
@@ -63,15 +85,8 @@ record TighteningJudge(About about, Basis basis, Joint joint, BigDecimal toolPer
         return outside;
     }
 
-    /** By the calculation that everybody can open: a reading not shown to conform does not pass. */
+    /** A reading not shown to conform does not pass. */
     private boolean accepted(BigDecimal torqueNm) {
-        return new Tightening()
-                .of(new Tightening.Inputs(
-                        torqueNm.doubleValue(),
-                        joint.torque().limitsNm().lower().doubleValue(),
-                        joint.torque().limitsNm().upper().doubleValue(),
-                        toolPercent.doubleValue(),
-                        joint.jointClass().decisionFactor().doubleValue()))
-                .fold(working -> working.verdict() == Verdict.PASS, faults -> false, impossible -> false);
+        return new Acceptance(joint, toolPercent).guarded().verdict(torqueNm) == Verdict.PASS;
     }
 }

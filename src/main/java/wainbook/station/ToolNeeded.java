@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
+import wainbook.process.joint.CheckWay;
 
 /**
  * The instrument that an item is recorded with.
@@ -22,11 +23,26 @@ public record ToolNeeded(String kind, List<BigDecimal> values) {
         if (asks instanceof Ask.Measure measure) {
             return measure.instrumentKind().map(kind -> new ToolNeeded(kind, List.of()));
         }
+        if (asks instanceof Ask.Recheck) {
+            return joint.map(known -> new ToolNeeded(known.toolKind(), checkedAtNm(known)));
+        }
         return joint.filter(known -> asks instanceof Ask.Tighten)
                 .map(known -> new ToolNeeded(
                         known.toolKind(),
                         List.of(
                                 known.torque().limitsNm().lower(),
                                 known.torque().limitsNm().upper())));
+    }
+
+    private static List<BigDecimal> checkedAtNm(Joint joint) {
+        return switch (CheckWay.of(joint)) {
+            case BY_MARK -> List.of(CheckWay.checkNm(joint));
+            case RESIDUAL ->
+                List.of(
+                        joint.residualNm().orElseThrow().lower(),
+                        joint.residualNm().orElseThrow().upper());
+            case FIRST_MOTION ->
+                List.of(CheckWay.checkNm(joint), joint.torque().limitsNm().upper());
+        };
     }
 }

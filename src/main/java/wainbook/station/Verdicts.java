@@ -6,9 +6,12 @@ import wainbook.ledger.Entry;
 import wainbook.page.Refusal;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Observed;
+import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.WaitBegun;
+import wainbook.station.joint.BoltReading;
 
 /** What an entry came to, said where the eyes are. */
 final class Verdicts {
@@ -21,23 +24,35 @@ final class Verdicts {
                     .distinct()
                     .map(Refusal::bare)
                     .collect(Collectors.joining(" "));
-            return Optional.of(new StationView.Said(false, true, Words.of("station.saidObserved", why)));
+            return Optional.of(new StationView.Said(false, true, false, Words.of("station.saidObserved", why)));
         }
         if (entry.saying() instanceof WaitBegun begun) {
-            return Optional.of(new StationView.Said(true, false, Words.of("station.saidWaiting", begun.minutes())));
+            return Optional.of(
+                    new StationView.Said(true, false, false, Words.of("station.saidWaiting", begun.minutes())));
         }
         if (!(entry.saying() instanceof Result result)) {
             return Optional.empty();
         }
         if (result.verdict() == Verdict.PASS) {
             return Optional.of(new StationView.Said(
-                    true, false, Words.of("station.saidPass", now.item().title())));
+                    true, false, false, Words.of("station.saidPass", now.item().title())));
         }
         String next = now.status() == ItemState.Status.NONCONFORMING
                 ? Words.of("station.saidNonconforming")
                 : Words.of(
-                        "station.saidTryAgain", now.failures() + 1, now.item().tries());
-        return Optional.of(
-                new StationView.Said(false, false, Words.of("station.saidFail", OutsideLimits.of(result), next)));
+                        "station.saidTryAgain",
+                        Math.min(now.failures() + 1, now.item().tries()),
+                        now.item().tries());
+        boolean undecided = result instanceof Tightened joint && BoltReading.undecided(joint);
+        return Optional.of(new StationView.Said(
+                false,
+                false,
+                undecided,
+                Words.of(
+                        undecided
+                                ? "station.saidUndecided"
+                                : result instanceof Rechecked ? "station.saidRecheckFails" : "station.saidFail",
+                        OutsideLimits.of(result),
+                        next)));
     }
 }

@@ -12,6 +12,7 @@ import wainbook.order.OrderSaying.DonorReceived;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.LotUsed;
+import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.Tightened;
@@ -82,6 +83,8 @@ record Mention(Sort sort, String shown) {
             named.add(new Mention(Sort.SERIAL, said.serial()));
         } else if (saying instanceof LotUsed said) {
             named.add(new Mention(Sort.LOT, said.lot()));
+        } else if (saying instanceof Rechecked said) {
+            named.add(new Mention(Sort.JOINT, said.joint()));
         } else if (saying instanceof Tightened said) {
             named.add(new Mention(Sort.JOINT, said.joint()));
         }

@@ -35,6 +35,7 @@ class GroundsTest {
                 JointClass.A,
                 new Joint.Torque(new BigDecimal("110"), new Joint.Window(new BigDecimal("99"), new BigDecimal("121"))),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(new BigDecimal("111.8")),
                 List.of(),
                 List.of(),

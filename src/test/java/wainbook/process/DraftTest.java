@@ -91,6 +91,27 @@ class DraftTest {
     }
 
     @Test
+    void refuses_an_electrical_joint_checked_by_its_mark_alone() {
+        var check = item("check", new Ask.Recheck(Sheets.LUG.code()), Condition.DEAD, List.of());
+        assertThat(faults(check)).containsExactly("contactNotMeasured check | HV-LUG-M8");
+        assertThat(faults(check, contact("mΩ", List.of()))).hasSize(1);
+        assertThat(faults(check, contact("V", List.of("check")))).hasSize(1);
+        assertThat(faults(check, contact("mΩ", List.of("check")))).isEmpty();
+        assertThat(faults(asking("bracket", new Ask.Recheck("BRK-M12")))).isEmpty();
+    }
+
+    private static CheckItem contact(String unit, List<String> after) {
+        var measure = new Ask.Measure(
+                "contact resistance",
+                unit,
+                Optional.of(Limits.atMost(decimal("0.5"))),
+                Optional.empty(),
+                Optional.of("insulation-tester"),
+                Optional.empty());
+        return item("contact", measure, Condition.DEAD, after);
+    }
+
+    @Test
     void refuses_live_work_without_a_competence() {
         assertThat(faults(item("live", new Ask.Photograph(), Condition.LIVE, List.of())))
                 .containsExactly("liveCompetenceMissing live");

@@ -94,6 +94,9 @@ final class Sheets {
                 Optional.of("M8 8.8 dry"),
                 highVoltage,
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -253,6 +253,9 @@ class DeferralRulesTest {
                 Optional.of("M8 8.8 dry"),
                 highVoltage,
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

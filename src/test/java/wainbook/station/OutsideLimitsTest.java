@@ -31,13 +31,14 @@ class OutsideLimitsTest {
 
     @Test
     void a_bolt_whose_angle_missed_says_the_angle() {
-        assertThat(tightened("20", "95")).isEqualTo("bolt 1 turned 95 degrees, window 60 to 90 degrees");
+        assertThat(tightened("20", "95"))
+                .startsWith("bolt 1 turned 95 degrees, window 60 to 90 degrees; suspect: washer or part missing");
     }
 
     @Test
     void a_bolt_inside_its_limits_that_the_wrench_cannot_tell_from_outside_says_so() {
         assertThat(tightened("21.9", "75"))
-                .isEqualTo("bolt 1 at 21.9 N·m, nearer to the limit than this wrench can tell");
+                .isEqualTo("bolt 1 at 21.9 N·m, not shown to conform: accepted are 18.36 to 21.56 N·m with this tool");
     }
 
     @Test
@@ -61,6 +62,7 @@ class OutsideLimitsTest {
                 JointClass.A,
                 new Joint.Torque(new BigDecimal("20"), new Window(new BigDecimal("18"), new BigDecimal("22"))),
                 Optional.of(new Joint.Angle(new Window(new BigDecimal("60"), new BigDecimal("90")))),
+                Optional.of(new StationSaying.Guard(new BigDecimal("2"), BigDecimal.ONE)),
                 List.of(new BigDecimal(torqueNm)),
                 List.of(new BigDecimal(angleDeg)),
                 List.of(1),

@@ -81,6 +81,9 @@ class TighteningJudgeTest {
                 Optional.empty(),
                 true,
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         var about = new About("fitting", "FIT", 1, "lug", List.of());
         var basis = new Basis(Condition.NONE, Optional.empty(), Optional.empty());

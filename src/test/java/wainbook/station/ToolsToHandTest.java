@@ -38,7 +38,7 @@ class ToolsToHandTest {
 
     private ToolsToHand tools() {
         List<InstrumentRow> rows = List.of(row("TW-1"), row("TW-2"), row("TW-3"));
-        return ToolsToHand.of(LUG, rows, code -> Optional.of(register.get(code)), TODAY);
+        return ToolsToHand.of(LUG, rows, code -> Optional.of(register.get(code)), TODAY, Optional.empty());
     }
 
     private static InstrumentRow row(String code) {

@@ -107,6 +107,7 @@ class TraceTest {
                 JointClass.B,
                 joint.torque(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(new BigDecimal("1")),
                 List.of(),
                 List.of(1),

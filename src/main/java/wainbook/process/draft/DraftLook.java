@@ -1,11 +1,13 @@
 package wainbook.process.draft;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import wainbook.act.Moment;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
@@ -16,8 +18,11 @@ import wainbook.process.Known;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.process.VehicleFacts;
+import wainbook.works.Instrument;
 import wainbook.works.InstrumentRow;
+import wainbook.works.InstrumentRule;
 import wainbook.works.Person;
+import wainbook.works.WorksDay;
 
 /** Brings together what a draft is judged from. */
 @ApplicationScoped
@@ -26,27 +31,29 @@ public class DraftLook {
     private final Ledger ledger;
     private final Releases releases;
     private final InWorks inWorks;
+    private final WorksDay day;
 
-    DraftLook(Ledger ledger, Releases releases, InWorks inWorks) {
+    DraftLook(Ledger ledger, Releases releases, InWorks inWorks, WorksDay day) {
         this.ledger = ledger;
         this.releases = releases;
         this.inWorks = inWorks;
+        this.day = day;
     }
 
     public Revisions revisions(About about) {
         return Revisions.of(ledger.history(about.subject()), about);
     }
 
-    /** The rules of one paper for one person. */
-    public DraftRules rules(History history, About about, String who) {
+    /** The rules of one paper for one person at one time. */
+    public DraftRules rules(History history, About about, Moment moment) {
         return new DraftRules(
                 Revisions.of(history, about),
-                surroundings(),
-                who,
-                Person.of(ledger.history(Subject.person(who))).roles());
+                surroundings(day.of(moment.at())),
+                moment.who(),
+                Person.of(ledger.history(Subject.person(moment.who()))).roles());
     }
 
-    public Surroundings surroundings() {
+    private Surroundings surroundings(LocalDate today) {
         List<Stage> stages = releases.stages();
         return new Surroundings(
                 new Known(
@@ -59,7 +66,16 @@ public class DraftLook {
                 releases.stations(),
                 releases.routes(),
                 releases.plans(),
-                inWorks.vehicles());
+                inWorks.vehicles(),
+                kind -> fit(kind, today));
+    }
+
+    private List<Instrument> fit(String kind, LocalDate today) {
+        return InstrumentRow.ofKind(kind).stream()
+                .flatMap(row -> Instrument.of(ledger.history(Subject.instrument(row.code))).stream())
+                .filter(tool -> InstrumentRule.against(Optional.of(tool), kind, List.of(), today)
+                        .isEmpty())
+                .toList();
     }
 
     /**

@@ -24,6 +24,11 @@ public sealed interface Drafted permits SheetDraft, JointsDraft, RouteDraft, Pla
     /** All that stands in the way of its release; where a fault is about one part, its first argument is the part's key. */
     List<Reason> faults(Surroundings surroundings);
 
+    /** Cautions to whoever drafts it, which bar nothing; the first argument is the part's key, as with faults. */
+    default List<Reason> remarks(Surroundings surroundings) {
+        return List.of();
+    }
+
     /** What is said to put it in force after {@code former}; empty where nothing would change. */
     List<ProcessSaying> sayings(Revisions former);
 

@@ -135,8 +135,7 @@ public class Drafting {
             Function<DraftRules, List<Reason>> against,
             Function<DraftRules, List<? extends Saying>> sayings) {
         return ledger.write(asked, actor, reading -> {
-            DraftRules rules = look.rules(
-                    reading.of(about.subject()), about, reading.moment().who());
+            DraftRules rules = look.rules(reading.of(about.subject()), about, reading.moment());
             List<Reason> reasons = against.apply(rules);
             return reasons.isEmpty() ? said(about.subject(), sayings.apply(rules)) : Decision.refuse(reasons);
         });

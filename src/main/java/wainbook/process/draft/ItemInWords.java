@@ -80,6 +80,8 @@ public final class ItemInWords {
     private static void plainAsk(Part.Writer part, Ask ask) {
         if (ask instanceof Ask.Tighten tighten) {
             part.say("joint", tighten.joint());
+        } else if (ask instanceof Ask.Recheck recheck) {
+            part.say("joint", recheck.joint());
         } else if (ask instanceof Ask.Confirm confirm) {
             part.say("joint", confirm.joint());
         } else if (ask instanceof Ask.Serial serial) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.act.Reason;
 import wainbook.page.Words;
 import wainbook.process.CheckSheet;
@@ -12,6 +13,8 @@ import wainbook.process.Draft;
 import wainbook.process.Joint;
 import wainbook.process.Known;
 import wainbook.process.ProcessSaying;
+import wainbook.process.joint.BoltLoad;
+import wainbook.process.joint.Serving;
 
 /** The works' joints, all of them, as a draft. */
 public record JointsDraft(List<Joint> joints) implements Drafted {
@@ -40,6 +43,8 @@ public record JointsDraft(List<Joint> joints) implements Drafted {
             }
             if (!surroundings.kindOfInstrument(joint.toolKind())) {
                 faults.add(Reason.of("process.unknownToolKind", Reason.WORKS_RULE, joint.code(), joint.toolKind()));
+            } else if (isNew(joint, surroundings)) {
+                serving(joint, surroundings).refusal().ifPresent(faults::add);
             }
         }
         Known now = surroundings.known();
@@ -57,6 +62,33 @@ public record JointsDraft(List<Joint> joints) implements Drafted {
                 .filter(joint -> !codes.contains(joint))
                 .forEach(joint -> boundTo(joint, surroundings).ifPresent(faults::add));
         return List.copyOf(faults);
+    }
+
+    /**
+     * Cautions that do not bar a release. A joint that stays as it is in force is told here what it would be refused for
+     * today: a wrench at its calibration must not keep other joints from being mended.
+     */
+    @Override
+    public List<Reason> remarks(Surroundings surroundings) {
+        var remarks = new ArrayList<Reason>();
+        for (Joint joint : joints) {
+            if (surroundings.kindOfInstrument(joint.toolKind())) {
+                Serving serving = serving(joint, surroundings);
+                serving.remark()
+                        .or(() -> isNew(joint, surroundings) ? Optional.empty() : serving.refusal())
+                        .ifPresent(remarks::add);
+            }
+            BoltLoad.of(joint).flatMap(BoltLoad::remark).ifPresent(remarks::add);
+        }
+        return remarks;
+    }
+
+    private static boolean isNew(Joint joint, Surroundings surroundings) {
+        return !surroundings.known().joints().contains(joint);
+    }
+
+    private static Serving serving(Joint joint, Surroundings surroundings) {
+        return new Serving(joint, surroundings.tools().fit(joint.toolKind()));
     }
 
     /** A vehicle goes on by the sheet it is bound to, and its entries are judged by the joint as it is released then. */
@@ -106,15 +138,26 @@ public record JointsDraft(List<Joint> joints) implements Drafted {
                 .say("jointClass", joint.jointClass())
                 .say("bolts", joint.bolts())
                 .say("order", Words.of("process.order." + joint.order()))
+                .say("jointRows", joint.rows())
+                .say("passes", passes(joint.passesInForce()))
                 .say("target", joint.torque().targetNm().toPlainString() + " N·m")
                 .say("torqueLimits", ItemInWords.window(joint.torque().limitsNm()) + " N·m")
                 .say("angle", joint.angle().map(angle -> ItemInWords.window(angle.degrees()) + "°"))
+                .say("residual", joint.residualNm().map(window -> ItemInWords.window(window) + " N·m"))
                 .say("toolKind", joint.toolKind())
                 .say("tries", joint.tries())
                 .say("thread", joint.thread())
+                .worked("preload", BoltLoad.inWords(joint), BoltLoad.of(joint).map(BoltLoad::calculation))
                 .yes("highVoltage", joint.highVoltage())
                 .say("place", joint.place())
                 .say("source", joint.source())
                 .part();
+    }
+
+    /** Nothing where the torque is reached in one go. */
+    private static String passes(Joint.Passes passes) {
+        return passes.equals(Joint.Passes.ONE)
+                ? ""
+                : passes.percent().stream().map(share -> share + " %").collect(Collectors.joining(", "));
     }
 }

@@ -46,8 +46,9 @@ public record Part(Group group, String key, String title, List<Line> lines) {
      * One thing that a part says.
      *
      * @param name of the field; its label is the text {@code process.field.<name>}
+     * @param calculation where the figures stand open, if they were worked out
      */
-    public record Line(String name, String value) {
+    public record Line(String name, String value, Optional<String> calculation) {
         public String label() {
             return label(name);
         }
@@ -90,13 +91,18 @@ public record Part(Group group, String key, String title, List<Line> lines) {
         Writer say(String name, Object value) {
             String text = String.valueOf(value);
             if (!text.isEmpty()) {
-                lines.add(new Line(name, text));
+                lines.add(new Line(name, text, Optional.empty()));
             }
             return this;
         }
 
         Writer say(String name, Optional<?> value) {
             value.ifPresent(there -> say(name, (Object) there));
+            return this;
+        }
+
+        Writer worked(String name, String value, Optional<String> calculation) {
+            lines.add(new Line(name, value, calculation));
             return this;
         }
 

@@ -12,8 +12,9 @@ import wainbook.process.Stage;
 import wainbook.process.Station;
 import wainbook.process.draft.InWorks.Vehicle;
 import wainbook.process.plan.Plan;
+import wainbook.works.Instrument;
 
-/** What stands in force round a draft: what it may refer to, what refers to it, and the vehicles that rest on it. */
+/** What stands in force round a draft: what it may refer to, what refers to it, the vehicles that rest on it, and the tools. */
 public record Surroundings(
         Known known,
         List<CheckSheet> sheets,
@@ -21,7 +22,13 @@ public record Surroundings(
         List<Station> stations,
         List<Route> routes,
         List<Plan> plans,
-        List<Vehicle> vehicles) {
+        List<Vehicle> vehicles,
+        Tools tools) {
+
+    /** The instruments of a kind that may be used today: neither expired nor withdrawn. */
+    public interface Tools {
+        List<Instrument> fit(String kind);
+    }
 
     public Surroundings {
         sheets = List.copyOf(sheets);

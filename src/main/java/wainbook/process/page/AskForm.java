@@ -52,6 +52,10 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
                     typed -> new Ask.Tighten(typed.code("joint")),
                     around -> List.of(Input.choice("joint", joints(around)))),
             new AskForm(
+                    "recheck",
+                    typed -> new Ask.Recheck(typed.code("joint")),
+                    around -> List.of(Input.choice("joint", joints(around)))),
+            new AskForm(
                     "serial",
                     typed -> new Ask.Serial(typed.code("part"), typed.maybe("pattern")),
                     around -> List.of(Input.line("part"), Input.line("pattern"))),
@@ -106,6 +110,8 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
             typed.put("joint", confirm.joint().orElse(""));
         } else if (ask instanceof Ask.Tighten tighten) {
             typed.put("joint", tighten.joint());
+        } else if (ask instanceof Ask.Recheck recheck) {
+            typed.put("joint", recheck.joint());
         } else if (ask instanceof Ask.Measure measure) {
             typed.put("quantity", measure.quantity());
             typed.put("unit", measure.unit());

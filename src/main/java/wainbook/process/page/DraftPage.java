@@ -115,8 +115,7 @@ public class DraftPage {
 
     private DraftRules known(String thing, String called) {
         return About.of(thing, called)
-                .map(about -> look.rules(
-                        ledger.history(about.subject()), about, signedIn.actor().who()))
+                .map(about -> look.rules(ledger.history(about.subject()), about, signedIn.now()))
                 .filter(rules -> rules.revisions().known())
                 .orElseThrow(NotFoundException::new);
     }

@@ -132,6 +132,14 @@ public record DraftView(DraftRules rules, Filled filled) {
                 .toList();
     }
 
+    /** Cautions about one part that bar nothing, in words. */
+    public List<String> remarks(Part part) {
+        return kept().what().remarks(rules.surroundings()).stream()
+                .filter(remark -> remark.arguments().get(0).equals(part.key()))
+                .map(remark -> Words.of(remark.key(), remark.arguments().toArray()))
+                .toList();
+    }
+
     /** What is wrong with a whole paper stands at its head. */
     private boolean isOf(Reason fault, Part part) {
         String about = fault.arguments().get(0);

@@ -1,10 +1,12 @@
 package wainbook.process.page;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
 import wainbook.process.draft.JointsDraft;
@@ -46,16 +48,29 @@ final class JointForm {
         typed.put("highVoltage", joint.highVoltage() ? "yes" : "");
         typed.put("place", joint.place().orElse(""));
         typed.put("source", joint.source().orElse(""));
+        typed.put("rows", joint.rows().map(String::valueOf).orElse(""));
+        typed.put("passes", joint.passes().map(JointForm::text).orElse(""));
+        joint.residualNm().ifPresent(window -> {
+            typed.put("residualLower", window.lower().toPlainString());
+            typed.put("residualUpper", window.upper().toPlainString());
+        });
         return typed;
     }
 
+    private static String text(Joint.Passes passes) {
+        return passes.percent().stream().map(String::valueOf).collect(Collectors.joining(" "));
+    }
+
     private static Joint joint(Optional<Joint> former, Typed typed) {
+        int bolts = typed.whole("bolts", 1, 200);
+        Joint.Order order = typed.one("order", Joint.Order.class);
+        Optional<Integer> rows = rows(bolts, order, typed);
         return new Joint(
                 typed.code("key"),
                 typed.text("title"),
                 typed.one("jointClass", JointClass.class),
-                typed.whole("bolts", 1, 200),
-                typed.one("order", Joint.Order.class),
+                bolts,
+                rows.isPresent() || !order.liesInRows() ? order : Joint.Order.LIST,
                 torque(typed),
                 angle(typed),
                 typed.chosen("toolKind"),
@@ -63,7 +78,48 @@ final class JointForm {
                 typed.maybe("thread"),
                 typed.tick("highVoltage"),
                 typed.maybe("place"),
-                typed.maybe("source"));
+                typed.maybe("source"),
+                rows,
+                passes(typed),
+                residual(typed));
+    }
+
+    private static Optional<Integer> rows(int bolts, Joint.Order order, Typed typed) {
+        if (!order.liesInRows()) {
+            return Optional.empty();
+        }
+        int rows = typed.whole("rows", 1, 100);
+        if (!order.fits(bolts, rows)) {
+            typed.wrong("rows", "process.fieldRows", bolts, rows);
+            return Optional.empty();
+        }
+        return Optional.of(rows);
+    }
+
+    private static Optional<Joint.Passes> passes(Typed typed) {
+        return typed.maybe("passes").flatMap(text -> {
+            try {
+                return Optional.of(new Joint.Passes(Arrays.stream(text.split("[ ,;/%]+"))
+                        .map(Integer::valueOf)
+                        .toList()));
+            } catch (IllegalArgumentException noPasses) {
+                typed.wrong("passes", "process.fieldPasses");
+                return Optional.empty();
+            }
+        });
+    }
+
+    private static Optional<Joint.Window> residual(Typed typed) {
+        Optional<BigDecimal> lower = typed.maybeDecimal("residualLower");
+        Optional<BigDecimal> upper = typed.maybeDecimal("residualUpper");
+        if (lower.isEmpty() && upper.isEmpty()) {
+            return Optional.empty();
+        }
+        if (lower.isEmpty() || upper.isEmpty() || crossed(lower.get(), upper.get())) {
+            typed.wrong("residualLower", "process.fieldResidual");
+            return Optional.empty();
+        }
+        return Optional.of(new Joint.Window(lower.get(), upper.get()));
     }
 
     private static Joint.Torque torque(Typed typed) {
@@ -109,11 +165,15 @@ final class JointForm {
                 Input.choice("jointClass", Input.words(JointClass.class, "process.jointClass.")),
                 Input.whole("bolts"),
                 Input.choice("order", Input.words(Joint.Order.class, "process.order.")),
+                Input.whole("rows").as("jointRows"),
+                Input.line("passes"),
                 Input.decimal("target").in("N·m"),
                 Input.decimal("torqueLower").in("N·m"),
                 Input.decimal("torqueUpper").in("N·m"),
                 Input.decimal("angleLower").in("°"),
                 Input.decimal("angleUpper").in("°"),
+                Input.decimal("residualLower").in("N·m"),
+                Input.decimal("residualUpper").in("N·m"),
                 Input.choice(
                         "toolKind",
                         Input.codes(surroundings.known().instrumentKinds().stream()

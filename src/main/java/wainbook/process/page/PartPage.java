@@ -170,8 +170,7 @@ public class PartPage {
 
     private At at(String thing, String called, String group) {
         About about = About.of(thing, called).orElseThrow(NotFoundException::new);
-        DraftRules rules = look.rules(
-                ledger.history(about.subject()), about, signedIn.actor().who());
+        DraftRules rules = look.rules(ledger.history(about.subject()), about, signedIn.now());
         if (rules.revisions().draft().isEmpty()) {
             throw new NotFoundException();
         }

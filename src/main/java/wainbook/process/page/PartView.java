@@ -71,6 +71,15 @@ public record PartView(DraftRules rules, PartForm<?, ?> form, Optional<String> k
                 .orElse(List.of());
     }
 
+    /** Cautions about the part as it was kept last, which bar nothing. */
+    public List<String> remarks() {
+        return key.map(known -> draft().remarks(rules.surroundings()).stream()
+                        .filter(remark -> remark.arguments().get(0).equals(known))
+                        .map(remark -> Words.of(remark.key(), remark.arguments().toArray()))
+                        .toList())
+                .orElse(List.of());
+    }
+
     private Optional<Drafted> inForce() {
         return rules.revisions().inForce().map(Revisions.Version::what);
     }

@@ -97,8 +97,7 @@ public class ProcessApi {
     @RolesAllowed({Role.worksEngineer, Role.qualityEngineer})
     public Kept draft(String thing, String called) {
         About about = about(thing, called);
-        DraftRules rules = look.rules(
-                ledger.history(about.subject()), about, signedIn.actor().who());
+        DraftRules rules = look.rules(ledger.history(about.subject()), about, signedIn.now());
         Revisions.Kept kept = rules.revisions().draft().orElseThrow(NotFoundException::new);
         return new Kept(
                 kept.what(),

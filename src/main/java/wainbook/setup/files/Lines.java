@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.isolation.Register;
 import wainbook.process.Ask;
 import wainbook.process.BeyondConcession;
@@ -123,7 +125,11 @@ public final class Lines {
             Optional<String> thread,
             Boolean highVoltage,
             Optional<String> place,
-            Optional<String> source) {
+            Optional<String> source,
+            Optional<Integer> rows,
+            Optional<String> passes,
+            Optional<BigDecimal> residualLowerNm,
+            Optional<BigDecimal> residualUpperNm) {
 
         static JointRow of(Joint joint) {
             return new JointRow(
@@ -142,12 +148,22 @@ public final class Lines {
                     joint.thread(),
                     joint.highVoltage(),
                     joint.place(),
-                    joint.source());
+                    joint.source(),
+                    joint.rows(),
+                    joint.passes()
+                            .map(passes -> passes.percent().stream()
+                                    .map(String::valueOf)
+                                    .collect(Collectors.joining(" "))),
+                    joint.residualNm().map(Joint.Window::lower),
+                    joint.residualNm().map(Joint.Window::upper));
         }
 
         Joint joint() {
             if (angleLowerDegrees.isPresent() != angleUpperDegrees.isPresent()) {
                 throw new IllegalArgumentException("an angle window has both ends or none");
+            }
+            if (residualLowerNm.isPresent() != residualUpperNm.isPresent()) {
+                throw new IllegalArgumentException("limits of the residual torque have both ends or none");
             }
             return new Joint(
                     code,
@@ -163,7 +179,12 @@ public final class Lines {
                     thread,
                     highVoltage,
                     place,
-                    source);
+                    source,
+                    rows,
+                    passes.map(text -> new Joint.Passes(Arrays.stream(text.split(" +"))
+                            .map(Integer::valueOf)
+                            .toList())),
+                    residualLowerNm.map(lower -> new Joint.Window(lower, residualUpperNm.orElseThrow())));
         }
     }
 

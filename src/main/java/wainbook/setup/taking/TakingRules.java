@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
+import wainbook.process.Joint;
 import wainbook.process.ProcessSaying.PlanReleased;
+import wainbook.process.joint.Serving;
 import wainbook.setup.files.Change;
 import wainbook.setup.files.Differences;
 import wainbook.setup.files.Lines;
@@ -19,6 +21,7 @@ record TakingRules(OnRecord record, WorksFiles wanted, Differences differences, 
         own(against);
         people(against);
         plans(against);
+        joints(against);
         differences
                 .written(Part.LOCKS)
                 .filter(change -> change.sort() == Change.Sort.CHANGED)
@@ -57,6 +60,16 @@ record TakingRules(OnRecord record, WorksFiles wanted, Differences differences, 
         return wanted.people().stream()
                 .filter(line -> line.number().equals(number))
                 .findFirst();
+    }
+
+    /** A joint that is new or changed is refused here as it is in a draft: by the tools that there will be. */
+    private void joints(List<Reason> against) {
+        var tools = new ToolsThen(record, wanted);
+        for (Joint joint : wanted.joints()) {
+            if (differences.written(Part.JOINTS, joint.code()).isPresent()) {
+                new Serving(joint, tools.fit(joint.toolKind())).refusal().ifPresent(against::add);
+            }
+        }
     }
 
     /** A plan carries its own revision, and a released revision never changes. */

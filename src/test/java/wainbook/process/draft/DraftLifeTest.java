@@ -277,7 +277,8 @@ class DraftLifeTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                kind -> List.of());
     }
 
     /** r: imported, k: kept by the author, K: kept by the second, R: released, p: proposed, d: dropped. */

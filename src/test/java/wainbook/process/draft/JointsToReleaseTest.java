@@ -1,6 +1,7 @@
 package wainbook.process.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.Donor;
 import wainbook.process.Joint;
@@ -47,6 +49,26 @@ class JointsToReleaseTest {
     void a_wider_tolerance_holds_at_a_vehicle_in_the_works_once_a_second_person_released_it() {
         JOINTS.released(and(before, clamp("18", "22")));
         Donor donor = donorWhoseSurveyTightens();
+        donor.send(
+                        Cast.TECHNICIAN,
+                        "/entries",
+                        Map.of(
+                                "id",
+                                Donor.id(),
+                                "item",
+                                "clamp",
+                                "instrument",
+                                "TW-105",
+                                "reply",
+                                Map.of("boltsNm", List.of("200"))))
+                .then()
+                .statusCode(422)
+                .body("reasons[0].text", containsString("did you mean 20 N·m?"));
+        assertThat(status(donor, "clamp")).as("asked before anything is kept").isEqualTo("OPEN");
+        recorded(donor, "clamp", Map.of("boltsNm", List.of("200"), "sure", true));
+        assertThat(status(donor, "clamp"))
+                .as("kept as typed by whoever is sure")
+                .isEqualTo("FAILED");
         assertThat(verdict(donor, "25")).isEqualTo("FAIL");
 
         ObjectNode wider = JOINTS.what();
@@ -72,6 +94,74 @@ class JointsToReleaseTest {
                 .isEqualByComparingTo("30");
         assertThat(verdict(donor, "25")).isEqualTo("PASS");
         withoutTheClamp(sheet(donor));
+        goesOn(donor);
+    }
+
+    @Test
+    void a_reading_nearer_to_the_limit_than_the_wrench_can_tell_is_not_shown_to_conform() {
+        JOINTS.released(and(before, clamp("18", "22")));
+        Donor donor = donorWhoseSurveyTightens();
+        assertThat(verdict(donor, "21.9")).isEqualTo("FAIL");
+
+        String page = Browsing.as(Cast.TECHNICIAN).page("/station/" + donor.number() + "?item=clamp");
+        assertThat(page)
+                .as("before a reading is taken, for the wrench in hand")
+                .contains("With TW-105, uncertainty 1.8 %: accepted from 18.27 to 21.67 N·m")
+                .contains(
+                        "readingNm=20&amp;lowerNm=18&amp;upperNm=22&amp;intervalPercent=1.8&amp;decisionFactor=0.8224")
+                .as("after it")
+                .contains("bolt 1 at 21.9 N·m, not shown to conform", "readingNm=21.9&amp;")
+                .contains("1 bolt not shown to conform");
+        assertThat(Cast.TECHNICIAN
+                        .asks()
+                        .get("/api/v1/orders/" + donor.number() + "/sheet")
+                        .jsonPath()
+                        .getString("items.find { it.item == 'clamp' }.findings[0]"))
+                .startsWith("bolt 1 at 21.9 N·m, not shown to conform");
+        assertThat(verdict(donor, "20")).isEqualTo("PASS");
+        withoutTheClamp(sheet(donor));
+        goesOn(donor);
+    }
+
+    @Test
+    void a_tightened_joint_is_checked_again_by_limits_of_its_own() {
+        ObjectNode joints = and(before, clamp("18", "22"));
+        Paper.part(joints.get("joints"), "code", clamp).set("residualNm", Paper.tree("{\"lower\": 12, \"upper\": 30}"));
+        JOINTS.released(joints);
+        Donor donor = donorWhoseSurvey(
+                item("clamp", "{\"kind\": \"tighten\", \"joint\": \"" + clamp + "\"}"),
+                item("again", "{\"kind\": \"recheck\", \"joint\": \"" + clamp + "\"}"));
+        assertThat(verdict(donor, "20")).isEqualTo("PASS");
+        recorded(donor, "again", Map.of("boltsNm", List.of("11")));
+        assertThat(status(donor, "again")).isEqualTo("FAILED");
+        assertThat(status(donor, "clamp")).as("the tightening stands as it was").isEqualTo("PASSED");
+        assertThat(Browsing.as(Cast.TECHNICIAN).page("/station/" + donor.number() + "?item=again"))
+                .contains("Residual torque 12 to 30 N·m", "This is no tightening")
+                .contains("fastener 1 moved at 11 N·m already, below its residual limits");
+        recorded(donor, "again", Map.of("boltsNm", List.of("25")));
+        assertThat(status(donor, "again")).isEqualTo("PASSED");
+        without(sheet(donor), "clamp", "again");
+        goesOn(donor);
+    }
+
+    @Test
+    void a_marked_electrical_joint_is_asked_for_its_mark_and_never_for_its_torque() {
+        ObjectNode joints = and(before, clamp("18", "22"));
+        Paper.part(joints.get("joints"), "code", clamp).put("highVoltage", true);
+        JOINTS.released(joints);
+        Donor donor = donorWhoseSurvey(
+                item("again", "{\"kind\": \"recheck\", \"joint\": \"" + clamp + "\"}")
+                        .replace("NONE", "NO_SOURCE_ABOARD"),
+                item(
+                                "contact",
+                                "{\"kind\": \"measure\", \"quantity\": \"contact resistance\", \"unit\": \"mΩ\","
+                                        + " \"works\": {\"upper\": 0.5, \"strict\": false}, \"instrumentKind\": \"bonding-ohmmeter\"}")
+                        .replace("\"after\": []", "\"after\": [\"again\"]")
+                        .replace("NONE", "NO_SOURCE_ABOARD"));
+        assertThat(Browsing.as(Cast.TECHNICIAN).page("/station/" + donor.number() + "?item=again"))
+                .contains("Never 20 N·m", "Mark whole, nothing moved", "Moved at the check")
+                .doesNotContain("name=\"bolt1\"");
+        without(sheet(donor), "again", "contact");
         goesOn(donor);
     }
 
@@ -107,9 +197,28 @@ class JointsToReleaseTest {
     }
 
     @Test
+    void a_class_A_tolerance_that_no_wrench_can_serve_is_refused_with_what_would() {
+        ObjectNode close = and(before, clamp("19.5", "20.5"));
+        Paper.part(close.get("joints"), "code", clamp).put("jointClass", "A");
+        assertThat(JOINTS.faults(close)).containsExactly("process.noToolServes");
+        assertThat(JOINTS.page())
+                .contains("would serve from ± ", "an indicating tool of at most 0.83 % over 19.5 to 20.5 N·m");
+        assertThat(Paper.keys(JOINTS.propose())).containsExactly("process.noToolServes");
+
+        Paper.part(close.get("joints"), "code", clamp).put("toolKind", "torque-setting");
+        assertThat(JOINTS.faults(close)).containsExactly("process.classAByClick");
+
+        ObjectNode wide = and(before, clamp("18", "22"));
+        Paper.part(wide.get("joints"), "code", clamp).put("jointClass", "A");
+        assertThat(JOINTS.faults(wide)).isEmpty();
+    }
+
+    @Test
     void a_graver_class_is_refused_while_a_sheet_in_force_ticks_the_joint_off() {
         ObjectNode graver = JOINTS.what();
-        Paper.part(graver.get("joints"), "code", "TRAY-CLIP").put("jointClass", "A");
+        Paper.part(graver.get("joints"), "code", "TRAY-CLIP")
+                .put("jointClass", "A")
+                .put("toolKind", "torque-indicating");
         assertThat(JOINTS.faults(graver)).containsExactly("process.jointBreaksSheet");
         assertThat(JOINTS.page()).contains("would make the sheet FIT-BUS12 in force faulty");
     }
@@ -149,14 +258,16 @@ class JointsToReleaseTest {
 
     /** A vehicle at a survey by which the clamp is tightened; sheet and route are released the same way. */
     private Donor donorWhoseSurveyTightens() {
+        return donorWhoseSurvey(item("clamp", "{\"kind\": \"tighten\", \"joint\": \"" + clamp + "\"}"));
+    }
+
+    private static Donor donorWhoseSurvey(String... items) {
         String code = Paper.unique("SURVEY-");
         var sheet = new Paper("sheets/" + code);
-        sheet.released(Paper.tree("""
+        sheet.released(
+                Paper.tree("""
                 {"kind": "sheet", "sheet": {"code": "%s", "title": "Survey of a test", "stage": "intake", "items": [
-                  %s, %s]}}""".formatted(
-                        code,
-                        item("frame", "{\"kind\": \"confirm\"}"),
-                        item("clamp", "{\"kind\": \"tighten\", \"joint\": \"" + clamp + "\"}"))));
+                  %s, %s]}}""".formatted(code, item("frame", "{\"kind\": \"confirm\"}"), String.join(", ", items))));
         ObjectNode route = new Paper("routes/BUS-12M").what();
         String way = code.replace("SURVEY", "WAY");
         ((ObjectNode) route.get("route")).put("code", way).put("intakeSheet", code);
@@ -180,14 +291,37 @@ class JointsToReleaseTest {
     }
 
     private static void withoutTheClamp(Paper sheet) {
+        without(sheet, "clamp");
+    }
+
+    private static void without(Paper sheet, String... items) {
         ObjectNode less = sheet.what();
-        Paper.takeOut(less.get("sheet").get("items"), "key", "clamp");
+        for (String item : items) {
+            Paper.takeOut(less.get("sheet").get("items"), "key", item);
+        }
         sheet.released(less);
     }
 
     /** By the newer sheet; until then the joint could not be taken out again. */
     private static void goesOn(Donor donor) {
         donor.send(Cast.WORKS_ENGINEER, "/rebinding", Map.of("id", Donor.id(), "revision", 2))
+                .then()
+                .statusCode(201);
+    }
+
+    private static String status(Donor donor, String item) {
+        return Cast.TECHNICIAN
+                .asks()
+                .get("/api/v1/orders/" + donor.number() + "/sheet")
+                .jsonPath()
+                .getString("items.find { it.item == '" + item + "' }.status");
+    }
+
+    private static void recorded(Donor donor, String item, Map<String, Object> reply) {
+        donor.send(
+                        Cast.TECHNICIAN,
+                        "/entries",
+                        Map.of("id", Donor.id(), "item", item, "instrument", "TW-105", "reply", reply))
                 .then()
                 .statusCode(201);
     }

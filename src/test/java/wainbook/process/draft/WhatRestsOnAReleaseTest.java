@@ -110,7 +110,8 @@ class WhatRestsOnAReleaseTest {
                         new Station("YARD", Optional.empty(), "Yard")),
                 List.of(),
                 List.of(plan(1)),
-                List.of(vehicles));
+                List.of(vehicles),
+                kind -> List.of());
     }
 
     private static Vehicle vehicle(String variant, List<String> aboard) {

@@ -90,6 +90,25 @@ class DifferencesTest {
     }
 
     @Test
+    void a_changed_joint_that_no_tool_then_serves_is_refused_as_in_a_draft() {
+        folder.replace("joints.csv", "A,8,list,120,108,132", "A,8,list,120,117,123");
+        assertThat(reasons("setup", true)).containsExactly("process.noToolServes");
+
+        folder.replace(
+                "instruments.csv",
+                "TW-120,torque-indicating,Indicating torque wrench 20-200 N·m,N·m,20,200,1.6",
+                "TW-120,torque-indicating,Indicating torque wrench 20-200 N·m,N·m,20,200,0.8");
+        assertThat(reasons("setup", true))
+                .as("by the finer wrench that comes with it")
+                .isEmpty();
+
+        book.later(300);
+        assertThat(reasons("setup", true))
+                .as("when that wrench is past its day")
+                .containsExactly("process.noToolCovers");
+    }
+
+    @Test
     void a_line_that_is_left_out_removes_nothing() {
         folder.replace("joints.csv", SPARE, "");
         folder.replace("locks.csv", "KY-08,vehicle_key,\n", "");

@@ -7,6 +7,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wainbook.process.joint.BoltPlaces;
+import wainbook.process.joint.BoltPlaces.Place;
 
 /** No bolt's field lies on another's, on the narrowest page, where the drawing is 340 px wide. */
 class BoltsApartTest {
@@ -72,5 +74,19 @@ class BoltsApartTest {
 
     private static BoltPattern pattern(boolean circle, int count) {
         return BoltPattern.of(circle, IntStream.rangeClosed(1, count).boxed().toList());
+    }
+
+    @Test
+    void rows_and_frames_stand_where_they_lie_as_far_as_they_fit_a_page() {
+        var places = new BoltPlaces(List.of(new Place(1, 1), new Place(2, 1), new Place(1, 2), new Place(2, 2)));
+        BoltPattern grid = BoltPattern.of(places, List.of(1, 4, 2, 3));
+        assertThat(grid.style()).isEqualTo("grid of-2");
+        assertThat(grid.bolts())
+                .extracting(BoltPattern.Bolt::style)
+                .containsExactly("col-1 row-1", "col-2 row-2", "col-2 row-1", "col-1 row-2");
+        var wide = new BoltPlaces(IntStream.rangeClosed(1, 9)
+                .mapToObj(column -> new Place(column, 1))
+                .toList());
+        assertThat(BoltPattern.of(wide, wide.insideOut()).style()).isEqualTo("rows of-5");
     }
 }
