@@ -17,6 +17,18 @@ import java.util.stream.Stream;
 /** Finds what is wrong with inputs, from the annotations on their record. */
 public final class Faults {
 
+    /** A record's component with its annotated type, which is slow to read and needed for each of thousands of readings. */
+    private record Part(RecordComponent component, AnnotatedType type) {}
+
+    private static final ClassValue<List<Part>> PARTS = new ClassValue<>() {
+        @Override
+        protected List<Part> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents())
+                    .map(component -> new Part(component, component.getAnnotatedType()))
+                    .toList();
+        }
+    };
+
     private Faults() {}
 
     /** Every fault of these inputs, in the order of their fields; rules between fields only if there is none. */
@@ -37,9 +49,10 @@ public final class Faults {
             return optional.stream().flatMap(inner -> at(path, argument(type), inner));
         }
         if (value instanceof List<?> list) {
+            AnnotatedType element = argument(type);
             Stream<Fault> elements = IntStream.range(0, list.size())
                     .boxed()
-                    .flatMap(i -> at(path + "[" + i + "]", argument(type), list.get(i)));
+                    .flatMap(i -> at(path + "[" + i + "]", element, list.get(i)));
             return Stream.concat(size(path, type, list.size()).stream(), elements);
         }
         if (value instanceof Record nested) {
@@ -64,7 +77,7 @@ public final class Faults {
 
     static boolean finite(Object value) {
         if (value instanceof Record parts) {
-            return Arrays.stream(parts.getClass().getRecordComponents()).allMatch(part -> finite(get(part, parts)));
+            return PARTS.get(parts.getClass()).stream().allMatch(part -> finite(get(part.component(), parts)));
         }
         if (value instanceof Optional<?> optional) {
             return optional.stream().allMatch(Faults::finite);
@@ -104,10 +117,11 @@ public final class Faults {
     }
 
     private static Stream<Fault> inside(String path, Record inputs) {
-        return Arrays.stream(inputs.getClass().getRecordComponents())
-                .flatMap(part -> Stream.concat(
-                        at(path + part.getName(), part.getAnnotatedType(), get(part, inputs)),
-                        allowed(path + part.getName(), part, get(part, inputs)).stream()));
+        return PARTS.get(inputs.getClass()).stream().flatMap(part -> {
+            String field = path + part.component().getName();
+            Object value = get(part.component(), inputs);
+            return Stream.concat(at(field, part.type(), value), allowed(field, part.component(), value).stream());
+        });
     }
 
     private static boolean given(Record inputs, String field) {

@@ -124,6 +124,9 @@ final class Stops {
                 .map(name -> "/calculations/" + name)
                 .toList());
         calculations.add("/calculations/bonding?currentA=0.2&voltageV=0.0146");
+        calculations.add(
+                "/calculations/containment?foundAt=40%3B2.9&goodAt=40%3B0.8&windowDays=35&uncertaintyPercent=0.5"
+                        + "&readings=P-11%3B31%3B108.2%3B108%3B132%0AP-8%3B21%3B119.6%3B108%3B132");
         put("/calculations/{name}", calculations);
         put("/instruments/{code}", "/instruments/TW-105", "/instruments/" + firstInstrument());
         put("/instruments/{code}/calibrations/new", "/instruments/TW-105/calibrations/new");

@@ -95,7 +95,9 @@ public final class GaugeStudy implements Calculation<GaugeStudy.Inputs, GaugeStu
                 Source.seen(
                         "AIAG Measurement Systems Analysis, 4th edition",
                         "analysis of variance, as public test data credit it"),
-                Source.memory("The same", "gauge below 10 % good, 10 to 30 % perhaps, above 30 % no; five categories"));
+                Source.memory(
+                        "AIAG Measurement Systems Analysis, 4th edition",
+                        "below 10 % good, to 30 % perhaps, five categories"));
     }
 
     @Override
