@@ -17,6 +17,7 @@ import wainbook.quality.QualitySaying.Sort;
 import wainbook.quality.QualitySaying.Sureness;
 import wainbook.quality.QualitySaying.Word;
 import wainbook.quality.containment.Deciding.ToDecide;
+import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
@@ -134,7 +135,8 @@ record DecidingRules(
 
     private static boolean answers(Result said, Doubted reading) {
         return said.about().line().equals(reading.item())
-                || (said instanceof Tightened tightened && reading.joint().equals(Optional.of(tightened.joint())));
+                || (said instanceof Tightened tightened && reading.joint().equals(Optional.of(tightened.joint())))
+                || (said instanceof Rechecked rechecked && reading.joint().equals(Optional.of(rechecked.joint())));
     }
 
     private List<Reason> againstTyped(List<Doubted> chosen) {

@@ -110,6 +110,7 @@ record WrenchInDoubt(String code, Instant day0) {
                 jointClass,
                 new Joint.Torque(low.add(high).divide(new BigDecimal(2)), new Joint.Window(low, high)),
                 Optional.empty(),
+                Optional.empty(),
                 java.util.Arrays.stream(read).map(BigDecimal::new).toList(),
                 List.of(),
                 List.of(),

@@ -11,6 +11,8 @@ import wainbook.isolation.IsolationSaying;
 import wainbook.ledger.Entry;
 import wainbook.process.Ask;
 import wainbook.process.Condition;
+import wainbook.process.Joint;
+import wainbook.process.JointClass;
 import wainbook.process.Limits;
 import wainbook.quality.QualitySaying.Gravity;
 import wainbook.quality.QualitySaying.ReadingsDecided;
@@ -18,6 +20,7 @@ import wainbook.quality.containment.doubt.Found.Nature;
 import wainbook.quality.containment.doubt.Found.Value;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Measured;
+import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tabled;
 import wainbook.station.StationSaying.Tightened;
@@ -42,6 +45,9 @@ public record Readings(Sheets sheets) {
         if (entry.saying() instanceof Tightened said) {
             return bolts(entry, said);
         }
+        if (entry.saying() instanceof Rechecked said && said.residualNm().isPresent()) {
+            return moved(entry, said, said.residualNm().get());
+        }
         if (entry.saying() instanceof Measured said) {
             boolean failed = said.verdict() == Verdict.FAIL;
             Value value = value(said.reading(), said.unit(), said.works(), said.legal());
@@ -59,16 +65,10 @@ public record Readings(Sheets sheets) {
     /** The entry as one, whatever it holds. */
     public Found whole(Entry entry) {
         if (entry.saying() instanceof Tightened said) {
-            return new Found(
-                    entry,
-                    0,
-                    said.about().stage(),
-                    said.about().line(),
-                    Optional.of(said.joint()),
-                    Gravity.valueOf(said.jointClass().name()),
-                    Optional.empty(),
-                    false,
-                    Nature.OTHER);
+            return joint(entry, 0, said.about(), said.joint(), said.jointClass(), Optional.empty(), false);
+        }
+        if (entry.saying() instanceof Rechecked said) {
+            return joint(entry, 0, said.about(), said.joint(), said.jointClass(), Optional.empty(), false);
         }
         if (entry.saying() instanceof Result said) {
             String unit = said instanceof Measured measured ? measured.unit() : "";
@@ -98,24 +98,55 @@ public record Readings(Sheets sheets) {
     }
 
     private static List<Found> bolts(Entry entry, Tightened said) {
-        var limits = said.torque().limitsNm();
         return IntStream.range(0, said.boltsNm().size())
-                .mapToObj(bolt -> new Found(
+                .mapToObj(bolt -> joint(
                         entry,
                         bolt + 1,
-                        said.about().stage(),
-                        said.about().line(),
-                        Optional.of(said.joint()),
-                        Gravity.valueOf(said.jointClass().name()),
-                        Optional.of(new Value(
-                                TORQUE,
-                                said.boltsNm().get(bolt),
-                                Optional.of(limits.lower()),
-                                Optional.of(limits.upper()),
-                                false)),
-                        said.boltsOutside().contains(bolt + 1),
-                        Nature.READING))
+                        said.about(),
+                        said.joint(),
+                        said.jointClass(),
+                        Optional.of(
+                                torque(said.boltsNm().get(bolt), said.torque().limitsNm())),
+                        said.boltsOutside().contains(bolt + 1)))
                 .toList();
+    }
+
+    /** Where each fastener moved again, held against limits of its own. */
+    private static List<Found> moved(Entry entry, Rechecked said, Joint.Window residualNm) {
+        return IntStream.range(0, said.movedAtNm().size())
+                .mapToObj(bolt -> joint(
+                        entry,
+                        bolt + 1,
+                        said.about(),
+                        said.joint(),
+                        said.jointClass(),
+                        Optional.of(torque(said.movedAtNm().get(bolt), residualNm)),
+                        said.boltsFailing().contains(bolt + 1)))
+                .toList();
+    }
+
+    private static Value torque(BigDecimal readNm, Joint.Window limitsNm) {
+        return new Value(TORQUE, readNm, Optional.of(limitsNm.lower()), Optional.of(limitsNm.upper()), false);
+    }
+
+    private static Found joint(
+            Entry entry,
+            int place,
+            About about,
+            String joint,
+            JointClass jointClass,
+            Optional<Value> value,
+            boolean failed) {
+        return new Found(
+                entry,
+                place,
+                about.stage(),
+                about.line(),
+                Optional.of(joint),
+                Gravity.valueOf(jointClass.name()),
+                value,
+                failed,
+                value.isPresent() ? Nature.READING : Nature.OTHER);
     }
 
     private List<Found> cells(Entry entry, Tabled said) {

@@ -19,12 +19,21 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.process.Condition;
+import wainbook.process.Joint;
+import wainbook.process.JointClass;
+import wainbook.process.joint.CheckWay;
 import wainbook.quality.QualitySaying.Basis;
 import wainbook.quality.QualitySaying.Doubted;
 import wainbook.quality.QualitySaying.Gravity;
 import wainbook.quality.QualitySaying.Ground;
 import wainbook.quality.QualitySaying.Sureness;
 import wainbook.quality.containment.doubt.Found.Nature;
+import wainbook.station.StationSaying;
+import wainbook.station.StationSaying.About;
+import wainbook.station.StationSaying.Guard;
+import wainbook.station.StationSaying.Rechecked;
+import wainbook.station.StationSaying.Verdict;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
@@ -253,6 +262,43 @@ class DoubtTest {
         assertThat(doubt.judge(found(20, Optional.of(on), Nature.READING), false)
                         .verdict())
                 .isNotEqualTo(Sureness.SAFE);
+    }
+
+    @Test
+    void a_residual_torque_is_worked_back_against_limits_of_its_own_and_a_mark_is_possible_as_a_whole() {
+        List<Found> residual = new Readings(about -> Optional.empty()).of(rechecked(Optional.of(window("100", "140"))));
+        assertThat(residual).hasSize(2).allMatch(found -> found.nature() == Nature.READING);
+        assertThat(residual.get(1).value().orElseThrow().upper()).contains(new BigDecimal("140"));
+        assertThat(residual.get(1).failedThen()).isTrue();
+        List<Found> mark = new Readings(about -> Optional.empty()).of(rechecked(Optional.empty()));
+        assertThat(mark).hasSize(1).allMatch(found -> found.nature() == Nature.OTHER && found.gravity() == Gravity.A);
+    }
+
+    private static Entry rechecked(Optional<Joint.Window> residualNm) {
+        return new Entry(
+                new UUID(3, 1),
+                Subject.workOrder("WB-1"),
+                1,
+                Moment.of("7001", DAY_0),
+                "0".repeat(64),
+                new Rechecked(
+                        new About("fitting", "FIT", 1, "a", List.of()),
+                        new StationSaying.Basis(Condition.NONE, Optional.empty(), Optional.empty()),
+                        "J-1",
+                        JointClass.A,
+                        residualNm.isPresent() ? CheckWay.RESIDUAL : CheckWay.BY_MARK,
+                        new BigDecimal("120"),
+                        residualNm,
+                        new Guard(BigDecimal.ONE, BigDecimal.ONE),
+                        Optional.empty(),
+                        List.of(new BigDecimal("118"), new BigDecimal("141")),
+                        List.of(),
+                        List.of(2),
+                        Verdict.FAIL));
+    }
+
+    private static Joint.Window window(String lower, String upper) {
+        return new Joint.Window(new BigDecimal(lower), new BigDecimal(upper));
     }
 
     private Doubt doubt(Cause cause) {
