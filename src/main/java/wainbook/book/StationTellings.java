@@ -11,6 +11,7 @@ import wainbook.station.StationSaying.Chosen;
 import wainbook.station.StationSaying.Confirmed;
 import wainbook.station.StationSaying.Counted;
 import wainbook.station.StationSaying.GivenBack;
+import wainbook.station.StationSaying.HandedOn;
 import wainbook.station.StationSaying.HelpAnswered;
 import wainbook.station.StationSaying.HelpCalled;
 import wainbook.station.StationSaying.HelpResolved;
@@ -39,6 +40,7 @@ final class StationTellings {
 
     static void addTo(Tellings tellings) {
         results(tellings);
+        handedOn(tellings);
         help(tellings);
         tellings.on(
                 WaitBegun.class,
@@ -69,6 +71,13 @@ final class StationTellings {
                         names.stage(said.toStage()),
                         names.person(said.owner()),
                         said.reason())));
+    }
+
+    private static void handedOn(Tellings tellings) {
+        tellings.on(
+                HandedOn.class,
+                (said, names) ->
+                        Told.of(Words.of("book.handedOn", names.item(said.about()), said.byKm(), said.reason())));
     }
 
     private static void help(Tellings tellings) {

@@ -44,6 +44,7 @@ final class LookFirst {
             switch (state.status()) {
                 case CONCEDED -> points.add(point(state, "gate.firstConceded"));
                 case CARRIED_OVER -> points.add(point(state, "gate.firstCarriedOver"));
+                case HANDED_ON -> points.add(point(state, "gate.firstHandedOn"));
                 case RE_SEQUENCED -> points.add(point(state, "gate.firstReSequenced"));
                 case NOT_APPLICABLE, FACTS_MISSING, OPEN, WAITING, FAILED, NONCONFORMING, STALE, PASSED -> {}
             }

@@ -13,6 +13,7 @@ import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.page.Formats;
 import wainbook.page.Words;
+import wainbook.station.StationSaying.HandedOn;
 
 /**
  * The documents of one vehicle, and its handing over, as the page shows them.
@@ -116,6 +117,15 @@ public record HandoverView(HandoverRules rules, LocalDate today, Doors doors, Op
                         Words.of("handover.askedTitle", set().asking().size()),
                         Words.of("handover.askedText"),
                         lines(set().asking())));
+    }
+
+    /** What the operator has to do once the vehicle runs, each in a sentence. */
+    public List<String> operatorsChecks() {
+        return rules.history()
+                .saying(HandedOn.class)
+                .map(entry -> (HandedOn) entry.saying())
+                .map(said -> Words.of("station.operatorsCheck", said.joint(), said.byKm()))
+                .toList();
     }
 
     public List<DocumentLine> settled() {

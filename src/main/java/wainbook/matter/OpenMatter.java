@@ -44,7 +44,8 @@ public record OpenMatter(
         CARRIED_OVER,
         RE_SEQUENCED,
         DOCUMENT,
-        CONTAINMENT;
+        CONTAINMENT,
+        SECOND_CHECK;
 
         public String word() {
             return Words.of("matter.sort." + name());

@@ -97,10 +97,21 @@ public sealed interface Ask {
         }
     }
 
-    /** A tightened joint checked again, in the way that its kind asks for. Never a tightening. */
-    record Recheck(String joint) implements Ask {
+    /**
+     * A tightened joint checked again, in the way that its kind asks for. Never a tightening.
+     *
+     * @param afterMinutes how long after it was tightened at the soonest, standing or moved: joints settle
+     * @param byKm after how many kilometres at the latest; where it is given, the operator may be charged with it
+     */
+    record Recheck(String joint, Optional<Integer> afterMinutes, Optional<Integer> byKm) implements Ask {
         public Recheck {
             Code.checked("a joint", joint);
+            afterMinutes.filter(minutes -> minutes < 1 || minutes > 10_000).ifPresent(minutes -> {
+                throw new IllegalArgumentException("a second check waits 1 to 10000 minutes, not " + minutes);
+            });
+            byKm.filter(km -> km < 1 || km > 10_000).ifPresent(km -> {
+                throw new IllegalArgumentException("a second check is due by 1 to 10000 km, not " + km);
+            });
         }
     }
 

@@ -16,8 +16,10 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.process.Ask;
 import wainbook.station.StationSaying.Bar;
 import wainbook.station.StationSaying.CarriedOver;
+import wainbook.station.StationSaying.HandedOn;
 import wainbook.station.StationSaying.ReSequenced;
 import wainbook.works.Person;
 
@@ -53,6 +55,19 @@ public class Deferral {
         }
     }
 
+    /** What is asked for a second check that the operator is to make. */
+    public record ToHandOn(UUID id, String order, String item, String reason) implements Asked {
+        @Override
+        public List<Subject> writes() {
+            return List.of(Subject.workOrder(order));
+        }
+
+        @Override
+        public Class<? extends Saying> says() {
+            return HandedOn.class;
+        }
+    }
+
     private final Ledger ledger;
     private final Workplace workplace;
 
@@ -70,6 +85,14 @@ public class Deferral {
     }
 
     public Outcome<Entry> carryOver(ToCarryOver asked, Actor actor) {
+        return ledger.write(asked, actor, reading -> {
+            Subject order = Subject.workOrder(asked.order());
+            return rules(reading.of(order), reading.moment(), asked.item())
+                    .fold(rules -> decide(rules, asked), Decision::refuse);
+        });
+    }
+
+    public Outcome<Entry> handOn(ToHandOn asked, Actor actor) {
         return ledger.write(asked, actor, reading -> {
             Subject order = Subject.workOrder(asked.order());
             return rules(reading.of(order), reading.moment(), asked.item())
@@ -96,6 +119,18 @@ public class Deferral {
                 rules.faults(asked, person(asked.owner())),
                 asked,
                 new CarriedOver(rules.work().about(), asked.toStage(), asked.owner(), asked.reason()));
+    }
+
+    private static Decision decide(DeferralRules rules, ToHandOn asked) {
+        List<Reason> all = Stream.concat(rules.againstHandingOn().stream(), rules.faults(asked).stream())
+                .toList();
+        if (!all.isEmpty()) {
+            return Decision.refuse(all);
+        }
+        Ask.Recheck check = rules.secondCheck().orElseThrow();
+        return Decision.say(
+                asked.writes().get(0),
+                new HandedOn(rules.work().about(), check.joint(), check.byKm().orElseThrow(), asked.reason()));
     }
 
     private static Decision decide(List<Reason> against, List<Reason> faults, Asked asked, StationSaying saying) {

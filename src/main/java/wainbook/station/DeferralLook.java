@@ -45,6 +45,7 @@ class DeferralLook {
                 });
         Person reader = Person.of(ledger.history(Subject.person(moment.who())));
         List<Branch> ways = Arrays.stream(Way.values())
+                .filter(way -> way != Way.HAND_ON || rules.secondCheck().isPresent())
                 .map(way -> new Branch(way, against(way, rules, reader)))
                 .toList();
         ItemState state = rules.work().state();
@@ -69,6 +70,7 @@ class DeferralLook {
                 switch (way) {
                     case RE_SEQUENCE -> rules.againstReSequencing();
                     case CARRY_OVER -> rules.againstCarryingOver();
+                    case HAND_ON -> rules.againstHandingOn();
                 });
         if (reader.roles().stream().noneMatch(way.roles()::contains)) {
             against.add(Reason.of("station.laterNotYours", Reason.WORKS_RULE, way.who()));

@@ -87,6 +87,18 @@ public class DeferralPage {
                 again -> draw(order, item, Way.CARRY_OVER, again));
     }
 
+    @POST
+    @Path("handed-on")
+    @RolesAllowed({Role.lineManager, Role.worksEngineer, Role.qualityEngineer})
+    public Response handOn(String order, String item, @RestForm String id, @RestForm String reason) {
+        Filled filled = Filled.sent(id).with("reason", reason);
+        var asked = new Deferral.ToHandOn(filled.id(), order, item, filled.value("reason"));
+        return filled.answer(
+                deferral.handOn(asked, signedIn.actor()),
+                "/station/" + order,
+                again -> draw(order, item, Way.HAND_ON, again));
+    }
+
     private TemplateInstance draw(String order, String item, Way way, Filled again) {
         return StationPages.later(look.of(order, item, signedIn.now(), Optional.of(way), Optional.of(again)));
     }

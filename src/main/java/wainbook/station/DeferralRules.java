@@ -2,11 +2,14 @@ package wainbook.station;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wainbook.act.Reason;
+import wainbook.process.Ask;
 import wainbook.process.Condition;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
 import wainbook.station.Deferral.ToCarryOver;
+import wainbook.station.Deferral.ToHandOn;
 import wainbook.station.Deferral.ToReSequence;
 import wainbook.station.ItemState.Status;
 import wainbook.station.StationSaying.Bar;
@@ -39,6 +42,32 @@ record DeferralRules(Work work) {
             against.add(Reason.of("station.carriedOverOnce", Reason.WORKS_RULE, key()));
         }
         return against;
+    }
+
+    /** Only a second check that is due by a number of kilometres can be the operator's: it says by when. */
+    List<Reason> againstHandingOn() {
+        var against = new ArrayList<Reason>();
+        if (secondCheck().isEmpty()) {
+            against.add(Reason.of("station.noSecondCheck", Reason.WORKS_RULE, key()));
+        }
+        Status status = work.state().status();
+        if (status.settled() || status == Status.NONCONFORMING || status == Status.FAILED) {
+            against.add(Reason.of("station.nothingToHandOn", Reason.WORKS_RULE, key()));
+        }
+        return against;
+    }
+
+    Optional<Ask.Recheck> secondCheck() {
+        return work.state().item().asks() instanceof Ask.Recheck asks
+                        && asks.byKm().isPresent()
+                ? Optional.of(asks)
+                : Optional.empty();
+    }
+
+    List<Reason> faults(ToHandOn asked) {
+        return asked.reason().isBlank()
+                ? List.of(Reason.of("station.reasonMissing", Reason.WORKS_RULE).liftedAt("#reason"))
+                : List.of();
     }
 
     List<Reason> faults(ToReSequence asked) {

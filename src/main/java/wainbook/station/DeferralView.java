@@ -33,7 +33,8 @@ public record DeferralView(
     /** The ways in which an item is given to a later stage, and who may. */
     public enum Way {
         RE_SEQUENCE("re-sequenced"),
-        CARRY_OVER("carried-over");
+        CARRY_OVER("carried-over"),
+        HAND_ON("handed-on");
 
         private final String path;
 
@@ -49,6 +50,7 @@ public record DeferralView(
             return switch (this) {
                 case RE_SEQUENCE -> Set.of(Role.WORKS_ENGINEER);
                 case CARRY_OVER -> Set.of(Role.TEAM_LEADER, Role.LINE_MANAGER, Role.WORKS_ENGINEER);
+                case HAND_ON -> Set.of(Role.LINE_MANAGER, Role.WORKS_ENGINEER, Role.QUALITY_ENGINEER);
             };
         }
 

@@ -39,6 +39,9 @@ public class EntryApi {
     /** An item to be finished at a later stage by somebody. */
     public record CarriedOver(UUID id, String item, String toStage, String owner, String reason) {}
 
+    /** A second check that the operator is to make. */
+    public record HandedOn(UUID id, String item, String reason) {}
+
     /**
      * An item in a few words.
      *
@@ -123,6 +126,14 @@ public class EntryApi {
         return Receipt.of(deferral.carryOver(
                 new Deferral.ToCarryOver(body.id, order, body.item, body.toStage, body.owner, body.reason),
                 signedIn.actor()));
+    }
+
+    @POST
+    @Path("handed-on")
+    @RolesAllowed({Role.lineManager, Role.worksEngineer, Role.qualityEngineer})
+    public Response handOn(String order, HandedOn body) {
+        return Receipt.of(
+                deferral.handOn(new Deferral.ToHandOn(body.id, order, body.item, body.reason), signedIn.actor()));
     }
 
     /** Hands a file in; an entry then names it by its fingerprint. */

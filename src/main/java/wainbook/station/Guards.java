@@ -54,7 +54,7 @@ record Guards(
             case NONCONFORMING ->
                 against.add(Reason.of("station.nonconforming", Reason.WORKS_RULE, state.key())
                         .liftedAt("/orders/" + order.number() + "#matters"));
-            case CARRIED_OVER, RE_SEQUENCED ->
+            case CARRIED_OVER, RE_SEQUENCED, HANDED_ON ->
                 against.add(Reason.of("station.notHere", Reason.WORKS_RULE, state.key()));
             case OPEN, WAITING, FAILED, STALE -> {}
         }

@@ -57,7 +57,7 @@ record InZones(Optional<Outline> outline, StageRecord record) {
     static Standing standing(ItemState state) {
         return switch (state.status()) {
             case FAILED, NONCONFORMING, STALE -> Standing.FAILED;
-            case PASSED, CONCEDED, NOT_APPLICABLE, CARRIED_OVER, RE_SEQUENCED -> Standing.DONE;
+            case PASSED, CONCEDED, NOT_APPLICABLE, CARRIED_OVER, RE_SEQUENCED, HANDED_ON -> Standing.DONE;
             case OPEN, WAITING, FACTS_MISSING -> Standing.OPEN;
         };
     }

@@ -20,6 +20,7 @@ import wainbook.station.ItemState.Taken;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.CarriedOver;
 import wainbook.station.StationSaying.GivenBack;
+import wainbook.station.StationSaying.HandedOn;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.ReSequenced;
 import wainbook.station.StationSaying.Result;
@@ -49,6 +50,7 @@ final class ItemFold {
     private boolean conceded;
     private boolean gone;
     private boolean deferred;
+    private boolean handedOn;
 
     private ItemFold(String stage, SheetLine place) {
         this.stage = stage;
@@ -80,6 +82,9 @@ final class ItemFold {
         }
         if (passing.isPresent()) {
             return stale ? Status.STALE : Status.PASSED;
+        }
+        if (handedOn) {
+            return Status.HANDED_ON;
         }
         if (gone) {
             return deferred ? Status.RE_SEQUENCED : Status.CARRIED_OVER;
@@ -117,6 +122,9 @@ final class ItemFold {
             gone(entry, said.toStage(), true);
         } else if (entry.saying() instanceof CarriedOver said && isThis(said.about())) {
             gone(entry, said.toStage(), false);
+        } else if (entry.saying() instanceof HandedOn said && isThis(said.about())) {
+            entries.add(entry);
+            handedOn = true;
         } else if (entry.saying() instanceof NonconformityOpened opened
                 && opened.item().equals(Optional.of(line))) {
             entries.add(entry);

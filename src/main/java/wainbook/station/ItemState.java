@@ -49,12 +49,13 @@ public record ItemState(
         PASSED,
         CONCEDED,
         CARRIED_OVER,
-        RE_SEQUENCED;
+        RE_SEQUENCED,
+        HANDED_ON;
 
         /** Whether a gate may open over it. */
         public boolean settled() {
             return switch (this) {
-                case NOT_APPLICABLE, PASSED, CONCEDED, CARRIED_OVER, RE_SEQUENCED -> true;
+                case NOT_APPLICABLE, PASSED, CONCEDED, CARRIED_OVER, RE_SEQUENCED, HANDED_ON -> true;
                 case FACTS_MISSING, OPEN, WAITING, FAILED, NONCONFORMING, STALE -> false;
             };
         }

@@ -75,6 +75,9 @@ public final class SayingInWords {
         if (saying instanceof StationSaying.CarriedOver said) {
             return Words.of("station.lineCarriedOver", said.toStage(), said.owner(), said.reason());
         }
+        if (saying instanceof StationSaying.HandedOn said) {
+            return Words.of("station.lineHandedOn", said.byKm(), said.reason());
+        }
         if (saying instanceof StationSaying.Taken) {
             return Words.of("station.lineTaken");
         }

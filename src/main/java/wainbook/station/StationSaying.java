@@ -268,6 +268,12 @@ public sealed interface StationSaying extends Saying {
     @Kind("station.carriedOver/1")
     record CarriedOver(About about, String toStage, String owner, String reason) implements StationSaying {}
 
+    /**
+     * A second check is the operator's to make, by so many kilometres: it goes with the vehicle as an obligation.
+     */
+    @Kind("station.handedOn/1")
+    record HandedOn(About about, String joint, int byKm, String reason) implements StationSaying {}
+
     /** Who is called for help. */
     enum Help {
         TEAM_LEADER,

@@ -1,6 +1,7 @@
 package wainbook.station;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Moment;
@@ -13,6 +14,7 @@ import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
 import wainbook.process.Joint;
 import wainbook.process.Releases;
+import wainbook.station.joint.SecondCheck;
 import wainbook.works.Instrument;
 import wainbook.works.Person;
 import wainbook.works.WorksDay;
@@ -60,7 +62,8 @@ public class Workplace {
                 .filter(code -> code.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}"))
                 .flatMap(code -> Instrument.of(ledger.history(Subject.instrument(code))));
         Optional<Joint> joint = state.get().item().joint().flatMap(releases::joint);
-        List<Reason> power = electrical.against(state.get().item(), history, moment);
+        var power = new ArrayList<>(electrical.against(state.get().item(), history, moment));
+        SecondCheck.owed(state.get().item(), history).ifPresent(owed -> power.addAll(owed.against(moment)));
         var guards = new Guards(
                 order, record.get(), state.get(), person, instrument, joint, power, moment.at(), day.of(moment.at()));
         return Outcome.done(new Work(

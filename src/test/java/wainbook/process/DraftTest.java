@@ -92,12 +92,17 @@ class DraftTest {
 
     @Test
     void refuses_an_electrical_joint_checked_by_its_mark_alone() {
-        var check = item("check", new Ask.Recheck(Sheets.LUG.code()), Condition.DEAD, List.of());
+        var check = item(
+                "check",
+                new Ask.Recheck(Sheets.LUG.code(), Optional.empty(), Optional.empty()),
+                Condition.DEAD,
+                List.of());
         assertThat(faults(check)).containsExactly("contactNotMeasured check | HV-LUG-M8");
         assertThat(faults(check, contact("mΩ", List.of()))).hasSize(1);
         assertThat(faults(check, contact("V", List.of("check")))).hasSize(1);
         assertThat(faults(check, contact("mΩ", List.of("check")))).isEmpty();
-        assertThat(faults(asking("bracket", new Ask.Recheck("BRK-M12")))).isEmpty();
+        assertThat(faults(asking("bracket", new Ask.Recheck("BRK-M12", Optional.empty(), Optional.empty()))))
+                .isEmpty();
     }
 
     private static CheckItem contact(String unit, List<String> after) {

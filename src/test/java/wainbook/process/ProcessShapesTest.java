@@ -36,7 +36,7 @@ class ProcessShapesTest {
                         List.of(new Ask.Table.Column("left", "mm", limits, Optional.empty())),
                         List.of("axle 1", "axle 2")),
                 new Ask.Tighten("HV-LUG-M8"),
-                new Ask.Recheck("HV-LUG-M8"),
+                new Ask.Recheck("HV-LUG-M8", Optional.empty(), Optional.empty()),
                 new Ask.Serial("PACK", Optional.of("P[0-9]{6}")),
                 new Ask.Lot("COOLANT"),
                 new Ask.Quantity("l", Optional.of(decimal("38"))),

@@ -159,6 +159,15 @@ class DeferralRulesTest {
                 .isEqualTo(ItemState.Status.PASSED);
     }
 
+    @Test
+    void only_a_second_check_is_given_to_the_operator() {
+        var rules = rules(Condition.NONE, Optional.empty());
+        assertThat(keys(rules.againstHandingOn())).containsExactly("station.noSecondCheck");
+        assertThat(rules.secondCheck()).isEmpty();
+        assertThat(keys(rules.faults(new Deferral.ToHandOn(UUID.randomUUID(), "WB-1", "item", " "))))
+                .containsExactly("station.reasonMissing");
+    }
+
     private static DeferralRules rules(Condition condition, Optional<Joint> joint, Saying... said) {
         return rules("strip", condition, joint, said);
     }

@@ -92,7 +92,7 @@ class RecheckJudgeTest {
         var item = new CheckItem(
                 "check",
                 "Check it again",
-                new Ask.Recheck("J"),
+                new Ask.Recheck("J", Optional.empty(), Optional.empty()),
                 Condition.DEAD,
                 Optional.empty(),
                 Optional.empty(),

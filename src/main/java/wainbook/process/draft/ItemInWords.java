@@ -81,7 +81,9 @@ public final class ItemInWords {
         if (ask instanceof Ask.Tighten tighten) {
             part.say("joint", tighten.joint());
         } else if (ask instanceof Ask.Recheck recheck) {
-            part.say("joint", recheck.joint());
+            part.say("joint", recheck.joint())
+                    .say("afterMinutes", recheck.afterMinutes().map(String::valueOf))
+                    .say("byKm", recheck.byKm().map(String::valueOf));
         } else if (ask instanceof Ask.Confirm confirm) {
             part.say("joint", confirm.joint());
         } else if (ask instanceof Ask.Serial serial) {

@@ -53,8 +53,12 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
                     around -> List.of(Input.choice("joint", joints(around)))),
             new AskForm(
                     "recheck",
-                    typed -> new Ask.Recheck(typed.code("joint")),
-                    around -> List.of(Input.choice("joint", joints(around)))),
+                    typed -> new Ask.Recheck(
+                            typed.code("joint"),
+                            typed.maybeWhole("afterMinutes", 1, 10_000),
+                            typed.maybeWhole("byKm", 1, 10_000)),
+                    around -> List.of(
+                            Input.choice("joint", joints(around)), Input.whole("afterMinutes"), Input.whole("byKm"))),
             new AskForm(
                     "serial",
                     typed -> new Ask.Serial(typed.code("part"), typed.maybe("pattern")),
@@ -112,6 +116,9 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
             typed.put("joint", tighten.joint());
         } else if (ask instanceof Ask.Recheck recheck) {
             typed.put("joint", recheck.joint());
+            typed.put(
+                    "afterMinutes", recheck.afterMinutes().map(String::valueOf).orElse(""));
+            typed.put("byKm", recheck.byKm().map(String::valueOf).orElse(""));
         } else if (ask instanceof Ask.Measure measure) {
             typed.put("quantity", measure.quantity());
             typed.put("unit", measure.unit());

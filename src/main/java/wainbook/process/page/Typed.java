@@ -82,6 +82,10 @@ final class Typed {
         return least;
     }
 
+    Optional<Integer> maybeWhole(String field, int least, int most) {
+        return maybe(field).map(text -> whole(field, least, most));
+    }
+
     Optional<BigDecimal> maybeDecimal(String field) {
         return maybe(field).map(text -> decimal(field, text));
     }
