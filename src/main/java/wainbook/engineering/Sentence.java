@@ -14,4 +14,13 @@ public record Sentence(String key, List<String> arguments) {
     public static Sentence of(String key, Object... arguments) {
         return new Sentence(key, Arrays.stream(arguments).map(Plain::text).toList());
     }
+
+    /** The same in six digits, for figures that are held against no limit. */
+    public static Sentence brief(String key, Object... arguments) {
+        return of(
+                key,
+                Arrays.stream(arguments)
+                        .map(one -> one instanceof Double number ? Plain.beside(Double.MAX_VALUE, number) : one)
+                        .toArray());
+    }
 }

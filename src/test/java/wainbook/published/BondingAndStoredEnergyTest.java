@@ -153,6 +153,17 @@ class BondingAndStoredEnergyTest {
         assertThat(refusal(new MonitorTestResistor().of(inputs))).isEqualTo("isolation-already-below");
     }
 
+    /** A target that is just the legal limit may be tried; one that is just the insulation there is may not. By hand. */
+    @Test
+    void resistors_at_the_very_limits() {
+        var atLegal = new MonitorTestResistor.Inputs(1e6, 100, 700, 0, 100);
+        var atIsolation = new MonitorTestResistor.Inputs(70_000, 100, 700, 0, 50);
+
+        assertThat(results(new MonitorTestResistor().of(atLegal)).mustAlarmOhm())
+                .isCloseTo(70_000 / 0.93, withinPercentage(PPM));
+        assertThat(refusal(new MonitorTestResistor().of(atIsolation))).isEqualTo("isolation-already-below");
+    }
+
     /** t = −R C ln(1 − k), by hand; 95 % before the main contactor closes is common practice, no source. */
     @ParameterizedTest
     @CsvSource({"0.9, 0.12987", "0.95, 0.1689593", "0.98, 0.22064", "0.99, 0.25973"})

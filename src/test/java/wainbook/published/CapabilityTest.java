@@ -121,6 +121,25 @@ class CapabilityTest {
         assertThat(found.pp()).isEmpty();
     }
 
+    /** Both limits three sigma of the logarithms away: both indices are 1; by hand. */
+    @Test
+    void skewed_values_between_two_limits() {
+        List<Double> values =
+                values(Math.log(20), 0.35, 60).stream().map(Math::exp).toList();
+        Results found = results(new Capability()
+                .of(new Capability.Inputs(
+                        values,
+                        Optional.of(20 * Math.exp(-1.05)),
+                        Optional.of(20 * Math.exp(1.05)),
+                        0.95,
+                        Law.LOGNORMAL)));
+
+        assertThat(found.pp().orElseThrow()).isCloseTo(1, within(1e-9));
+        assertThat(found.ppk().orElseThrow()).isCloseTo(1, within(1e-9));
+        assertThat(found.cp()).isEmpty();
+        assertThat(found.cpk()).isEmpty();
+    }
+
     /** Moving ranges of 1 and 3 have a mean of 2; by hand. */
     @Test
     void scatter_within_is_that_from_each_value_to_the_next() {

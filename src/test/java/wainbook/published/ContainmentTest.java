@@ -2,6 +2,7 @@ package wainbook.published;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static wainbook.engineering.Answers.faultyFields;
 import static wainbook.engineering.Answers.results;
 
 import java.util.List;
@@ -76,6 +77,35 @@ class ContainmentTest {
 
         assertThat(judged.best()).isEqualTo(judged.worst()).isEqualTo(judged.linear());
         assertThat(judged.verdict()).isEqualTo(Doubt.SAFE);
+    }
+
+    /** Limits 108 and 132: what just reaches a limit keeps to it, and is not surely outside either; by hand. */
+    @Test
+    void a_reading_that_comes_back_to_just_its_limit() {
+        List<ErrorPoint> none = points(0, 0, 0);
+
+        assertThat(exact(none, 108)).isEqualTo(Doubt.SAFE);
+        assertThat(exact(none, 132)).isEqualTo(Doubt.SAFE);
+        assertThat(exact(points(5, 5, 5), 108)).isEqualTo(Doubt.POSSIBLE);
+        assertThat(exact(points(-5, -5, -5), 132)).isEqualTo(Doubt.POSSIBLE);
+        assertThat(exact(points(5, 5, 5), 107.9)).isEqualTo(Doubt.SURE_OUT);
+        assertThat(exact(points(-5, -5, -5), 132.1)).isEqualTo(Doubt.SURE_OUT);
+    }
+
+    @Test
+    void the_same_torque_twice_is_no_curve() {
+        var twice = List.of(new ErrorPoint(40, 1), new ErrorPoint(40, 2));
+
+        assertThat(faultyFields(new Containment().of(new Containment.Inputs(twice, GOOD, 35, 0, List.of()))))
+                .containsExactly("foundAt");
+    }
+
+    private static Doubt exact(List<ErrorPoint> found, double nm) {
+        var reading = new Reading("n", 10, nm, 108, 132);
+        return results(new Containment().of(new Containment.Inputs(found, points(0, 0, 0), 35, 0, List.of(reading))))
+                .readings()
+                .get(0)
+                .verdict();
     }
 
     @Test

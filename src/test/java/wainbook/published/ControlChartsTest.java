@@ -254,6 +254,18 @@ class ControlChartsTest {
     }
 
     @Test
+    void a_reading_beyond_the_limits_of_the_others_is_named() {
+        List<Double> readings = new ArrayList<>(Collections.nCopies(20, 100.0));
+        readings.set(10, 101.0);
+        readings.add(140.0);
+        List<Double> same = Collections.nCopies(21, 100.0);
+
+        assertThat(results(new ShortRun().of(new ShortRun.Inputs(readings, same, Collections.nCopies(21, 10.0))))
+                        .beyond())
+                .containsExactly(20);
+    }
+
+    @Test
     void a_reading_without_nominal_or_tolerance_is_a_fault() {
         assertThat(faultyFields(new ShortRun()
                         .of(new ShortRun.Inputs(List.of(1.0, 2.0, 3.0), List.of(1.0, 2.0), List.of(1.0, 2.0)))))

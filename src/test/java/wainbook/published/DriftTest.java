@@ -8,9 +8,11 @@ import static wainbook.engineering.Answers.results;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.engineering.measurement.Drift;
 import wainbook.engineering.measurement.Drift.Results;
 
@@ -120,6 +122,47 @@ class DriftTest {
 
         assertThat(found.earliestDay()).contains(4.0);
         assertThat(found.predictedUpper()).contains(4.0);
+    }
+
+    /** Exact whole numbers so far from nought that a sum of squares without its mean taken off would lose them; by hand. */
+    @Test
+    void days_and_errors_far_from_nought_keep_their_digits() {
+        List<Double> near = List.of(0.0, 2.0, 4.0, 6.0);
+        List<Double> far = near.stream().map(one -> 6e15 + one).toList();
+
+        assertThat(of(far, List.of(1.0, 2.0, 3.0, 4.0)).slopePerDay()).isEqualTo(0.5);
+        assertThat(of(List.of(0.0, 1.0, 2.0, 3.0), far).slopePerDay()).isEqualTo(2);
+        assertThat(of(List.of(0.0, 1.0, 2.0, 3.0), far).r2()).isEqualTo(1);
+    }
+
+    /** Invented calibrations, seeded: on the earliest day the prediction just reaches what is permitted, and on no day before. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-1, 1})
+    void on_the_earliest_day_the_prediction_just_reaches_what_is_permitted(double side) {
+        var random = new SplittableRandom(67);
+        for (int i = 0; i < 200; i++) {
+            double start = random.nextDouble(-3, 8);
+            double noise = random.nextDouble(0.01, 0.4);
+            List<Double> errors = DAYS.stream()
+                    .map(day -> side * (start + 0.002 * day + noise * random.nextDouble(-1, 1)))
+                    .toList();
+            Results found = results(new Drift().of(new Drift.Inputs(DAYS, errors, 4, Optional.empty())));
+            if (found.earliestDay().isPresent()) {
+                double day = found.earliestDay().get();
+                assertThat(reached(errors, day)).isCloseTo(4, within(1e-6));
+                assertThat(reached(errors, day - 1)).isLessThan(4);
+                assertThat(reached(errors, day + 1)).isGreaterThan(4);
+            } else {
+                DAYS.forEach(day -> assertThat(reached(errors, day)).isGreaterThan(4));
+            }
+        }
+    }
+
+    private static double reached(List<Double> errors, double day) {
+        Results found = results(new Drift().of(new Drift.Inputs(DAYS, errors, 4, Optional.of(day))));
+        return found.slopePerDay() < 0
+                ? -found.predictedLower().orElseThrow()
+                : found.predictedUpper().orElseThrow();
     }
 
     @Test

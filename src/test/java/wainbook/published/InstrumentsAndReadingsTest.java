@@ -149,6 +149,15 @@ class InstrumentsAndReadingsTest {
         assertThat(found.categories()).isCloseTo(5.0937, within(2e-3));
     }
 
+    @Test
+    void a_study_by_ranges_does_not_believe_a_gauge_without_spread_either() {
+        var same =
+                List.of(List.of(List.of(1.0, 1.0), List.of(1.0, 1.0)), List.of(List.of(2.0, 2.0), List.of(2.0, 2.0)));
+
+        assertThat(refusal(new GaugeStudyByRanges().of(new GaugeStudyByRanges.Inputs(same))))
+                .isEqualTo("no-gauge-spread");
+    }
+
     /** χ² test of the ten digits and binomial tail of the noughts and fives; by hand. */
     @Test
     void last_digits_that_are_preferred() {
@@ -217,6 +226,15 @@ class InstrumentsAndReadingsTest {
         assertThat(found.hints())
                 .singleElement()
                 .satisfies(hint -> assertThat(hint.key()).isEqualTo("engineering.element-string.swallowed"));
+    }
+
+    /** A second GTIN, its check digit by hand, and a lot of the greatest length. */
+    @ParameterizedTest
+    @CsvSource({"0106291041500213", "10ABCDEFGHIJKLMNOPQRST", "1126010120" + "00"})
+    void labels_that_are_well_formed(String text) {
+        assertThat(results(new ElementString().of(new ElementString.Inputs(text)))
+                        .wellFormed())
+                .isTrue();
     }
 
     @ParameterizedTest

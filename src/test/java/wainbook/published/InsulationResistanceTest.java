@@ -213,7 +213,22 @@ class InsulationResistanceTest {
 
         assertThat(results(answer).uncorrectedOhm()).isCloseTo(908_745.87, withinPercentage(PPM));
         assertThat(results(answer).isolationOhm()).isCloseTo(999_582.52, withinPercentage(PPM));
+        assertThat(results(answer).ohmPerVolt()).isCloseTo(999_582.52 / 700, withinPercentage(PPM));
+        assertThat(results(answer).limitOhm()).isEqualTo(350_000);
         assertThat(verdict(answer)).isEqualTo(Verdict.PASS);
+    }
+
+    /** 200 kΩ on each rail, meters of 10 MΩ: even rails may bear the resistor on either side, and 286 Ω/V fail; by hand. */
+    @Test
+    void two_voltmeters_on_even_rails() {
+        double meters = 1 / (1 / 200_000.0 + 1 / 10e6);
+        double with = 1 / (1 / meters + 1 / 350_000.0);
+        double withV = 700 * with / (with + meters);
+        var answer = new IsolationTwoVoltmeters()
+                .of(new IsolationTwoVoltmeters.Inputs(350, 350, withV, 700 - withV, 350_000, 10e6, 700, 500));
+
+        assertThat(results(answer).isolationOhm()).isCloseTo(200_000, withinPercentage(PPM));
+        assertThat(verdict(answer)).isEqualTo(Verdict.FAIL);
     }
 
     @Test

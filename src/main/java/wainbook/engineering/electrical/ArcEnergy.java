@@ -55,7 +55,7 @@ public final class ArcEnergy implements Calculation<ArcEnergy.Inputs, ArcEnergy.
         double burnMm = 10 * Math.sqrt(atOneCm / BURN_CAL_PER_CM2);
         return found(
                 new Results(energy, arcA, burnMm),
-                Sentence.of("engineering.arc-energy.none", energy, in.distanceMm(), BURN_CAL_PER_CM2, burnMm),
+                Sentence.brief("engineering.arc-energy.none", energy, in.distanceMm(), BURN_CAL_PER_CM2, burnMm),
                 Step.of("arcCurrent", "I_arc = I_short / 2", arcA, "A", "%s / 2", in.shortCircuitA()),
                 Step.of(
                         "arcHeat",

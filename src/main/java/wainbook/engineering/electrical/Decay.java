@@ -47,7 +47,7 @@ public final class Decay implements Calculation<Decay.Inputs, Decay.Results> {
         double remainingS = in.secondV() <= in.limitV() ? 0 : tauS * Math.log(in.secondV() / in.limitV());
         return found(
                 new Results(tauS, remainingS),
-                Sentence.of("engineering.decay.none", in.limitV(), remainingS),
+                Sentence.brief("engineering.decay.none", in.limitV(), remainingS),
                 Step.of(
                         "tau",
                         "τ = Δt / ln(Ua / Ub)",

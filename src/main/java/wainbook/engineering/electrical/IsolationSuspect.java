@@ -49,7 +49,7 @@ public final class IsolationSuspect implements Calculation<IsolationSuspect.Inpu
         double suspectOhm = 1 / (1 / in.wholeOhm() - othersS);
         return found(
                 new Results(suspectOhm, othersOhm, in.wholeOhm() / suspectOhm),
-                Sentence.of("engineering.isolation-suspect.none", suspectOhm),
+                Sentence.brief("engineering.isolation-suspect.none", suspectOhm),
                 Step.of("othersParallel", "1 / Σ(1/Ri)", othersOhm, "ohm", "1 / %s", othersS),
                 Step.of(
                         "suspect",

@@ -51,7 +51,7 @@ public final class Precharge implements Calculation<Precharge.Inputs, Precharge.
         return Answer.worked(new Working<>(
                 new Results(timeS, tauS, peakA, energyJ),
                 Optional.empty(),
-                Sentence.of("engineering.precharge.none", timeS, in.ratio()),
+                Sentence.brief("engineering.precharge.none", timeS, in.ratio()),
                 List.of(
                         Step.of("tau", "τ = R · C", tauS, "s", "%s · %s", in.resistanceOhm(), in.capacitanceF()),
                         Step.of("time", "t = −τ · ln(1 − k)", timeS, "s", "−%s · ln(1 − %s)", tauS, in.ratio()),

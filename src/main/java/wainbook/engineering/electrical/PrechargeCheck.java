@@ -71,7 +71,7 @@ public final class PrechargeCheck implements Calculation<PrechargeCheck.Inputs, 
         double capacitanceF = tauS / in.resistanceOhm();
         return found(
                 new Results(reached, Optional.empty(), leastOhm, Optional.of(tauS), Optional.of(capacitanceF)),
-                Sentence.of("engineering.precharge-check.underWay", capacitanceF, reached),
+                Sentence.brief("engineering.precharge-check.underWay", capacitanceF, reached),
                 Step.of("tau", "τ = −t / ln(1 − k)", tauS, "s", "−%s / ln(1 − %s)", afterS, reached),
                 Step.of("busCapacitance", "C = τ / R", capacitanceF, "F", "%s / %s", tauS, in.resistanceOhm()));
     }
@@ -80,7 +80,7 @@ public final class PrechargeCheck implements Calculation<PrechargeCheck.Inputs, 
         double loadOhm = load(in.resistanceOhm(), reached);
         return found(
                 new Results(reached, Optional.of(loadOhm), leastOhm, Optional.empty(), Optional.empty()),
-                Sentence.of("engineering.precharge-check.stuck", reached, loadOhm, leastOhm),
+                Sentence.brief("engineering.precharge-check.stuck", reached, loadOhm, leastOhm),
                 Step.of(
                         "load",
                         "R_L = R · k / (1 − k)",

@@ -45,7 +45,7 @@ public final class Agreement implements Calculation<Agreement.Inputs, Agreement.
         double kappa = (observed - byChance) / (1 - byChance);
         return found(
                 new Results(observed, byChance, kappa),
-                Sentence.of("engineering.agreement.none", kappa, observed),
+                Sentence.brief("engineering.agreement.none", kappa, observed),
                 Step.of(
                         "agreementByChance",
                         "pe = p1 · p2 + (1 − p1)(1 − p2)",

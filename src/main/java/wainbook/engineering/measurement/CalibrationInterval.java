@@ -41,7 +41,7 @@ public final class CalibrationInterval implements Calculation<CalibrationInterva
         double months = in.intervalMonths() * Math.log(in.wantedGoodShare()) / Math.log(in.foundGoodShare());
         return found(
                 new Results(months),
-                Sentence.of("engineering.calibration-interval.none", months, in.wantedGoodShare()),
+                Sentence.brief("engineering.calibration-interval.none", months, in.wantedGoodShare()),
                 Step.of(
                         "newInterval",
                         "t_new = t · ln(wanted) / ln(seen)",

@@ -58,7 +58,7 @@ public final class ConformanceProbability
         double probability = Math.max(0, 1 - below - above);
         return found(
                 new Results(probability),
-                Sentence.of("engineering.conformance-probability.none", probability),
+                Sentence.brief("engineering.conformance-probability.none", probability),
                 Step.of(
                         "chanceBelow",
                         "Φ((L − x) / u)",

@@ -65,7 +65,7 @@ public final class CoverageFactor implements Calculation<CoverageFactor.Inputs, 
                 .orElseGet(() -> NormalDistribution.of(0, 1).inverseSurvivalProbability(tail));
         return found(
                 new Results(combined, degrees, factor, factor * combined),
-                Sentence.of("engineering.coverage-factor.none", factor * combined, factor),
+                Sentence.brief("engineering.coverage-factor.none", factor * combined, factor),
                 Step.of(
                         "combinedUncertainty",
                         "u = √Σu²",

@@ -70,7 +70,7 @@ public final class DigitPreference implements Calculation<DigitPreference.Inputs
         double pRound = BinomialDistribution.of(in.all(), ROUND_SHARE).survivalProbability(round - 1);
         return found(
                 new Results(chi, pEven, pRound),
-                Sentence.of("engineering.digit-preference.none", in.all(), pEven, pRound),
+                Sentence.brief("engineering.digit-preference.none", in.all(), pEven, pRound),
                 Step.of("chiSquare", "χ² = Σ(n − N/10)² / (N/10)", chi, "", "N = %s", in.all()),
                 Step.of("roundDigits", "P(X ≥ n0 + n5), X binomial with 0.2", pRound, "", "%s of %s", round, in.all()));
     }

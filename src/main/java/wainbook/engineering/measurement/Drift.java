@@ -138,11 +138,11 @@ public final class Drift implements Calculation<Drift.Inputs, Drift.Results> {
 
     private static Sentence because(Results found, int n) {
         if (!found.trendShown()) {
-            return Sentence.of("engineering.drift.noTrend", n);
+            return Sentence.brief("engineering.drift.noTrend", n);
         }
         return found.earliestDay()
-                .map(day -> Sentence.of("engineering.drift.none", n, found.slopePerDay(), day))
-                .orElseGet(() -> Sentence.of("engineering.drift.outside", n, found.slopePerDay()));
+                .map(day -> Sentence.brief("engineering.drift.none", n, found.slopePerDay(), day))
+                .orElseGet(() -> Sentence.brief("engineering.drift.outside", n, found.slopePerDay()));
     }
 
     private static List<Step> steps(Inputs in, StraightLine line, Results found) {

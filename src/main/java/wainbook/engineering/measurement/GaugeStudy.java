@@ -133,7 +133,7 @@ public final class GaugeStudy implements Calculation<GaugeStudy.Inputs, GaugeStu
         return Answer.worked(new Working<>(
                 results,
                 Optional.empty(),
-                Sentence.of("engineering.gauge-study.none", results.percentGauge(), results.categories()),
+                Sentence.brief("engineering.gauge-study.none", results.percentGauge(), results.categories()),
                 steps(in, found, results),
                 sources(),
                 cautions()));

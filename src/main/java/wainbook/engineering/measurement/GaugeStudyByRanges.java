@@ -82,7 +82,7 @@ public final class GaugeStudyByRanges implements Calculation<GaugeStudyByRanges.
                 repeat, reproduce, gauge, part, total, 100 * gauge / total, CATEGORIES * part / gauge, 1, true);
         return found(
                 results,
-                Sentence.of("engineering.gauge-study.none", results.percentGauge(), results.categories()),
+                Sentence.brief("engineering.gauge-study.none", results.percentGauge(), results.categories()),
                 Step.of("repeatabilityByRange", "EV = R̄ / d2", repeat, "", "R̄ = %s", meanRange),
                 Step.of(
                         "reproducibilityByRange",

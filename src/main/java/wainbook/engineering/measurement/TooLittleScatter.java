@@ -51,7 +51,7 @@ public final class TooLittleScatter implements Calculation<TooLittleScatter.Inpu
         boolean tooLittle = statistic < threshold;
         return found(
                 new Results(s, statistic, threshold, tooLittle),
-                Sentence.of("engineering.too-little-scatter." + (tooLittle ? "little" : "usual"), s, in.usualS()),
+                Sentence.brief("engineering.too-little-scatter." + (tooLittle ? "little" : "usual"), s, in.usualS()),
                 Step.of("scatterRatio", "(n − 1) · s² / σ²", statistic, "", "%s · %s² / %s²", freedom, s, in.usualS()),
                 Step.of("scatterThreshold", "χ²(n − 1)", threshold, "", "p = %s", in.rarely()));
     }

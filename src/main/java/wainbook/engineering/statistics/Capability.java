@@ -180,13 +180,13 @@ public final class Capability implements Calculation<Capability.Inputs, Capabili
 
     private static Sentence because(Results found) {
         return found.ppk()
-                .map(ppk -> Sentence.of(
+                .map(ppk -> Sentence.brief(
                         "engineering.capability.none",
                         found.n(),
                         ppk,
                         found.ppkLow().orElseThrow(),
                         found.ppkHigh().orElseThrow()))
-                .orElseGet(() -> Sentence.of("engineering.capability.noLimit", found.n(), found.mean(), found.s()));
+                .orElseGet(() -> Sentence.brief("engineering.capability.noLimit", found.n(), found.mean(), found.s()));
     }
 
     private static List<Step> steps(Inputs in, Results found) {

@@ -53,7 +53,7 @@ public final class CapabilityNeeded implements Calculation<CapabilityNeeded.Inpu
         double pp = in.wanted() / Math.sqrt(chi / freedom);
         return found(
                 new Results(ppk, pp),
-                Sentence.of("engineering.capability-needed.none", in.n(), ppk, in.wanted()),
+                Sentence.brief("engineering.capability-needed.none", in.n(), ppk, in.wanted()),
                 Step.of(
                         "neededPpk",
                         "x − z · √(1/(9n) + x²/(2(n − 1))) = wanted",

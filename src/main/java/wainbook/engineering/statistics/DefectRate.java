@@ -57,7 +57,7 @@ public final class DefectRate implements Calculation<DefectRate.Inputs, DefectRa
                 : Optional.empty();
         return found(
                 new Results(perUnit, Math.exp(-perUnit), share * MILLION, z),
-                Sentence.of("engineering.defect-rate.none", perUnit, share * MILLION),
+                Sentence.brief("engineering.defect-rate.none", perUnit, share * MILLION),
                 Step.of("perUnit", "DPU = defects / units", perUnit, "", "%s / %s", in.defects(), in.units()),
                 Step.of(
                         "perMillion",

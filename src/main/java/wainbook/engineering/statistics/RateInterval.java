@@ -78,7 +78,7 @@ public final class RateInterval implements Calculation<RateInterval.Inputs, Rate
                         exactLow,
                         exactHigh,
                         none),
-                Sentence.of("engineering.rate-interval.none", rate, exactLow, exactHigh),
+                Sentence.brief("engineering.rate-interval.none", rate, exactLow, exactHigh),
                 Step.of("rate", "events / pieces", rate, "", "%s / %s", in.events(), in.pieces()),
                 Step.of("scoreMiddle", "(r + z²/2n) / (1 + z²/n)", middle, "", "z = %s", z),
                 Step.of("scoreHalf", "z · √(r(1 − r)/n + z²/4n²) / (1 + z²/n)", half, "", "z = %s", z));

@@ -37,7 +37,7 @@ public final class RolledYield implements Calculation<RolledYield.Inputs, Rolled
         double lowest = in.firstPassShares().stream().min(Double::compare).orElseThrow();
         return found(
                 new Results(rolled, lowest),
-                Sentence.of(
+                Sentence.brief(
                         "engineering.rolled-yield.none", in.firstPassShares().size(), rolled),
                 Step.of(
                         "rolled",

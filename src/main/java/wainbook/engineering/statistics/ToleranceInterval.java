@@ -65,7 +65,7 @@ public final class ToleranceInterval implements Calculation<ToleranceInterval.In
                         k1,
                         in.mean() - k1 * in.s(),
                         in.mean() + k1 * in.s()),
-                Sentence.of(
+                Sentence.brief(
                         "engineering.tolerance-interval.none",
                         in.coverage(),
                         in.mean() - k2 * in.s(),

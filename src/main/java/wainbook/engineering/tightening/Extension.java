@@ -48,7 +48,7 @@ public final class Extension implements Calculation<Extension.Inputs, Extension.
         return Answer.worked(new Working<>(
                 new Results(setNm),
                 Optional.empty(),
-                Sentence.of("engineering.extension.none", setNm, in.wantedNm()),
+                Sentence.brief("engineering.extension.none", setNm, in.wantedNm()),
                 List.of(Step.of(
                         "setTorque",
                         "T_set = T · L / (L + E)",

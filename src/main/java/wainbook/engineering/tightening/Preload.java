@@ -90,7 +90,7 @@ public final class Preload implements Calculation<Preload.Inputs, Preload.Result
                         thread.minorDiameterMm(),
                         utilisation),
                 Optional.empty(),
-                Sentence.of("engineering.preload.none", torqueNm, preloadN, utilisation),
+                Sentence.brief("engineering.preload.none", torqueNm, preloadN, utilisation),
                 List.of(
                         Step.of(
                                 "stressArea",

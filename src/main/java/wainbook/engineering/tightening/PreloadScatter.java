@@ -43,7 +43,7 @@ public final class PreloadScatter implements Calculation<PreloadScatter.Inputs, 
         double factor = (1 + share) / (1 - share);
         return found(
                 new Results(factor, in.greatestN().map(greatest -> greatest / factor)),
-                Sentence.of("engineering.preload-scatter.none", factor),
+                Sentence.brief("engineering.preload-scatter.none", factor),
                 Step.of("scatterFactor", "αA = (1 + x) / (1 − x)", factor, "", "(1 + %s) / (1 − %s)", share, share));
     }
 }

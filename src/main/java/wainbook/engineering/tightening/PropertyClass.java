@@ -84,7 +84,7 @@ public final class PropertyClass implements Calculation<PropertyClass.Inputs, Pr
                         proofMPa,
                         areaMm2,
                         proofN),
-                Sentence.of("engineering.property-class.none", in.propertyClass(), proofN),
+                Sentence.brief("engineering.property-class.none", in.propertyClass(), proofN),
                 Step.of("proofLoad", "F_p = S_p · As", proofN, "N", "%s · %s", proofMPa, areaMm2));
     }
 }

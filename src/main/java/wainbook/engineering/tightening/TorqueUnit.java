@@ -63,7 +63,7 @@ public final class TorqueUnit implements Calculation<TorqueUnit.Inputs, TorqueUn
                         torqueNm / Unit.POUND_FORCE_FOOT.newtonMetres,
                         torqueNm / Unit.POUND_FORCE_INCH.newtonMetres,
                         torqueNm / Unit.KILOGRAM_FORCE_METRE.newtonMetres),
-                Sentence.of("engineering.torque-unit.none", in.torque(), in.unit(), torqueNm),
+                Sentence.brief("engineering.torque-unit.none", in.torque(), in.unit(), torqueNm),
                 Step.of("torque", "M = torque · unit", torqueNm, "Nm", "%s · %s", in.torque(), in.unit().newtonMetres));
     }
 }
