@@ -139,6 +139,11 @@ final class FinishedVehicle {
                 Optional.empty()));
     }
 
+    /** Something said of it after it was finished. */
+    static void say(String number, Saying saying) {
+        new FinishedVehicle(number).say(saying);
+    }
+
     private void say(Saying saying) {
         Actor actor = Cast.WORKS_ENGINEER.at(BUILT_AT);
         ledger.write(

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -15,6 +17,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import wainbook.house.Cast;
+import wainbook.quality.QualitySaying.About;
+import wainbook.quality.QualitySaying.Doubted;
+import wainbook.quality.QualitySaying.Gravity;
+import wainbook.quality.QualitySaying.Ground;
+import wainbook.quality.QualitySaying.ReadingsDoubted;
+import wainbook.quality.QualitySaying.Sort;
+import wainbook.quality.QualitySaying.Sureness;
 
 /** Documents and handing over by the API. */
 @QuarkusTest
@@ -153,6 +162,34 @@ class HandingOverTest {
                 .statusCode(201);
         assertThat(handOver().jsonPath().getList("reasons.key", String.class))
                 .contains("handover.notFinished", "handover.gatesUnsigned", "handover.factsMissing");
+    }
+
+    @Test
+    void a_bus_with_a_reading_in_doubt_is_not_handed_over() {
+        var wrench = new About(
+                Sort.INSTRUMENT, "TW-1", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        var doubted = new Doubted(
+                UUID.randomUUID(),
+                3,
+                1,
+                Cast.ENGAGED_AT,
+                Cast.TECHNICIAN.number(),
+                "packs",
+                "PACKS-BUS12/frame-bolts",
+                Optional.of("BUS-FRAME-FRONT"),
+                Gravity.A,
+                "N·m",
+                Optional.of(new BigDecimal("101")),
+                Optional.of(new BigDecimal("99")),
+                Optional.of(new BigDecimal("121")),
+                false,
+                false,
+                Sureness.POSSIBLE,
+                Ground.NO_FIGURES,
+                Optional.empty());
+        FinishedVehicle.say(number, new ReadingsDoubted("I-TW-1-1", wrench, List.of(doubted), Optional.empty()));
+        BARRING.forEach(id -> inHand(id).then().statusCode(201));
+        assertThat(handOver().jsonPath().getList("reasons.key", String.class)).containsExactly("handover.doubtOpen");
     }
 
     @Test

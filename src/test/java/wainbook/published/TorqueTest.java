@@ -14,11 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wainbook.engineering.Answer;
 import wainbook.engineering.Verdict;
+import wainbook.engineering.tightening.BoltClass;
 import wainbook.engineering.tightening.Extension;
 import wainbook.engineering.tightening.Preload;
 import wainbook.engineering.tightening.PreloadScatter;
 import wainbook.engineering.tightening.PropertyClass;
-import wainbook.engineering.tightening.PropertyClass.Strength;
 import wainbook.engineering.tightening.Tightening;
 import wainbook.engineering.tightening.TighteningOrder;
 import wainbook.engineering.tightening.TorqueUnit;
@@ -148,15 +148,15 @@ class TorqueTest {
         "24, 3, 212, 293, 342"
     })
     void proof_loads(double diameterMm, double pitchMm, double of88, double of109, double of129) {
-        assertThat(proofKn(Strength.S8_8, diameterMm, pitchMm)).isCloseTo(of88, withinPercentage(0.7));
-        assertThat(proofKn(Strength.S10_9, diameterMm, pitchMm)).isCloseTo(of109, withinPercentage(0.7));
-        assertThat(proofKn(Strength.S12_9, diameterMm, pitchMm)).isCloseTo(of129, withinPercentage(0.7));
+        assertThat(proofKn(BoltClass.C8_8, diameterMm, pitchMm)).isCloseTo(of88, withinPercentage(0.7));
+        assertThat(proofKn(BoltClass.C10_9, diameterMm, pitchMm)).isCloseTo(of109, withinPercentage(0.7));
+        assertThat(proofKn(BoltClass.C12_9, diameterMm, pitchMm)).isCloseTo(of129, withinPercentage(0.7));
     }
 
     /** Least yield strengths of ISO 898-1, from memory. */
     @ParameterizedTest
-    @CsvSource({"S8_8, 16, 640", "S8_8, 16.1, 660", "S10_9, 16, 940", "S12_9, 24, 1100"})
-    void yield_strengths(Strength strength, double diameterMm, double yieldMPa) {
+    @CsvSource({"C8_8, 16, 640", "C8_8, 16.1, 660", "C10_9, 16, 940", "C12_9, 24, 1100"})
+    void yield_strengths(BoltClass strength, double diameterMm, double yieldMPa) {
         assertThat(results(new PropertyClass().of(new PropertyClass.Inputs(strength, diameterMm, 2)))
                         .yieldMPa())
                 .isEqualTo(yieldMPa);
@@ -189,7 +189,7 @@ class TorqueTest {
                 .isCloseTo(torqueNm, withinPercentage(5e-7));
     }
 
-    private static double proofKn(Strength strength, double diameterMm, double pitchMm) {
+    private static double proofKn(BoltClass strength, double diameterMm, double pitchMm) {
         return results(new PropertyClass().of(new PropertyClass.Inputs(strength, diameterMm, pitchMm)))
                         .proofN()
                 / 1000;

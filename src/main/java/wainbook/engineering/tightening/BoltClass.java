@@ -3,22 +3,29 @@ package wainbook.engineering.tightening;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** Strength of a steel bolt by the mark on its head: least 0.2 % proof stress Rp0.2 (ISO 898-1, values from memory). */
+/**
+ * Property class of a steel bolt, as on its head: least 0.2 % proof strength Rp0.2 and proof stress Sp (ISO 898-1, from
+ * memory; the proof loads of two fastener suppliers' tables agree).
+ */
 public enum BoltClass {
-    C8_8("8.8", 640, 660),
-    C10_9("10.9", 940, 940),
-    C12_9("12.9", 1100, 1100);
+    C8_8("8.8", 640, 580, 660, 600),
+    C10_9("10.9", 940, 830, 940, 830),
+    C12_9("12.9", 1100, 970, 1100, 970);
 
     private static final double THIN_UP_TO_MM = 16;
 
     private final String mark;
-    private final double thinMPa;
-    private final double thickMPa;
+    private final double thinYieldMPa;
+    private final double thinProofMPa;
+    private final double thickYieldMPa;
+    private final double thickProofMPa;
 
-    BoltClass(String mark, double thinMPa, double thickMPa) {
+    BoltClass(String mark, double thinYieldMPa, double thinProofMPa, double thickYieldMPa, double thickProofMPa) {
         this.mark = mark;
-        this.thinMPa = thinMPa;
-        this.thickMPa = thickMPa;
+        this.thinYieldMPa = thinYieldMPa;
+        this.thinProofMPa = thinProofMPa;
+        this.thickYieldMPa = thickYieldMPa;
+        this.thickProofMPa = thickProofMPa;
     }
 
     public static Optional<BoltClass> of(String mark) {
@@ -30,6 +37,15 @@ public enum BoltClass {
     }
 
     public double yieldMPa(double diameterMm) {
-        return diameterMm <= THIN_UP_TO_MM ? thinMPa : thickMPa;
+        return diameterMm <= THIN_UP_TO_MM ? thinYieldMPa : thickYieldMPa;
+    }
+
+    public double proofMPa(double diameterMm) {
+        return diameterMm <= THIN_UP_TO_MM ? thinProofMPa : thickProofMPa;
+    }
+
+    @Override
+    public String toString() {
+        return mark;
     }
 }

@@ -13,36 +13,8 @@ import wainbook.engineering.Step;
 /** What a bolt of a property class bears: its yield strength and its proof load, proof stress × stress area (ISO 898-1). */
 public final class PropertyClass implements Calculation<PropertyClass.Inputs, PropertyClass.Results> {
 
-    private static final double SMALL_MM = 16;
-
-    /** A property class with its least yield strength and its proof stress, in MPa. */
-    public enum Strength {
-        S8_8("8.8", 640, 580, 660, 600),
-        S10_9("10.9", 940, 830, 940, 830),
-        S12_9("12.9", 1100, 970, 1100, 970);
-
-        private final String written;
-        private final double yieldOfSmall;
-        private final double proofOfSmall;
-        private final double yieldOfLarge;
-        private final double proofOfLarge;
-
-        Strength(String written, double yieldOfSmall, double proofOfSmall, double yieldOfLarge, double proofOfLarge) {
-            this.written = written;
-            this.yieldOfSmall = yieldOfSmall;
-            this.proofOfSmall = proofOfSmall;
-            this.yieldOfLarge = yieldOfLarge;
-            this.proofOfLarge = proofOfLarge;
-        }
-
-        @Override
-        public String toString() {
-            return written;
-        }
-    }
-
     public record Inputs(
-            Strength propertyClass,
+            BoltClass propertyClass,
             @Domain(above = 0) double diameterMm,
             @Domain(above = 0) double pitchMm) implements Checked {
 
@@ -74,16 +46,11 @@ public final class PropertyClass implements Calculation<PropertyClass.Inputs, Pr
 
     @Override
     public Answer<Results> work(Inputs in) {
-        boolean small = in.diameterMm() <= SMALL_MM;
         double areaMm2 = new IsoThread(in.diameterMm(), in.pitchMm()).stressAreaMm2();
-        double proofMPa = small ? in.propertyClass().proofOfSmall : in.propertyClass().proofOfLarge;
+        double proofMPa = in.propertyClass().proofMPa(in.diameterMm());
         double proofN = proofMPa * areaMm2;
         return found(
-                new Results(
-                        small ? in.propertyClass().yieldOfSmall : in.propertyClass().yieldOfLarge,
-                        proofMPa,
-                        areaMm2,
-                        proofN),
+                new Results(in.propertyClass().yieldMPa(in.diameterMm()), proofMPa, areaMm2, proofN),
                 Sentence.brief("engineering.property-class.none", in.propertyClass(), proofN),
                 Step.of("proofLoad", "F_p = S_p · As", proofN, "N", "%s · %s", proofMPa, areaMm2));
     }
