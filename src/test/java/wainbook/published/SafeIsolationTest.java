@@ -17,7 +17,7 @@ import wainbook.process.Condition;
 /** Check values for safe isolation; each names its source. */
 class SafeIsolationTest {
 
-    /** HV-40. HSE GS38 (fourth edition, extracts): a detector is proved before and after use. */
+    /** HSE GS38 (fourth edition, extracts): a detector is proved before and after use. */
     @Test
     void points_without_proving_after_are_not_proved_dead() {
         var shift = new Shift().waited().pointsDone(Scope.ALL_POINTS, List.of("JB-A", "JB-B"));
@@ -27,7 +27,7 @@ class SafeIsolationTest {
                 .contains("notNowIssuePermit", "proofTooOld");
     }
 
-    /** HV-41. Common practice, no source: the server’s clock counts, whatever the device says. */
+    /** Common practice, no source: the server’s clock counts, whatever the device says. */
     @Test
     void a_second_too_early_is_too_early_though_the_device_says_otherwise() {
         var shift = new Shift().locked().seconds(299);
@@ -39,7 +39,7 @@ class SafeIsolationTest {
         assertThat(shift.seconds(1).refusal(AUTHORISED, said)).isEmpty();
     }
 
-    /** HV-42. Pattern of 29 CFR 1910.147(e)(3)(i)–(iii); two signatures are common practice, no source. */
+    /** Pattern of 29 CFR 1910.147(e)(3)(i)–(iii); two signatures are common practice, no source. */
     @Test
     void a_lock_left_behind_comes_off_by_two_people_and_three_steps_and_voids() {
         var shift = new Shift().provedDead();
@@ -53,7 +53,7 @@ class SafeIsolationTest {
         assertThat(shift.refusal(TECHNICIAN, lockedOn(TECHNICIAN))).containsExactly("lockUnknown", "ownerNotTold");
     }
 
-    /** HV-43. Common practice, no source. */
+    /** Common practice, no source. */
     @Test
     void a_move_voids_an_isolation_in_force_and_work_is_refused() {
         var shift = new Shift().inForce();
@@ -62,7 +62,7 @@ class SafeIsolationTest {
         assertThat(shift.against(Condition.DEAD, TECHNICIAN)).contains("notInForce");
     }
 
-    /** HV-44. A rule of this design: isolation in force and live work are never both true on one vehicle. */
+    /** A rule of this design: isolation in force and live work are never both true on one vehicle. */
     @Test
     void a_live_work_permit_is_refused_while_an_isolation_is_in_force() {
         var shift = new Shift().inForce();
