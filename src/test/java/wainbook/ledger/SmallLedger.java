@@ -73,7 +73,8 @@ final class SmallLedger {
                 told % 3 == 0 ? Optional.of("S03") : Optional.empty(),
                 Clock.fixed(at, ZoneOffset.UTC));
         UUID id = UUID.nameUUIDFromBytes(("told " + told).getBytes(StandardCharsets.UTF_8));
-        ledger.write(new Told(id, List.of(subject), saying.getClass()), actor, reading -> Decision.say(subject, saying))
+        Class<? extends Saying> read = Kinds.newest(saying).getClass();
+        ledger.write(new Told(id, List.of(subject), read), actor, reading -> Decision.say(subject, saying))
                 .fold(entry -> entry, reasons -> {
                     throw new AssertionError(subject + ": " + reasons);
                 });
