@@ -44,7 +44,8 @@ public record OpenMatter(
         CARRIED_OVER,
         RE_SEQUENCED,
         DOCUMENT,
-        CONTAINMENT;
+        CONTAINMENT,
+        DRIFT;
 
         public String word() {
             return Words.of("matter.sort." + name());

@@ -255,4 +255,14 @@ public sealed interface QualitySaying extends Saying {
 
     @Kind("quality.operatorNoted/1")
     record OperatorNoted(String containment, Word word, String what) implements QualitySaying {}
+
+    /**
+     * A signal of a chart was looked into. It and whatever the chart said before are settled.
+     *
+     * @param chart by its sort and code
+     * @param sign by which the chart told
+     * @param upTo the newest reading on the chart then
+     */
+    @Kind("quality.driftSettled/1")
+    record DriftSettled(String chart, String sign, Place upTo, String words) implements QualitySaying {}
 }

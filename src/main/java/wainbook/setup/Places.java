@@ -23,6 +23,7 @@ class Places implements Navigation {
                 Place.forEveryone("/handover", "handover.placeHandover"),
                 Place.forEveryone("/matters", "matter.placeMatters"),
                 Place.forEveryone("/quality/containments", "quality.placeContainments"),
+                Place.forEveryone("/quality/charts", "quality.placeCharts"),
                 Place.forEveryone("/trace", "trace.placeTrace"),
                 Place.forEveryone("/process", "process.placeProcess"),
                 Place.forEveryone("/people", "works.placePeople"),
