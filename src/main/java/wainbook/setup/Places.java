@@ -24,6 +24,8 @@ class Places implements Navigation {
                 Place.forEveryone("/matters", "matter.placeMatters"),
                 Place.forEveryone("/quality/containments", "quality.placeContainments"),
                 Place.forEveryone("/quality/charts", "quality.placeCharts"),
+                Place.forEveryone("/quality/yield", "quality.placeYield"),
+                Place.forEveryone("/quality/questions", "quality.placeQuestions"),
                 Place.forEveryone("/trace", "trace.placeTrace"),
                 Place.forEveryone("/process", "process.placeProcess"),
                 Place.forEveryone("/people", "works.placePeople"),

@@ -14,7 +14,7 @@ import wainbook.quality.reading.Reading;
 
 /**
  * What a chart says now that nobody has settled: a signal completed at one of the newest vehicles, or a line that reaches a
- * limit soon. It stands until it is settled, or until as many vehicles have passed without another.
+ * limit soon. Charts of tools raise nothing: what they hold stands on the charts of joints too. It stands until it is settled, or until as many vehicles have passed without another.
  *
  * @param at the reading that completed it; for a forecast the newest
  * @param forecast where the sign is one
@@ -24,13 +24,15 @@ public record Standing(ItemChart chart, Sign sign, Reading at, Optional<Forecast
     /** Vehicles, counted from the newest back, whose readings are the newest. */
     public static final int NEWEST_VEHICLES = 3;
 
-    /** The run rules that open a matter; too little scatter is a question about writing down, not about the process. */
-    private static final List<Sign> RAISES =
-            List.of(Sign.BEYOND, Sign.ONE_SIDE, Sign.TREND, Sign.TWO_OF_THREE, Sign.RANGE);
+    /**
+     * The run rules that open a matter. A large step alone is seen on the chart: it comes as often by chance as all these
+     * together. Too little scatter is a question about writing down, not about the process.
+     */
+    private static final List<Sign> RAISES = List.of(Sign.BEYOND, Sign.ONE_SIDE, Sign.TREND, Sign.TWO_OF_THREE);
 
     /** @param settled up to where the chart's signals were settled */
     public static Optional<Standing> of(ItemChart chart, Optional<Place> settled) {
-        if (!chart.held()) {
+        if (!chart.held() || chart.of().mixed()) {
             return Optional.empty();
         }
         int after = Math.max(settled.map(place -> index(chart, place)).orElse(-1), firstOfNewest(chart) - 1);

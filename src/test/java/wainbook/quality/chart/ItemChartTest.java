@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wainbook.quality.QualitySaying.Place;
 import wainbook.quality.chart.ItemChart.NoIndex;
@@ -135,6 +136,22 @@ class ItemChartTest {
     @Test
     void a_climb_away_from_the_limit_and_calm_values_forecast_nothing() {
         assertThat(calm(40).chart().forecast()).isEmpty();
+    }
+
+    /** What the page says of false alarms; a hundred charts of 200 values that follow the normal law, seeded. */
+    @Test
+    void where_nothing_changes_about_two_values_in_a_hundred_signal() {
+        long signalled = 0;
+        for (long seed = 1; seed <= 100; seed++) {
+            var random = new Random(seed);
+            Ticked readings = new Ticked("90", "110");
+            for (int i = 0; i < 200; i++) {
+                readings.vehicle(100 + random.nextGaussian());
+            }
+            ItemChart chart = readings.chart();
+            signalled += chart.signals().stream().map(Signal::point).distinct().count();
+        }
+        assertThat(signalled / 20_000.0).isBetween(0.015, 0.035);
     }
 
     private static Ticked calm(int n) {
