@@ -24,12 +24,12 @@ import wainbook.station.Reply;
 /**
  * Vehicles of the demo works as the rehearsal's value generator measures them, without a database: every sheet of every kind,
  * every joint and reading; now and then one that failed and was put right. Six people share the work, each with tools of
- * their own; a vehicle takes half a day, one stage after another.
+ * their own; one vehicle follows another, so that nobody is at two.
  */
 public final class CleanVehicles {
 
     private static final Instant FIRST = Instant.parse("2026-01-05T06:00:00Z");
-    private static final Duration BETWEEN_VEHICLES = Duration.ofHours(6);
+    private static final Duration BETWEEN_VEHICLES = Duration.ofHours(14);
     private static final int PEOPLE = 6;
 
     /** How often a reading fails before it is put right. */

@@ -56,11 +56,11 @@ final class Slip {
                 : swapped(reading);
     }
 
-    /** A whole tolerance and more outside: what only just failed is no slip. */
+    /** Two whole tolerances and more outside: what failed by less is seen on bolts and instruments. */
     private static boolean far(double value, Reading reading) {
         double lower = reading.lower().orElseThrow().doubleValue();
         double upper = reading.upper().orElseThrow().doubleValue();
-        return value < lower - (upper - lower) || value > upper + (upper - lower);
+        return value < lower - 2 * (upper - lower) || value > upper + 2 * (upper - lower);
     }
 
     private static double middle(Reading reading) {

@@ -138,9 +138,9 @@ class ItemChartTest {
         assertThat(calm(40).chart().forecast()).isEmpty();
     }
 
-    /** What the page says of false alarms; a hundred charts of 200 values that follow the normal law, seeded. */
+    /** What the page says of false alarms; a hundred charts of 200 values of the normal law, limits from the first 30, seeded. */
     @Test
-    void where_nothing_changes_about_two_values_in_a_hundred_signal() {
+    void where_nothing_changes_about_four_values_in_a_hundred_signal() {
         long signalled = 0;
         for (long seed = 1; seed <= 100; seed++) {
             var random = new Random(seed);
@@ -151,7 +151,7 @@ class ItemChartTest {
             ItemChart chart = readings.chart();
             signalled += chart.signals().stream().map(Signal::point).distinct().count();
         }
-        assertThat(signalled / 20_000.0).isBetween(0.015, 0.035);
+        assertThat(signalled / 20_000.0).isBetween(0.03, 0.05);
     }
 
     private static Ticked calm(int n) {
