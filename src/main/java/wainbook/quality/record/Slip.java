@@ -45,7 +45,7 @@ final class Slip {
         if (target == 0) {
             return Optional.empty();
         }
-        if (near(value / target, POINT, NEAR_POINT)) {
+        if (wide(value, reading) && near(value / target, POINT, NEAR_POINT)) {
             return Optional.of(Figures.of(value * nearest(target / value)));
         }
         if (!far(value, reading)) {
@@ -61,6 +61,13 @@ final class Slip {
         double lower = reading.lower().orElseThrow().doubleValue();
         double upper = reading.upper().orElseThrow().doubleValue();
         return value < lower - 2 * (upper - lower) || value > upper + 2 * (upper - lower);
+    }
+
+    /** Twice the upper limit or half the lower one: beside a limit near nought a tenth of the middle is a plain failure. */
+    private static boolean wide(double value, Reading reading) {
+        double size = Math.abs(value);
+        return size > 2 * Math.abs(reading.upper().orElseThrow().doubleValue())
+                || size < Math.abs(reading.lower().orElseThrow().doubleValue()) / 2;
     }
 
     private static double middle(Reading reading) {

@@ -26,7 +26,7 @@ public final class Unlikely {
     public static final double STATED_FALSE_ALARMS = 0.01;
 
     /** How seldom by chance what one entry shows must come, to be asked about. */
-    private static final double RARELY = 1e-4;
+    private static final double RARELY = 3e-5;
 
     /** What share of a night's findings may be chance. */
     private static final double NIGHT = 1e-3;

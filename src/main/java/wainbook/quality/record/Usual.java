@@ -6,7 +6,7 @@ import java.util.Optional;
 import wainbook.quality.reading.Reading;
 
 /**
- * How readings of a thing have scattered so far. Only what was read before counts, so that a question once asked stays as it
+ * How readings of a thing that passed have scattered so far; one that failed would widen it for all the others. Only what was read before counts, so that a question once asked stays as it
  * was asked. Mean and sum of squares are carried on value by value (Welford, Technometrics 4(3), 1962; from memory).
  */
 final class Usual {

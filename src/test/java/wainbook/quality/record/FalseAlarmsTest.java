@@ -36,10 +36,6 @@ class FalseAlarmsTest {
                 .count();
         System.out.println("Of " + vehicles + " clean vehicles with " + readings.size() + " readings, " + touched
                 + " were asked about: " + byRule);
-        questions.stream()
-                .limit(12)
-                .forEach(q -> System.out.println("   clean veh " + q.rule() + q.figures()
-                        + q.newest().item() + q.newest().lower() + q.newest().upper()));
         assertThat(readings).hasSizeGreaterThan(100_000);
         assertThat(touched / (double) vehicles).isLessThan(Unlikely.STATED_FALSE_ALARMS);
     }
