@@ -106,6 +106,15 @@ class Histories {
                 .toList();
     }
 
+    long length(Subject.Sort sort) {
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> session.createSelectionQuery(
+                                "select coalesce(sum(lastNumber), 0) from StreamHead where subject like :sort",
+                                Long.class)
+                        .setParameter("sort", sort.word() + "/%")
+                        .getSingleResult());
+    }
+
     private History longer(History known, Subject subject) {
         List<EntryRow> added = session.createSelectionQuery(
                         "from EntryRow where stream = :stream and number > :number order by number", EntryRow.class)

@@ -54,6 +54,11 @@ public class Ledger {
         return histories.subjects(sort);
     }
 
+    /** How many entries all streams of a sort hold: what was made of them before stays true while this stays the same. */
+    public long length(Subject.Sort sort) {
+        return histories.length(sort);
+    }
+
     /**
      * Writes what was asked, if the rule lets it.
      *

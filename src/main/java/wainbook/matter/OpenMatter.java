@@ -45,7 +45,8 @@ public record OpenMatter(
         RE_SEQUENCED,
         DOCUMENT,
         CONTAINMENT,
-        SECOND_CHECK;
+        SECOND_CHECK,
+        DRIFT;
 
         public String word() {
             return Words.of("matter.sort." + name());

@@ -255,4 +255,64 @@ public sealed interface QualitySaying extends Saying {
 
     @Kind("quality.operatorNoted/1")
     record OperatorNoted(String containment, Word word, String what) implements QualitySaying {}
+
+    /**
+     * A signal of a chart was looked into. It and whatever the chart said before are settled.
+     *
+     * @param chart by its sort and code
+     * @param sign by which the chart told
+     * @param upTo the newest reading on the chart then
+     */
+    @Kind("quality.driftSettled/1")
+    record DriftSettled(String chart, String sign, Place upTo, String words) implements QualitySaying {}
+
+    /** What a person says of an entry of theirs that was asked about. */
+    enum Answer {
+        RIGHT,
+        TYPED_WRONG,
+        SOMETHING_ELSE
+    }
+
+    /**
+     * A question about a record is answered by the person who made it. What was asked is kept with it.
+     *
+     * @param rule by which it was asked
+     * @param figures the working, as it was shown
+     */
+    @Kind("quality.questionAnswered/1")
+    record QuestionAnswered(
+            UUID question, String rule, List<UUID> entries, List<String> figures, Answer answer, Optional<String> words)
+            implements QualitySaying {
+        public QuestionAnswered {
+            entries = List.copyOf(entries);
+            figures = List.copyOf(figures);
+        }
+    }
+
+    /** A question is settled by a quality engineer. No entry is changed by that. */
+    @Kind("quality.questionSettled/1")
+    record QuestionSettled(UUID question, String rule, List<UUID> entries, List<String> figures, String words)
+            implements QualitySaying {
+        public QuestionSettled {
+            entries = List.copyOf(entries);
+            figures = List.copyOf(figures);
+        }
+    }
+
+    /**
+     * The works has agreed to statistics by person.
+     *
+     * @param document where the agreement stands
+     * @param readers numbers of the people who may see them, besides each person their own
+     * @param until the last day it holds
+     */
+    @Kind("quality.statisticsAgreed/1")
+    record StatisticsAgreed(String document, List<String> readers, LocalDate until) implements QualitySaying {
+        public StatisticsAgreed {
+            readers = List.copyOf(readers);
+        }
+    }
+
+    @Kind("quality.statisticsEnded/1")
+    record StatisticsEnded(String reason) implements QualitySaying {}
 }

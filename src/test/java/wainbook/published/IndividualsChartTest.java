@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static wainbook.engineering.Answers.results;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -89,6 +90,35 @@ class IndividualsChartTest {
     }
 
     @Test
+    void the_fifteenth_point_within_one_sigma_is_too_good_and_the_fourteenth_is_not() {
+        double[] first = {-2, -2, 2, 2, -2, -2, 2, 2, -2, -2, 2, 2, -2, -2, 2, 2, -2, -2, 2, 2};
+        double[] fourteen = DoubleStream.iterate(-0.5, last -> -last).limit(14).toArray();
+
+        assertThat(signals(7, first, fourteen)).isEmpty();
+        assertThat(signals(7, first, fourteen, new double[] {0.5})).containsExactly(new Signal(34, 7));
+    }
+
+    @Test
+    void limits_from_the_first_values_are_held() {
+        List<Double> values = listed(1, 3, 1, 3, 9, 9);
+        Results found =
+                results(new IndividualsChart().of(new IndividualsChart.Inputs(values, List.of(1), Optional.of(4))));
+
+        assertThat(found.centre()).isEqualTo(2);
+        assertThat(found.upper()).isCloseTo(2 + 2.66 * 2, within(1e-9));
+        assertThat(found.signals()).extracting(Signal::index).containsExactly(4, 5);
+    }
+
+    @Test
+    void limits_cannot_come_from_more_values_than_there_are() {
+        var asked = new IndividualsChart.Inputs(listed(1, 2, 3), List.of(1), Optional.of(4));
+        assertThat(new IndividualsChart()
+                        .of(asked)
+                        .<Integer>fold(worked -> 0, faults -> faults.size(), impossible -> 0))
+                .isEqualTo(1);
+    }
+
+    @Test
     void rules_that_are_not_asked_say_nothing() {
         assertThat(signals(1, 5, 1, 2, 3, 4, 5, 6, 3)).isEmpty();
     }
@@ -106,6 +136,10 @@ class IndividualsChartTest {
         double[] moved = DoubleStream.of(values).map(one -> 64 - 0.5 * one).toArray();
 
         assertThat(chart(moved).signals()).isEqualTo(chart(values).signals());
+    }
+
+    private static List<Signal> signals(int rule, double[]... parts) {
+        return signals(rule, Stream.of(parts).flatMapToDouble(DoubleStream::of).toArray());
     }
 
     private static List<Signal> signals(int rule, double... values) {

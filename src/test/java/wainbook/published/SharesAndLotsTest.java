@@ -169,6 +169,18 @@ class SharesAndLotsTest {
                 .containsExactly("defects");
     }
 
+    /** Exact limits of a Poisson count with 95 %: 0 to 3.689 for none, 14.58 to 34.51 for 23 (tables of Garwood, from memory). */
+    @Test
+    void a_rate_of_defects_has_its_exact_interval() {
+        var found = results(new DefectRate().of(new DefectRate.Inputs(23, 40, 150)));
+        var none = results(new DefectRate().of(new DefectRate.Inputs(0, 40, 150)));
+
+        assertThat(found.perUnitLow()).isCloseTo(14.58 / 40, within(1e-4));
+        assertThat(found.perUnitHigh()).isCloseTo(34.51 / 40, within(1e-4));
+        assertThat(none.perUnitLow()).isZero();
+        assertThat(none.perUnitHigh()).isCloseTo(3.689 / 40, within(1e-4));
+    }
+
     /** Ppk to be seen for 1.00, 1.33 and 1.67 with 95 % to one side, and the factor for Pp; normal approximation, by hand. */
     @ParameterizedTest
     @CsvSource({

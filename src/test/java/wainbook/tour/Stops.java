@@ -142,6 +142,11 @@ final class Stops {
         String code = INGRID.get("/containments").getString("[0].containment");
         List<String> touched = INGRID.get("/containments/" + code).getList("vehicles.order");
         String one = "/quality/containments/" + code;
+        put(
+                "/quality/charts/{sort}/{code}",
+                "/quality/charts/family/torque-indicating",
+                "/quality/charts/joint/LV-TERMINAL",
+                "/quality/charts/item/commissioning:bond-parts:1");
         put("/quality/containments/{code}", one);
         put(
                 "/quality/containments/new",

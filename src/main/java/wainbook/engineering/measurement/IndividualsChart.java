@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import wainbook.engineering.Answer;
 import wainbook.engineering.Calculation;
+import wainbook.engineering.Checked;
 import wainbook.engineering.Domain;
+import wainbook.engineering.Fault;
 import wainbook.engineering.Preset;
 import wainbook.engineering.Sentence;
 import wainbook.engineering.Size;
@@ -24,13 +26,33 @@ public final class IndividualsChart implements Calculation<IndividualsChart.Inpu
     private static final double LIMITS = 2.66;
     private static final double MOVING_RANGE_LIMIT = 3.267;
 
-    /** @param rules which run rules are asked, by number */
+    /**
+     * @param rules which run rules are asked, by number
+     * @param limitsFrom how many of the first values the limits come from, and are held from there on; absent for all
+     */
     public record Inputs(
             @Size(from = 2) List<Double> values,
-            @Preset("[1, 2, 3, 5]") @Size(to = 4) List<@Domain(oneOf = {1, 2, 3, 5}) Integer> rules) {
+            @Preset("[1, 2, 3, 5]") @Size(to = 5) List<@Domain(oneOf = {1, 2, 3, 5, 7}) Integer> rules,
+            Optional<@Domain(from = 2) Integer> limitsFrom)
+            implements Checked {
         public Inputs {
             values = List.copyOf(values);
             rules = List.copyOf(rules);
+        }
+
+        public Inputs(List<Double> values, List<Integer> rules) {
+            this(values, rules, Optional.empty());
+        }
+
+        List<Double> first() {
+            return values.subList(0, limitsFrom.orElse(values.size()));
+        }
+
+        @Override
+        public List<Fault> faults() {
+            return limitsFrom.orElse(2) <= values.size()
+                    ? List.of()
+                    : List.of(Fault.of("limitsFrom", "to", (double) values.size()));
         }
     }
 
@@ -60,7 +82,7 @@ public final class IndividualsChart implements Calculation<IndividualsChart.Inpu
                 Source.seen("NIST/SEMATECH e-Handbook", "6.3.2.2, as public test data credit it"),
                 Source.seen(
                         "L. S. Nelson, J. Quality Technology 16(4), 1984",
-                        "run rules 1, 2, 3 and 5, as the help of statistics software lists them"),
+                        "run rules 1, 2, 3, 5 and 7, as the help of statistics software lists them"),
                 Source.memory("ISO 7870-2:2023", "Shewhart control charts, clause not seen"));
     }
 
@@ -71,7 +93,7 @@ public final class IndividualsChart implements Calculation<IndividualsChart.Inpu
 
     @Override
     public Answer<Results> work(Inputs in) {
-        List<Double> values = in.values();
+        List<Double> values = in.first();
         double centre =
                 values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
         double range = IntStream.range(1, values.size())
@@ -84,7 +106,7 @@ public final class IndividualsChart implements Calculation<IndividualsChart.Inpu
         return Answer.worked(new Working<>(
                 results,
                 Optional.empty(),
-                Sentence.of("engineering.individuals-chart.none", values.size(), signals.size()),
+                Sentence.of("engineering.individuals-chart.none", in.values().size(), signals.size()),
                 List.of(
                         Step.of("centre", "x̄ = Σx / n", centre, "", "Σ / %s", values.size()),
                         Step.of(

@@ -48,6 +48,15 @@ enum RunRule {
         private boolean beyondTwo(double z, double side) {
             return z * side > 2;
         }
+    },
+    /** Fifteen in a row within one sigma of the centre: less scatter than the chart was made from. */
+    TOO_GOOD(7) {
+        @Override
+        boolean completedAt(List<Double> z, int point) {
+            return point >= 14
+                    && z.subList(point - 14, point + 1).stream().anyMatch(one -> one != 0)
+                    && z.subList(point - 14, point + 1).stream().allMatch(one -> Math.abs(one) < 1);
+        }
     };
 
     private final int number;

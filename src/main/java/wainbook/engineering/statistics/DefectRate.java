@@ -2,6 +2,7 @@ package wainbook.engineering.statistics;
 
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import wainbook.engineering.Answer;
 import wainbook.engineering.Calculation;
@@ -18,6 +19,7 @@ import wainbook.engineering.Step;
  */
 public final class DefectRate implements Calculation<DefectRate.Inputs, DefectRate.Results> {
 
+    private static final double TAIL = 0.025;
     private static final double MILLION = 1e6;
     private static final int MOST = 1_000_000;
 
@@ -34,8 +36,18 @@ public final class DefectRate implements Calculation<DefectRate.Inputs, DefectRa
         }
     }
 
-    /** @param z absent where there is no defect, or nothing else */
-    public record Results(double perUnit, double firstPassShare, double perMillion, Optional<Double> z) {}
+    /**
+     * @param z absent where there is no defect, or nothing else
+     * @param perUnitLow and {@code perUnitHigh}: exact 95 % interval of a Poisson rate, χ²(0.025; 2d) / 2n and
+     *     χ²(0.975; 2d + 2) / 2n
+     */
+    public record Results(
+            double perUnit,
+            double firstPassShare,
+            double perMillion,
+            Optional<Double> z,
+            double perUnitLow,
+            double perUnitHigh) {}
 
     @Override
     public String name() {
@@ -45,7 +57,9 @@ public final class DefectRate implements Calculation<DefectRate.Inputs, DefectRa
     @Override
     public List<Source> sources() {
         return List.of(
-                Source.practice("defects a unit and in a million opportunities"), Source.memory("Poisson", "e^−DPU"));
+                Source.practice("defects a unit and in a million opportunities"),
+                Source.memory("Poisson", "e^−DPU"),
+                Source.memory("F. Garwood, Biometrika 28, 1936", "exact interval of a Poisson rate"));
     }
 
     @Override
@@ -56,7 +70,17 @@ public final class DefectRate implements Calculation<DefectRate.Inputs, DefectRa
                 ? Optional.of(NormalDistribution.of(0, 1).inverseSurvivalProbability(share))
                 : Optional.empty();
         return found(
-                new Results(perUnit, Math.exp(-perUnit), share * MILLION, z),
+                new Results(
+                        perUnit,
+                        Math.exp(-perUnit),
+                        share * MILLION,
+                        z,
+                        in.defects() == 0
+                                ? 0
+                                : ChiSquaredDistribution.of(2.0 * in.defects()).inverseCumulativeProbability(TAIL)
+                                        / (2 * in.units()),
+                        ChiSquaredDistribution.of(2.0 * in.defects() + 2).inverseSurvivalProbability(TAIL)
+                                / (2 * in.units())),
                 Sentence.brief("engineering.defect-rate.none", perUnit, share * MILLION),
                 Step.of("perUnit", "DPU = defects / units", perUnit, "", "%s / %s", in.defects(), in.units()),
                 Step.of(

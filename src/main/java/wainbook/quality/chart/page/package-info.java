@@ -1,0 +1,2 @@
+/** The pages of charts. */
+package wainbook.quality.chart.page;

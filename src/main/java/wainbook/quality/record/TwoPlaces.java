@@ -1,0 +1,42 @@
+package wainbook.quality.record;
+
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One instrument, or one person, at two stations with less time between than the way takes. */
+final class TwoPlaces {
+
+    /** Least time from one station to another: common practice, no source. */
+    private static final Duration WAY = Duration.ofSeconds(60);
+
+    private final Map<String, Made> last = new HashMap<>();
+
+    Optional<Question> in(Made made) {
+        Optional<Question> person = apart(made, made.person());
+        Optional<Question> tool = made.instrument().flatMap(code -> apart(made, "instrument " + code));
+        return person.or(() -> tool);
+    }
+
+    private Optional<Question> apart(Made made, String whose) {
+        Optional<Made> before = Optional.ofNullable(last.put(whose, made));
+        return before.filter(
+                        former -> former.station().isPresent() && made.station().isPresent())
+                .filter(former -> !former.station().equals(made.station()))
+                .filter(former -> Duration.between(former.at(), made.at()).compareTo(WAY) < 0)
+                .map(former -> new Question(
+                        Rule.TWO_PLACES,
+                        made.person(),
+                        List.of(former.readings().get(0), made.readings().get(0)),
+                        made.at(),
+                        List.of(
+                                former.station().orElseThrow(),
+                                made.station().orElseThrow(),
+                                String.valueOf(
+                                        Duration.between(former.at(), made.at()).toSeconds()),
+                                made.instrument().orElse("")),
+                        1));
+    }
+}

@@ -1,0 +1,2 @@
+/** Pages of questions about records, and of the works' agreement to statistics by person. */
+package wainbook.quality.record.page;

@@ -1,0 +1,2 @@
+/** How much comes out right the first time, and what does not. */
+package wainbook.quality.yields;

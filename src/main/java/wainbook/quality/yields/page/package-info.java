@@ -1,0 +1,2 @@
+/** The page of yields. */
+package wainbook.quality.yields.page;
