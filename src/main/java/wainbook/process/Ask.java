@@ -6,6 +6,9 @@ import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import wainbook.process.determination.Given;
+import wainbook.process.determination.Method;
+import wainbook.process.determination.ToRead;
 
 /** What a check item asks of the person at the vehicle: what an entry for it must hold to count. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -15,6 +18,7 @@ import java.util.Optional;
     @JsonSubTypes.Type(value = Ask.Table.class, name = "table"),
     @JsonSubTypes.Type(value = Ask.Tighten.class, name = "tighten"),
     @JsonSubTypes.Type(value = Ask.Recheck.class, name = "recheck"),
+    @JsonSubTypes.Type(value = Ask.Determine.class, name = "determine"),
     @JsonSubTypes.Type(value = Ask.Serial.class, name = "serial"),
     @JsonSubTypes.Type(value = Ask.Lot.class, name = "lot"),
     @JsonSubTypes.Type(value = Ask.Quantity.class, name = "quantity"),
@@ -101,6 +105,42 @@ public sealed interface Ask {
     record Recheck(String joint) implements Ask {
         public Recheck {
             Code.checked("a joint", joint);
+        }
+    }
+
+    /**
+     * A quantity determined from readings by a calculation, with its uncertainty. What the law asks lies in the calculation and
+     * what is given to it.
+     *
+     * @param quantity what is determined
+     * @param parts whose readings are summed, where the method is one of parts
+     * @param works what the works asks of it, in the method's unit
+     */
+    record Determine(
+            String quantity,
+            Method method,
+            List<Given> given,
+            List<String> parts,
+            Optional<Limits> works,
+            Optional<String> instrumentKind)
+            implements Ask {
+        public Determine {
+            Code.titled("a quantity", quantity);
+            given = List.copyOf(given);
+            parts = List.copyOf(parts);
+            if (method.ofParts() == parts.isEmpty()) {
+                throw new IllegalArgumentException("parts are named for a method that sums them, and for no other");
+            }
+        }
+
+        /** What is read at the vehicle, in order. */
+        public List<ToRead> readings() {
+            return method.readings(parts);
+        }
+
+        @Override
+        public boolean legallyLimited() {
+            return method.insulation() || method == Method.BONDING || method == Method.Y_CAPACITORS;
         }
     }
 

@@ -55,6 +55,7 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
                     "recheck",
                     typed -> new Ask.Recheck(typed.code("joint")),
                     around -> List.of(Input.choice("joint", joints(around)))),
+            new AskForm("determine", DetermineForm::read, DetermineForm::inputs),
             new AskForm(
                     "serial",
                     typed -> new Ask.Serial(typed.code("part"), typed.maybe("pattern")),
@@ -112,6 +113,8 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
             typed.put("joint", tighten.joint());
         } else if (ask instanceof Ask.Recheck recheck) {
             typed.put("joint", recheck.joint());
+        } else if (ask instanceof Ask.Determine determine) {
+            typed.putAll(DetermineForm.typed(determine));
         } else if (ask instanceof Ask.Measure measure) {
             typed.put("quantity", measure.quantity());
             typed.put("unit", measure.unit());
@@ -158,7 +161,7 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
         }
     }
 
-    private static Map<String, String> limits(String whose, Limits limits) {
+    static Map<String, String> limits(String whose, Limits limits) {
         return Map.of(
                 whose + "Lower", limits.lower().map(BigDecimal::toPlainString).orElse(""),
                 whose + "Upper", limits.upper().map(BigDecimal::toPlainString).orElse(""),
@@ -177,7 +180,7 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
     }
 
     /** A legal limit names where it comes from: nobody could check it later otherwise. */
-    private static Optional<Limits> limits(String whose, Typed typed) {
+    static Optional<Limits> limits(String whose, Typed typed) {
         Optional<BigDecimal> lower = typed.maybeDecimal(whose + "Lower");
         Optional<BigDecimal> upper = typed.maybeDecimal(whose + "Upper");
         if (lower.isEmpty() && upper.isEmpty()) {
