@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wainbook.process.determination.Given;
 import wainbook.process.determination.Method;
@@ -34,6 +35,16 @@ public sealed interface Ask {
     /** Whether a reading is judged by a limit of the law. */
     default boolean legallyLimited() {
         return false;
+    }
+
+    /** Rows or parts that may follow the facts of a vehicle. */
+    default List<String> rowsByFact() {
+        return List.of();
+    }
+
+    /** As it is asked at a vehicle of which these facts are stated. */
+    default Ask on(Map<String, String> stated) {
+        return this;
     }
 
     /** That it is done. For a joint that may be ticked, the joint's code. */
@@ -79,6 +90,18 @@ public sealed interface Ask {
         public Table {
             columns = distinct("columns", columns);
             rows = distinct("rows", rows);
+        }
+
+        @Override
+        public List<String> rowsByFact() {
+            return rows;
+        }
+
+        /** Where the vehicle has none of the rows, the sheet's own stand: an item that does not apply says so itself. */
+        @Override
+        public Ask on(Map<String, String> stated) {
+            List<String> own = VehicleRows.of(rows, stated);
+            return own.isEmpty() ? this : new Table(columns, own);
         }
 
         @Override
@@ -131,6 +154,17 @@ public sealed interface Ask {
             if (method.ofParts() == parts.isEmpty()) {
                 throw new IllegalArgumentException("parts are named for a method that sums them, and for no other");
             }
+        }
+
+        @Override
+        public List<String> rowsByFact() {
+            return parts;
+        }
+
+        @Override
+        public Ask on(Map<String, String> stated) {
+            List<String> own = VehicleRows.of(parts, stated);
+            return own.isEmpty() ? this : new Determine(quantity, method, given, own, works, instrumentKind);
         }
 
         /** What is read at the vehicle, in order. */

@@ -54,6 +54,7 @@ record ItemRules(CheckItem item, Known known) {
                     .filter(kind -> !known.instrumentKinds().contains(kind))
                     .ifPresent(kind -> faults.add(fault("process.unknownInstrumentKind", kind)));
         }
+        VehicleRows.unfit(item.asks().rowsByFact()).forEach(fact -> faults.add(fault("process.rowsByFact", fact)));
         if (item.asks() instanceof Ask.Determine determine) {
             faults.addAll(determineFaults(determine));
         }

@@ -21,7 +21,9 @@ record DeterminedReadings(Dice dice, Ask.Determine ask) {
             case ISOLATION_DIRECT -> {
                 double mega = works().lower().orElse(BigDecimal.valueOf(1e6)).doubleValue() / 1e6;
                 read(reply, "measured", mega * LEAST_TIMES, mega * MOST_TIMES, 2);
-                reply.reading("prefix", "MΩ").reading("shown", "value").reading("testV", volts(given("workingV")));
+                reply.reading("prefix", "MΩ")
+                        .reading("shown", "value")
+                        .reading("testV", given("workingV") <= 500 ? "500" : "1000");
             }
             case BONDING -> {
                 double mostMV = works().upper().orElse(new BigDecimal("0.05")).doubleValue() * 1e3;

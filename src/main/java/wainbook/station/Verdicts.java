@@ -52,8 +52,8 @@ final class Verdicts {
                         "station.saidTryAgain",
                         Math.min(now.failures() + 1, now.item().tries()),
                         now.item().tries());
-        boolean undecided = result instanceof Tightened joint && BoltReading.undecided(joint)
-                || result instanceof Determined said && said.finding() == Finding.UNDECIDED;
+        boolean undecided = (result instanceof Tightened joint && BoltReading.undecided(joint))
+                || (result instanceof Determined said && said.finding() == Finding.UNDECIDED);
         return Optional.of(new StationView.Said(
                 false,
                 false,

@@ -70,6 +70,12 @@ public record DetermineView(Ask.Determine ask, GivenInputs given, Form form, Lis
             Reason reason = given.missing().get();
             return List.of(Words.of(reason.key(), reason.arguments().toArray()));
         }
+        if (ask.method() == Method.ISOLATION_COMBINED) {
+            double shareOhm = inputs().number("limitOhmPerVolt")
+                    * inputs().number("workingV")
+                    * ask.parts().size();
+            return List.of(Words.of("station.budget", ask.parts().size(), Quantities.ohm(shareOhm)));
+        }
         return ask.method() == Method.MONITOR_TEST
                 ? TestResistors.of(inputs()).fold(DetermineView::resistors, DetermineView::none)
                 : List.of();
