@@ -13,6 +13,8 @@ import wainbook.process.determination.Method;
 /** What a single item must keep to before its sheet is released. */
 record ItemRules(CheckItem item, Known known) {
 
+    private static final String WITHSTAND_TESTER = "withstand-tester";
+
     List<Reason> faults() {
         var faults = new ArrayList<Reason>();
         item.joint()
@@ -58,6 +60,9 @@ record ItemRules(CheckItem item, Known known) {
         if (item.asks() instanceof Ask.Determine determine) {
             faults.addAll(determineFaults(determine));
         }
+        if (withstand()) {
+            faults.add(Reason.of("process.withstandOnVehicle", Reason.PRACTICE, item.key()));
+        }
         if (item.asks() instanceof Ask.Table table) {
             table.columns()
                     .forEach(column -> faults.addAll(limitFaults(column.title(), column.works(), column.legal())));
@@ -66,6 +71,16 @@ record ItemRules(CheckItem item, Known known) {
             serial.pattern().flatMap(this::patternFault).ifPresent(faults::add);
         }
         return faults;
+    }
+
+    /** A check sheet is worked through on a vehicle, where no withstand test belongs. */
+    private boolean withstand() {
+        Optional<String> kind = item.asks() instanceof Ask.Measure measure
+                ? measure.instrumentKind()
+                : item.asks() instanceof Ask.Determine determine ? determine.instrumentKind() : Optional.empty();
+        String quantity = item.asks() instanceof Ask.Measure measure ? measure.quantity() : "";
+        return kind.filter(WITHSTAND_TESTER::equals).isPresent()
+                || quantity.toLowerCase(java.util.Locale.ROOT).contains("withstand");
     }
 
     private List<Reason> determineFaults(Ask.Determine ask) {
