@@ -3,6 +3,7 @@ package wainbook.book;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wainbook.page.Words;
 import wainbook.station.HelpCall;
 import wainbook.station.StationSaying.Attached;
@@ -10,6 +11,7 @@ import wainbook.station.StationSaying.CarriedOver;
 import wainbook.station.StationSaying.Chosen;
 import wainbook.station.StationSaying.Confirmed;
 import wainbook.station.StationSaying.Counted;
+import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.GivenBack;
 import wainbook.station.StationSaying.HandedOn;
 import wainbook.station.StationSaying.HelpAnswered;
@@ -31,6 +33,7 @@ import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.StationSaying.WaitBegun;
 import wainbook.station.StationSaying.Waited;
+import wainbook.station.determination.DeterminedInWords;
 import wainbook.station.joint.RecheckInWords;
 
 /** How work at the vehicle is told. */
@@ -103,6 +106,15 @@ final class StationTellings {
                 Measured.class,
                 (said, names) -> judged(said, names, said.reading().toPlainString() + " " + said.unit()));
         tellings.on(Tabled.class, (said, names) -> judged(said, names, figures(said.cells(), "")));
+        tellings.on(
+                Determined.class,
+                (said, names) -> judged(
+                        said,
+                        names,
+                        Stream.concat(
+                                        Stream.of(DeterminedInWords.figures(said)),
+                                        DeterminedInWords.findings(said).stream())
+                                .collect(Collectors.joining("; "))));
         tellings.on(Rechecked.class, (said, names) -> judged(said, names, RecheckInWords.figures(said)));
         tellings.on(Tightened.class, (said, names) -> judged(said, names, tightened(said)));
         tellings.on(SerialRead.class, (said, names) -> judged(said, names, said.serial()));

@@ -5,7 +5,11 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import wainbook.process.determination.Given;
+import wainbook.process.determination.Method;
+import wainbook.process.determination.ToRead;
 
 /** What a check item asks of the person at the vehicle: what an entry for it must hold to count. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -15,6 +19,7 @@ import java.util.Optional;
     @JsonSubTypes.Type(value = Ask.Table.class, name = "table"),
     @JsonSubTypes.Type(value = Ask.Tighten.class, name = "tighten"),
     @JsonSubTypes.Type(value = Ask.Recheck.class, name = "recheck"),
+    @JsonSubTypes.Type(value = Ask.Determine.class, name = "determine"),
     @JsonSubTypes.Type(value = Ask.Serial.class, name = "serial"),
     @JsonSubTypes.Type(value = Ask.Lot.class, name = "lot"),
     @JsonSubTypes.Type(value = Ask.Quantity.class, name = "quantity"),
@@ -30,6 +35,16 @@ public sealed interface Ask {
     /** Whether a reading is judged by a limit of the law. */
     default boolean legallyLimited() {
         return false;
+    }
+
+    /** Rows or parts that may follow the facts of a vehicle. */
+    default List<String> rowsByFact() {
+        return List.of();
+    }
+
+    /** As it is asked at a vehicle of which these facts are stated. */
+    default Ask on(Map<String, String> stated) {
+        return this;
     }
 
     /** That it is done. For a joint that may be ticked, the joint's code. */
@@ -78,6 +93,18 @@ public sealed interface Ask {
         }
 
         @Override
+        public List<String> rowsByFact() {
+            return rows;
+        }
+
+        /** Where the vehicle has none of the rows, the sheet's own stand: an item that does not apply says so itself. */
+        @Override
+        public Ask on(Map<String, String> stated) {
+            List<String> own = VehicleRows.of(rows, stated);
+            return own.isEmpty() ? this : new Table(columns, own);
+        }
+
+        @Override
         public boolean legallyLimited() {
             return columns.stream().anyMatch(column -> column.legal().isPresent());
         }
@@ -112,6 +139,53 @@ public sealed interface Ask {
             byKm.filter(km -> km < 1 || km > 10_000).ifPresent(km -> {
                 throw new IllegalArgumentException("a second check is due by 1 to 10000 km, not " + km);
             });
+        }
+    }
+
+    /**
+     * A quantity determined from readings by a calculation, with its uncertainty. What the law asks lies in the calculation and
+     * what is given to it.
+     *
+     * @param quantity what is determined
+     * @param parts whose readings are summed, where the method is one of parts
+     * @param works what the works asks of it, in the method's unit
+     */
+    record Determine(
+            String quantity,
+            Method method,
+            List<Given> given,
+            List<String> parts,
+            Optional<Limits> works,
+            Optional<String> instrumentKind)
+            implements Ask {
+        public Determine {
+            Code.titled("a quantity", quantity);
+            given = List.copyOf(given);
+            parts = List.copyOf(parts);
+            if (method.ofParts() == parts.isEmpty()) {
+                throw new IllegalArgumentException("parts are named for a method that sums them, and for no other");
+            }
+        }
+
+        @Override
+        public List<String> rowsByFact() {
+            return parts;
+        }
+
+        @Override
+        public Ask on(Map<String, String> stated) {
+            List<String> own = VehicleRows.of(parts, stated);
+            return own.isEmpty() ? this : new Determine(quantity, method, given, own, works, instrumentKind);
+        }
+
+        /** What is read at the vehicle, in order. */
+        public List<ToRead> readings() {
+            return method.readings(parts);
+        }
+
+        @Override
+        public boolean legallyLimited() {
+            return method.insulation() || method == Method.BONDING || method == Method.Y_CAPACITORS;
         }
     }
 

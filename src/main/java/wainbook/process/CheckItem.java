@@ -1,6 +1,7 @@
 package wainbook.process;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -70,6 +71,30 @@ public record CheckItem(
         public Dependence {
             Code.checked("what an item depends on", code);
         }
+    }
+
+    /** As it is on a vehicle of which these facts are stated. */
+    public CheckItem on(Map<String, String> stated) {
+        return new CheckItem(
+                key,
+                title,
+                asks.on(stated),
+                condition,
+                competence,
+                caution,
+                plannedMinutes,
+                zone,
+                parts,
+                after,
+                dependsOn,
+                appliesWhen,
+                tries,
+                noConcession);
+    }
+
+    /** Facts that its rows follow and that nobody stated. */
+    public List<String> missing(Map<String, String> stated) {
+        return VehicleRows.missing(asks.rowsByFact(), stated).toList();
     }
 
     /** The joint it is about, whichever way it asks. */

@@ -7,9 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.predicate.Compiled;
+import wainbook.process.determination.Given;
+import wainbook.process.determination.Method;
 
 /** What a single item must keep to before its sheet is released. */
 record ItemRules(CheckItem item, Known known) {
+
+    private static final String WITHSTAND_TESTER = "withstand-tester";
 
     List<Reason> faults() {
         var faults = new ArrayList<Reason>();
@@ -52,12 +56,49 @@ record ItemRules(CheckItem item, Known known) {
                     .filter(kind -> !known.instrumentKinds().contains(kind))
                     .ifPresent(kind -> faults.add(fault("process.unknownInstrumentKind", kind)));
         }
+        VehicleRows.unfit(item.asks().rowsByFact()).forEach(fact -> faults.add(fault("process.rowsByFact", fact)));
+        if (item.asks() instanceof Ask.Determine determine) {
+            faults.addAll(determineFaults(determine));
+        }
+        if (withstand()) {
+            faults.add(Reason.of("process.withstandOnVehicle", Reason.PRACTICE, item.key()));
+        }
         if (item.asks() instanceof Ask.Table table) {
             table.columns()
                     .forEach(column -> faults.addAll(limitFaults(column.title(), column.works(), column.legal())));
         }
         if (item.asks() instanceof Ask.Serial serial) {
             serial.pattern().flatMap(this::patternFault).ifPresent(faults::add);
+        }
+        return faults;
+    }
+
+    /** A check sheet is worked through on a vehicle, where no withstand test belongs. */
+    private boolean withstand() {
+        Optional<String> kind = item.asks() instanceof Ask.Measure measure
+                ? measure.instrumentKind()
+                : item.asks() instanceof Ask.Determine determine ? determine.instrumentKind() : Optional.empty();
+        String quantity = item.asks() instanceof Ask.Measure measure ? measure.quantity() : "";
+        return kind.filter(WITHSTAND_TESTER::equals).isPresent()
+                || quantity.toLowerCase(java.util.Locale.ROOT).contains("withstand");
+    }
+
+    private List<Reason> determineFaults(Ask.Determine ask) {
+        var faults = new ArrayList<Reason>(limitFaults(ask.quantity(), ask.works(), Optional.empty()));
+        ask.method().missing(ask.given()).forEach(name -> faults.add(fault("process.givenMissing", name)));
+        for (Given given : ask.given()) {
+            if (!ask.method().takes(given.name())) {
+                faults.add(fault("process.givenUnknown", given.name()));
+            }
+            given.item()
+                    .filter(former -> !item.after().contains(former))
+                    .ifPresent(former -> faults.add(fault("process.givenNotAfter", given.name(), former)));
+        }
+        ask.instrumentKind()
+                .filter(kind -> !known.instrumentKinds().contains(kind))
+                .ifPresent(kind -> faults.add(fault("process.unknownInstrumentKind", kind)));
+        if (ask.method() == Method.ISOLATION_VOLTMETER && item.condition() != Condition.LIVE) {
+            faults.add(fault("process.voltmeterIsLive"));
         }
         return faults;
     }

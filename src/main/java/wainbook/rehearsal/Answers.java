@@ -36,6 +36,8 @@ record Answers(Dice dice, String vin, Function<String, Optional<BigDecimal>> typ
             tightened(joint.orElseThrow(), reply);
         } else if (ask instanceof Ask.Recheck) {
             rechecked(joint.orElseThrow(), reply);
+        } else if (ask instanceof Ask.Determine determine) {
+            new DeterminedReadings(dice, determine).into(reply);
         } else if (ask instanceof Ask.Serial serial) {
             reply.serial(
                     serial.part().equals("VEHICLE")

@@ -19,6 +19,7 @@ import wainbook.order.WorkOrder;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
 import wainbook.station.StationSaying.Bar;
+import wainbook.station.determination.DeterminedInWords;
 import wainbook.station.joint.BoltReading;
 import wainbook.station.joint.RecheckInWords;
 import wainbook.works.Role;
@@ -170,6 +171,9 @@ public class EntryApi {
                 .map(entry -> {
                     if (entry.saying() instanceof StationSaying.Tightened said) {
                         return BoltReading.findings(said);
+                    }
+                    if (entry.saying() instanceof StationSaying.Determined said) {
+                        return DeterminedInWords.findings(said);
                     }
                     return entry.saying() instanceof StationSaying.Rechecked said
                             ? RecheckInWords.findings(said)

@@ -10,6 +10,7 @@ import java.util.Optional;
 import wainbook.page.Form;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
+import wainbook.process.determination.ToRead;
 import wainbook.process.joint.CheckWay;
 
 /**
@@ -44,6 +45,11 @@ record FormReply(Reply reply, Form form) {
                 reply.boltsNm(reading.decimals("bolt", bolts));
             }
         }
+        if (ask instanceof Ask.Determine determine) {
+            determine
+                    .readings()
+                    .forEach(wanted -> reading.of(wanted).ifPresent(value -> reply.reading(wanted.name(), value)));
+        }
         reading.text("sure").ifPresent(yes -> reply.sure());
         reading.text("serial").ifPresent(reply::serial);
         reading.text("lot").ifPresent(reply::lot);
@@ -75,6 +81,12 @@ record FormReply(Reply reply, Form form) {
                 return Optional.empty();
             }
             return Optional.of(new BigDecimal(plain));
+        }
+
+        Optional<String> of(ToRead wanted) {
+            return wanted.choice()
+                    ? text(wanted.name())
+                    : decimal(wanted.name()).map(BigDecimal::toPlainString);
         }
 
         /** One finding a fastener; those that are missing are told at their fields. */

@@ -93,8 +93,11 @@ record Guards(
         boolean guarded = torque
                 && joint.filter(known -> known.jointClass().decisionFactor().signum() > 0)
                         .isPresent();
+        boolean determined = state.item().asks() instanceof Ask.Determine ask
+                && ask.instrumentKind().isPresent();
         return instrument
-                .filter(tool -> guarded && tool.accuracyPercent().isEmpty())
+                .filter(tool ->
+                        (guarded || determined) && tool.accuracyPercent().isEmpty())
                 .map(tool -> Reason.of("station.toolUncertaintyUnknown", Reason.WORKS_RULE, tool.code()));
     }
 

@@ -13,17 +13,20 @@ import wainbook.order.OrderSaying.Rebound;
 import wainbook.order.WorkOrder;
 import wainbook.predicate.Answer;
 import wainbook.process.Applicability;
+import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 import wainbook.process.CheckItem.Dependence;
 import wainbook.station.ItemState.Status;
 import wainbook.station.ItemState.Taken;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.CarriedOver;
+import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.GivenBack;
 import wainbook.station.StationSaying.HandedOn;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.ReSequenced;
 import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.Tabled;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
@@ -59,12 +62,14 @@ final class ItemFold {
     }
 
     static ItemState of(History history, WorkOrder order, String stage, SheetLine place) {
-        var fold = new ItemFold(stage, place);
+        var fold = new ItemFold(stage, place.on(order.facts()));
         history.entries().forEach(fold::take);
         Answer applies = Applicability.of(place.item(), order.facts());
-        List<String> missing = applies.fold(List::<String>of, List::<String>of, Answer.Ask::missing);
+        List<String> missing =
+                applies.fold(() -> place.item().missing(order.facts()), List::<String>of, Answer.Ask::missing);
+        Status status = applies.isYes() && !missing.isEmpty() ? Status.FACTS_MISSING : fold.status(applies);
         return new ItemState(
-                place, fold.status(applies), fold.entries, fold.failures, fold.passing, fold.taken, missing);
+                place.on(order.facts()), status, fold.entries, fold.failures, fold.passing, fold.taken, missing);
     }
 
     private Status status(Answer applies) {
@@ -81,7 +86,7 @@ final class ItemFold {
             return Status.NONCONFORMING;
         }
         if (passing.isPresent()) {
-            return stale ? Status.STALE : Status.PASSED;
+            return stale || otherRows() ? Status.STALE : Status.PASSED;
         }
         if (handedOn) {
             return Status.HANDED_ON;
@@ -193,6 +198,19 @@ final class ItemFold {
             waiting = false;
             conceded = false;
         }
+    }
+
+    /** Whether the vehicle has other rows now than it was read at: a pack more, an option fewer. */
+    private boolean otherRows() {
+        Object said = passing.orElseThrow().saying();
+        if (item.asks() instanceof Ask.Table table && said instanceof Tabled tabled) {
+            return tabled.cells().size()
+                    != table.rows().size() * table.columns().size();
+        }
+        return item.asks() instanceof Ask.Determine ask
+                && ask.method().ofParts()
+                && said instanceof Determined determined
+                && determined.readings().size() != ask.parts().size();
     }
 
     private boolean isThis(About about) {

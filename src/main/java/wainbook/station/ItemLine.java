@@ -10,11 +10,13 @@ import wainbook.page.Words;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.StationSaying.WaitBegun;
+import wainbook.station.determination.DeterminedInWords;
 
 /**
  * An entry about one item as the station page lists it.
  *
  * @param file where the file lies that it points to
+ * @param calculation where its working is shown
  * @param voided why it does not count, where it was voided
  * @param voidId the id that voiding it would have
  */
@@ -26,6 +28,7 @@ public record ItemLine(
         String text,
         Optional<String> file,
         Optional<String> voided,
+        Optional<String> calculation,
         boolean mayBeVoided,
         UUID voidId) {
 
@@ -51,6 +54,9 @@ public record ItemLine(
                 SayingInWords.of(entry.saying()),
                 file(entry.saying()),
                 voided,
+                entry.saying() instanceof StationSaying.Determined said
+                        ? DeterminedInWords.calculation(said)
+                        : Optional.empty(),
                 result && voided.isEmpty(),
                 UUID.randomUUID());
     }

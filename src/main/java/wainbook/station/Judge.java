@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import wainbook.act.Reason;
 import wainbook.ledger.EvidenceFile;
@@ -13,15 +14,23 @@ import wainbook.process.Limits;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 import wainbook.station.StationSaying.Verdict;
+import wainbook.station.determination.GivenInputs;
 
 /**
  * Judges a reply by what its item asks. Knows nothing of people, time or other items.
  *
  * @param joint the joint that the item is about, as released now
  * @param toolPercent expanded uncertainty of the tightening tool, in percent of its reading; zero where unknown
+ * @param given what the sheet and earlier items of the vehicle give to a determination
  * @param file finds a file that was handed in
  */
-record Judge(About about, Basis basis, Optional<Joint> joint, BigDecimal toolPercent, Files file) {
+record Judge(
+        About about,
+        Basis basis,
+        Optional<Joint> joint,
+        BigDecimal toolPercent,
+        Function<Ask.Determine, GivenInputs> given,
+        Files file) {
 
     /** Finds a file by its fingerprint. */
     interface Files {
@@ -51,6 +60,9 @@ record Judge(About about, Basis basis, Optional<Joint> joint, BigDecimal toolPer
         }
         if (ask instanceof Ask.Recheck) {
             return new RecheckJudge(about, basis, joint.orElseThrow(), toolPercent).of(reply);
+        }
+        if (ask instanceof Ask.Determine determine) {
+            return new DetermineJudge(about, basis, given.apply(determine), toolPercent).of(determine, reply);
         }
         if (ask instanceof Ask.Serial serial) {
             return serial(serial, reply);

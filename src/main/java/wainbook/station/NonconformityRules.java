@@ -6,7 +6,11 @@ import wainbook.matter.MatterSaying.NoConcession;
 import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 import wainbook.process.JointClass;
+import wainbook.process.determination.Method;
 import wainbook.process.joint.CheckWay;
+import wainbook.station.StationSaying.By;
+import wainbook.station.StationSaying.Determined;
+import wainbook.station.StationSaying.Finding;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
@@ -29,6 +33,14 @@ final class NonconformityRules {
         if (result instanceof Rechecked check && check.way() == CheckWay.BY_MARK) {
             return Optional.of(Cause.MOVED_AT_CHECK);
         }
+        if (result instanceof Determined said && said.finding() == Finding.FAIL) {
+            if (said.method().insulation()) {
+                return Optional.of(Cause.INSULATION);
+            }
+            if (said.method() == Method.BONDING) {
+                return Optional.of(Cause.BONDING);
+            }
+        }
         if (before.item().asks() instanceof Ask.Measure measure) {
             String calculation = measure.calculation().orElse("");
             if (calculation.startsWith("isolation")) {
@@ -48,7 +60,10 @@ final class NonconformityRules {
                         .isPresent();
         boolean table =
                 result instanceof Tabled tabled && tabled.outside().stream().anyMatch(StationSaying.CellOutside::legal);
-        return legal || table
+        boolean determined = result instanceof Determined said
+                && said.judgements().stream()
+                        .anyMatch(judgement -> judgement.by() == By.LAW && judgement.finding() != Finding.PASS);
+        return legal || table || determined
                 ? Optional.of(NoConcession.LEGAL_LIMIT)
                 : item.noConcession().map(NoConcession::of);
     }

@@ -2,10 +2,12 @@ package wainbook.station;
 
 import wainbook.page.Words;
 import wainbook.process.Limits;
+import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tightened;
+import wainbook.station.determination.DeterminedInWords;
 import wainbook.station.joint.BoltReading;
 import wainbook.station.joint.RecheckInWords;
 
@@ -20,6 +22,9 @@ final class OutsideLimits {
         }
         if (result instanceof Tightened joint) {
             return String.join(", ", BoltReading.findings(joint));
+        }
+        if (result instanceof Determined said) {
+            return String.join("; ", DeterminedInWords.findings(said));
         }
         if (result instanceof Rechecked check) {
             return String.join(", ", RecheckInWords.findings(check));

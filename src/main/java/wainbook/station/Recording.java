@@ -16,9 +16,12 @@ import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.matter.Nonconformities;
+import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.SerialRead;
+import wainbook.station.determination.DeterminedValue;
+import wainbook.station.determination.Unlikely;
 
 /** Records what a person did or read for one check item. */
 @ApplicationScoped
@@ -77,6 +80,7 @@ public class Recording {
         return work.judge(asked.reply())
                 .fold(
                         saying -> onAnotherVehicle(saying, asked.order())
+                                .or(() -> unlikely(saying, asked))
                                 .map(Decision::refuse)
                                 .orElseGet(() -> say(order, work, saying)),
                         Decision::refuse);
@@ -95,6 +99,14 @@ public class Recording {
                                         serial.part(),
                                         other)
                                 .liftedAt("/orders/" + other)));
+    }
+
+    /** What may be a slip is asked about before it is kept. */
+    private static Optional<Reason> unlikely(StationSaying saying, ToRecord asked) {
+        boolean sure = asked.reply().sure().orElse(false);
+        return saying instanceof Determined said && !sure
+                ? new Unlikely(DeterminedValue.lately(said.about().line(), asked.order(), Unlikely.LOOKED_AT)).of(said)
+                : Optional.empty();
     }
 
     /** A pack that was fitted is a source from now on, whether or not the entry counts. */

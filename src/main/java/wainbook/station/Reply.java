@@ -1,8 +1,10 @@
 package wainbook.station;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wainbook.process.joint.CheckWay.Found;
 
 /**
@@ -13,6 +15,7 @@ import wainbook.process.joint.CheckWay.Found;
  * @param found at each fastener of a marked joint, in the order of tightening
  * @param cells row by row
  * @param sha256 the fingerprint of a file that was handed in before
+ * @param readings by their names, for a quantity that is determined
  * @param sure whether what looks like a slip was asked about and is as typed
  */
 public record Reply(
@@ -28,13 +31,15 @@ public record Reply(
         Optional<String> words,
         Optional<String> version,
         Optional<String> sha256,
-        Optional<Boolean> sure) {
+        Optional<Boolean> sure,
+        List<StationSaying.Figure> readings) {
 
     public Reply {
         cells = cells == null ? List.of() : List.copyOf(cells);
         boltsNm = boltsNm == null ? List.of() : List.copyOf(boltsNm);
         anglesDeg = anglesDeg == null ? List.of() : List.copyOf(anglesDeg);
         found = found == null ? List.of() : List.copyOf(found);
+        readings = readings == null ? List.of() : List.copyOf(readings);
     }
 
     public static Reply done() {
@@ -47,7 +52,11 @@ public record Reply(
 
     /** The figures in it: what is kept when it can pass nothing. */
     List<BigDecimal> figures() {
-        return java.util.stream.Stream.of(reading.stream(), cells.stream(), boltsNm.stream(), anglesDeg.stream())
+        Stream<BigDecimal> named = readings.stream()
+                .map(StationSaying.Figure::value)
+                .filter(value -> value.matches("-?\\d{1,9}(\\.\\d{1,9})?"))
+                .map(BigDecimal::new);
+        return Stream.of(reading.stream(), cells.stream(), boltsNm.stream(), anglesDeg.stream(), named)
                 .flatMap(figures -> figures)
                 .toList();
     }
@@ -67,6 +76,7 @@ public record Reply(
         private Optional<String> version = Optional.empty();
         private Optional<String> sha256 = Optional.empty();
         private Optional<Boolean> sure = Optional.empty();
+        private final List<StationSaying.Figure> readings = new ArrayList<>();
 
         public Builder reading(BigDecimal typed) {
             reading = Optional.of(typed);
@@ -128,6 +138,11 @@ public record Reply(
             return this;
         }
 
+        public Builder reading(String name, String value) {
+            readings.add(new StationSaying.Figure(name, value));
+            return this;
+        }
+
         public Builder sure() {
             sure = Optional.of(true);
             return this;
@@ -136,7 +151,7 @@ public record Reply(
         public Reply build() {
             return new Reply(
                     reading, cells, boltsNm, anglesDeg, found, serial, lot, quantity, choice, words, version, sha256,
-                    sure);
+                    sure, readings);
         }
     }
 }

@@ -7,6 +7,7 @@ import wainbook.ledger.Saying;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.process.Limits;
+import wainbook.station.determination.DeterminedInWords;
 import wainbook.station.joint.BoltReading;
 import wainbook.station.joint.RecheckInWords;
 
@@ -32,6 +33,12 @@ public final class SayingInWords {
                     RecheckInWords.figures(said) + ", "
                             + Words.of("station.rechecked." + said.verdict().name()) + findings,
                     said);
+        }
+        if (saying instanceof StationSaying.Determined said) {
+            String findings = DeterminedInWords.findings(said).isEmpty()
+                    ? ""
+                    : ": " + String.join("; ", DeterminedInWords.findings(said));
+            return with(DeterminedInWords.figures(said) + ", " + DeterminedInWords.verdict(said) + findings, said);
         }
         if (saying instanceof StationSaying.SerialRead said) {
             return Words.of("station.lineSerial", said.part(), said.serial());

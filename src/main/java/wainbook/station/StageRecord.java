@@ -5,15 +5,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.WorkOrder;
+import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 import wainbook.process.CheckSheet;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.CarriedOver;
+import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.ReSequenced;
+import wainbook.station.determination.DeterminedInWords;
+import wainbook.station.determination.GivenInputs;
 
 /** How the work of one stage stands on one vehicle: every item of its sheet, and what came over from earlier stages. */
 public record StageRecord(String stage, Binding binding, List<ItemState> items) {
@@ -51,6 +56,30 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
     /** The item by its name across all sheets. */
     Optional<ItemState> line(String line) {
         return items.stream().filter(state -> state.line().name().equals(line)).findFirst();
+    }
+
+    /** What the sheet and its earlier items give to a determination on this vehicle. */
+    GivenInputs given(Ask.Determine ask) {
+        return GivenInputs.of(ask, this::determined);
+    }
+
+    /** The insulation resistances by other methods or of other circuits: the vehicle is judged by the lowest of them. */
+    Stream<String> besides(CheckItem inHand) {
+        return items.stream()
+                .filter(state -> !state.key().equals(inHand.key())
+                        && inHand.asks() instanceof Ask.Determine own
+                        && own.method().insulation())
+                .flatMap(state -> determined(state.key()).stream()
+                        .filter(said -> said.method().insulation())
+                        .map(said -> state.item().title() + ": " + DeterminedInWords.figures(said)));
+    }
+
+    private Optional<Determined> determined(String key) {
+        return item(key)
+                .flatMap(ItemState::passing)
+                .map(Entry::saying)
+                .filter(Determined.class::isInstance)
+                .map(Determined.class::cast);
     }
 
     public List<ItemState> unsettled() {

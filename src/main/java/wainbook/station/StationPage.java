@@ -31,6 +31,7 @@ import wainbook.page.Form;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Problem;
 import wainbook.page.api.Redirect;
+import wainbook.station.determination.DetermineView;
 import wainbook.works.Role;
 
 /** The technician's page: one vehicle, one item in hand. */
@@ -112,7 +113,12 @@ public class StationPage {
     private Response answer(String order, String item, FormReply read, Outcome<Entry> outcome) {
         return outcome.fold(
                 entry -> Redirect.to("/station/" + order + "?done=" + entry.number() + look.stay(order, item)),
-                reasons -> shown(order, item, read.form(), reasons, Problem.status(reasons)));
+                reasons -> shown(
+                        order,
+                        item,
+                        read.form(),
+                        reasons,
+                        reasons.stream().allMatch(DetermineView::next) ? 200 : Problem.status(reasons)));
     }
 
     private Response shown(String order, String item, Form form, List<Reason> reasons, int status) {

@@ -14,7 +14,9 @@ import wainbook.process.Condition;
 import wainbook.process.Joint;
 import wainbook.process.JointClass;
 import wainbook.process.Limits;
+import wainbook.process.determination.Method;
 import wainbook.process.joint.CheckWay;
+import wainbook.station.determination.Judgements;
 
 /** What is said at the vehicle, item by item. What a verdict was made from is in the entry itself. */
 public sealed interface StationSaying extends Saying {
@@ -194,6 +196,73 @@ public sealed interface StationSaying extends Saying {
             movedAtNm = List.copyOf(movedAtNm);
             found = List.copyOf(found);
             boltsFailing = List.copyOf(boltsFailing);
+        }
+    }
+
+    /** A figure by its name; numbers as typed or in the digits that limits are compared in. */
+    record Figure(String name, String value) {}
+
+    /** What a value was judged by. */
+    enum By {
+        LAW,
+        WORKS,
+        CALCULATED
+    }
+
+    /** What came of it. Undecided: the uncertainty reaches over the limit, which is no pass. */
+    enum Finding {
+        PASS,
+        FAIL,
+        UNDECIDED
+    }
+
+    /** One limit, and whether the value keeps to it with its whole uncertainty. */
+    record Judgement(
+            By by, Optional<BigDecimal> lower, Optional<BigDecimal> upper, Optional<String> source, Finding finding) {}
+
+    /**
+     * A quantity determined from readings by a calculation.
+     *
+     * @param readings as typed
+     * @param inputs of the calculation, by its own names
+     * @param value in the method's unit; absent where the readings give none, with a dead earth for example
+     * @param openEnded whether the value is a ceiling of the instrument, so at least that much
+     * @param uncertainty expanded, k = 2
+     */
+    @Kind("station.determined/1")
+    record Determined(
+            About about,
+            Basis basis,
+            Method method,
+            String quantity,
+            List<Figure> readings,
+            List<Figure> inputs,
+            Optional<BigDecimal> value,
+            String unit,
+            boolean openEnded,
+            Optional<BigDecimal> uncertainty,
+            List<Figure> results,
+            List<Judgement> judgements,
+            Verdict verdict)
+            implements Result {
+        public Determined {
+            readings = List.copyOf(readings);
+            inputs = List.copyOf(inputs);
+            results = List.copyOf(results);
+            judgements = List.copyOf(judgements);
+        }
+
+        /** A figure that came out of it, or was put in. */
+        public Optional<String> result(String name) {
+            return results.stream()
+                    .filter(figure -> figure.name().equals(name))
+                    .map(Figure::value)
+                    .findFirst();
+        }
+
+        /** One failure fails, one doubt leaves all undecided. */
+        public Finding finding() {
+            return Judgements.worst(judgements.stream().map(Judgement::finding).toList());
         }
     }
 

@@ -4,10 +4,13 @@ import jakarta.enterprise.context.ApplicationScoped;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Projection;
 import wainbook.station.StationSaying.CarriedOver;
+import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.HelpAnswered;
 import wainbook.station.StationSaying.HelpCalled;
 import wainbook.station.StationSaying.HelpResolved;
 import wainbook.station.StationSaying.ReSequenced;
+import wainbook.station.StationSaying.Voided;
+import wainbook.station.determination.DeterminedValue;
 
 /** Help calls and work given to a later stage, as lists read them. */
 @ApplicationScoped
@@ -24,6 +27,10 @@ class StationTables implements Projection {
                     .ifPresent(row -> row.answeredBy = entry.moment().who());
         } else if (entry.saying() instanceof HelpResolved said) {
             OpenHelpCall.deleteById(OpenHelpCall.id(order, said.call()));
+        } else if (entry.saying() instanceof Determined said) {
+            DeterminedValue.keep(entry, said);
+        } else if (entry.saying() instanceof Voided said) {
+            DeterminedValue.deleteById(said.entry());
         } else if (entry.saying() instanceof ReSequenced || entry.saying() instanceof CarriedOver) {
             var row = new DeferredRow();
             row.entryId = entry.id();
@@ -50,5 +57,6 @@ class StationTables implements Projection {
     public void forget() {
         OpenHelpCall.deleteAll();
         DeferredRow.deleteAll();
+        DeterminedValue.deleteAll();
     }
 }

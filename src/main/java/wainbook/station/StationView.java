@@ -16,6 +16,8 @@ import wainbook.page.Words;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.process.joint.CheckWay;
+import wainbook.station.determination.DetermineView;
+import wainbook.station.determination.Unlikely;
 import wainbook.station.outline.BoltPattern;
 import wainbook.station.outline.Drawing;
 import wainbook.station.outline.Marked;
@@ -81,6 +83,25 @@ public record StationView(
         return (Ask.Measure) asks();
     }
 
+    /** What is asked for a quantity that is determined. */
+    public DetermineView determine() {
+        var ask = (Ask.Determine) asks();
+        return DetermineView.of(ask, record.given(ask), form, refusals);
+    }
+
+    /** What stands against the last try; what only says how to go on is said with the fields. */
+    public List<Reason> standing() {
+        return refusals.stream().filter(reason -> !DetermineView.next(reason)).toList();
+    }
+
+    /** What was determined on this vehicle at this stage beside the item in hand, of the same kind. */
+    public List<String> besides() {
+        return inHand.stream()
+                .filter(state -> state.item().asks() instanceof Ask.Determine)
+                .flatMap(state -> record.besides(state.item()))
+                .toList();
+    }
+
     public Ask.Quantity quantity() {
         return (Ask.Quantity) asks();
     }
@@ -124,7 +145,12 @@ public record StationView(
 
     /** Whether a torque looks like a slip, so that whoever is sure can say so. */
     public boolean asksAgain() {
-        return refusals.stream().anyMatch(reason -> reason.key().equals("station.didYouMean"));
+        return refusals.stream()
+                .anyMatch(reason -> reason.key().equals("station.didYouMean") || Unlikely.KEYS.contains(reason.key()));
+    }
+
+    public String sure() {
+        return Words.of(asks() instanceof Ask.Determine ? "station.sureOfReadings" : "station.sure");
     }
 
     /** Whether the person may record it; without an instrument chosen that rule is left open. */

@@ -7,6 +7,7 @@ import wainbook.page.Words;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.process.Limits;
+import wainbook.station.determination.DeterminedInWords;
 import wainbook.station.joint.RecheckInWords;
 
 /** What a check item wants, in one line. The limits of the works and of the law are said apart. */
@@ -43,6 +44,9 @@ public final class Wanted {
         }
         if (ask instanceof Ask.Recheck) {
             return joint.map(RecheckInWords::wanted);
+        }
+        if (ask instanceof Ask.Determine determine) {
+            return Optional.of(DeterminedInWords.wanted(determine));
         }
         if (ask instanceof Ask.Quantity quantity) {
             return quantity.expected()

@@ -14,6 +14,7 @@ import wainbook.process.CheckItem;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 import wainbook.station.StationSaying.WaitBegun;
+import wainbook.station.determination.GivenInputs;
 import wainbook.works.Instrument;
 
 /**
@@ -45,7 +46,7 @@ record Work(
         if (state.item().asks() instanceof Ask.Wait && state.status() == ItemState.Status.WAITING) {
             return waited();
         }
-        var judge = new Judge(about(), basis(), guards.joint(), toolPercent(), files);
+        var judge = new Judge(about(), basis(), guards.joint(), toolPercent(), this::given, files);
         return judge.of(state.item().asks(), reply);
     }
 
@@ -70,6 +71,10 @@ record Work(
                 ? new Judged.Faulty(List.of(Reason.of("station.stillWaiting", Reason.WORKS_RULE, minutes, over)))
                 : Judged.answered(new StationSaying.Waited(
                         about(), basis(), begun.moment().at(), minutes));
+    }
+
+    private GivenInputs given(Ask.Determine ask) {
+        return guards.record().given(ask);
     }
 
     private BigDecimal toolPercent() {

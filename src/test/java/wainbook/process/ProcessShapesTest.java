@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wainbook.ledger.Kinds;
+import wainbook.process.determination.Given;
+import wainbook.process.determination.Method;
 
 class ProcessShapesTest {
 
@@ -37,6 +39,15 @@ class ProcessShapesTest {
                         List.of("axle 1", "axle 2")),
                 new Ask.Tighten("HV-LUG-M8"),
                 new Ask.Recheck("HV-LUG-M8", Optional.empty(), Optional.empty()),
+                new Ask.Determine(
+                        "insulation resistance",
+                        Method.ISOLATION_COMBINED,
+                        List.of(
+                                new Given("workingV", Optional.of(decimal("756")), Optional.empty()),
+                                new Given("limitOhmPerVolt", Optional.of(decimal("500")), Optional.empty())),
+                        List.of("pack {packs}", "heater"),
+                        Optional.empty(),
+                        Optional.of("insulation-tester")),
                 new Ask.Serial("PACK", Optional.of("P[0-9]{6}")),
                 new Ask.Lot("COOLANT"),
                 new Ask.Quantity("l", Optional.of(decimal("38"))),

@@ -14,6 +14,7 @@ import wainbook.process.JointClass;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 import wainbook.station.StationSaying.Tightened;
+import wainbook.station.determination.GivenInputs;
 
 class TighteningJudgeTest {
 
@@ -49,8 +50,13 @@ class TighteningJudgeTest {
 
     private static List<String> ticked(JointClass jointClass) {
         TighteningJudge of = judge(jointClass, "18", "22", "2");
-        var judge =
-                new Judge(of.about(), of.basis(), Optional.of(of.joint()), BigDecimal.ZERO, sha -> Optional.empty());
+        var judge = new Judge(
+                of.about(),
+                of.basis(),
+                Optional.of(of.joint()),
+                BigDecimal.ZERO,
+                ask -> GivenInputs.of(ask, key -> Optional.empty()),
+                sha -> Optional.empty());
         return judge.of(new Ask.Confirm(Optional.of("LUG")), Reply.done())
                 .fold(
                         said -> List.of(),

@@ -82,6 +82,16 @@ public final class IsolationVoltmeter implements Calculation<IsolationVoltmeter.
             Optional<Double> negativeOhm,
             Optional<Double> positiveOhm) {}
 
+    /** The rail that the resistor goes on: the one that reads higher. */
+    public static Rail railFor(double negativeToChassisV, double positiveToChassisV) {
+        return negativeToChassisV >= positiveToChassisV ? Rail.NEGATIVE : Rail.POSITIVE;
+    }
+
+    /** Whether the rails read more together than the bus gives, which no leak can do. */
+    public static boolean railsExceedBus(double busV, double negativeToChassisV, double positiveToChassisV) {
+        return Plain.compared(negativeToChassisV + positiveToChassisV) > Plain.compared(busV * RAILS_MAY_EXCEED_BUS);
+    }
+
     @Override
     public String name() {
         return "isolation-voltmeter";
@@ -108,9 +118,8 @@ public final class IsolationVoltmeter implements Calculation<IsolationVoltmeter.
         if (in.railV() < in.otherRailV()) {
             return Answer.impossible("wrong-rail", in.insertedRail(), in.railV(), in.otherRailV());
         }
-        double mostV = in.busV() * RAILS_MAY_EXCEED_BUS;
         if (Plain.compared(in.withResistorV()) >= Plain.compared(in.railV())
-                || Plain.compared(in.sumV()) > Plain.compared(mostV)) {
+                || railsExceedBus(in.busV(), in.negativeToChassisV(), in.positiveToChassisV())) {
             return Answer.impossible("readings-inconsistent", in.withResistorV(), in.railV(), in.sumV(), in.busV());
         }
         double isolationOhm = in.insertedOhm() * in.busV() * (1 / in.withResistorV() - 1 / in.railV());

@@ -60,6 +60,21 @@ public final class ItemInWords {
                     .say("legal", measure.legal().map(ItemInWords::limits))
                     .say("instrumentKind", measure.instrumentKind())
                     .say("calculation", measure.calculation());
+        } else if (ask instanceof Ask.Determine determine) {
+            part.say("quantity", determine.quantity())
+                    .say("method", Words.of("process.method." + determine.method()))
+                    .say(
+                            "given",
+                            determine.given().stream()
+                                    .map(given -> given.name() + " = "
+                                            + given.value()
+                                                    .map(value -> value.toPlainString())
+                                                    .or(given::item)
+                                                    .orElseThrow())
+                                    .collect(Collectors.joining("; ")))
+                    .say("determinedParts", String.join("; ", determine.parts()))
+                    .say("works", determine.works().map(ItemInWords::limits))
+                    .say("instrumentKind", determine.instrumentKind());
         } else if (ask instanceof Ask.Table table) {
             part.say(
                             "columns",

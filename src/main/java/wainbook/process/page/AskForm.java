@@ -59,6 +59,7 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
                             typed.maybeWhole("byKm", 1, 10_000)),
                     around -> List.of(
                             Input.choice("joint", joints(around)), Input.whole("afterMinutes"), Input.whole("byKm"))),
+            new AskForm("determine", DetermineForm::read, DetermineForm::inputs),
             new AskForm(
                     "serial",
                     typed -> new Ask.Serial(typed.code("part"), typed.maybe("pattern")),
@@ -119,6 +120,8 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
             typed.put(
                     "afterMinutes", recheck.afterMinutes().map(String::valueOf).orElse(""));
             typed.put("byKm", recheck.byKm().map(String::valueOf).orElse(""));
+        } else if (ask instanceof Ask.Determine determine) {
+            typed.putAll(DetermineForm.typed(determine));
         } else if (ask instanceof Ask.Measure measure) {
             typed.put("quantity", measure.quantity());
             typed.put("unit", measure.unit());
@@ -165,7 +168,7 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
         }
     }
 
-    private static Map<String, String> limits(String whose, Limits limits) {
+    static Map<String, String> limits(String whose, Limits limits) {
         return Map.of(
                 whose + "Lower", limits.lower().map(BigDecimal::toPlainString).orElse(""),
                 whose + "Upper", limits.upper().map(BigDecimal::toPlainString).orElse(""),
@@ -184,7 +187,7 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
     }
 
     /** A legal limit names where it comes from: nobody could check it later otherwise. */
-    private static Optional<Limits> limits(String whose, Typed typed) {
+    static Optional<Limits> limits(String whose, Typed typed) {
         Optional<BigDecimal> lower = typed.maybeDecimal(whose + "Lower");
         Optional<BigDecimal> upper = typed.maybeDecimal(whose + "Upper");
         if (lower.isEmpty() && upper.isEmpty()) {

@@ -19,6 +19,7 @@ import wainbook.quality.QualitySaying.ReadingsDecided;
 import wainbook.quality.containment.doubt.Found.Nature;
 import wainbook.quality.containment.doubt.Found.Value;
 import wainbook.station.StationSaying.About;
+import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
@@ -71,7 +72,9 @@ public record Readings(Sheets sheets) {
             return joint(entry, 0, said.about(), said.joint(), said.jointClass(), Optional.empty(), false);
         }
         if (entry.saying() instanceof Result said) {
-            String unit = said instanceof Measured measured ? measured.unit() : "";
+            String unit = said instanceof Measured measured
+                    ? measured.unit()
+                    : said instanceof Determined determined ? determined.unit() : "";
             return found(entry, said, 0, gravity(said, unit), Optional.empty(), false);
         }
         if (entry.saying() instanceof IsolationSaying said) {
