@@ -36,6 +36,15 @@ final class StageSetting {
         draft();
         longNames();
         containment();
+        tools();
+    }
+
+    /** One wrench is checked before work, and is out of the store. */
+    private static void tools() {
+        KOFI.does(
+                "/instruments/TW-105/checks",
+                Map.of("tester", "TT-01", "target", 25, "references", List.of(24.9, 25.1, 25)));
+        KOFI.does("/instruments/TW-105/issues", Map.of("to", "W-1001", "place", "ST-1"));
     }
 
     /** A wrench of the demonstration is asked about, as if it had been dropped. */
