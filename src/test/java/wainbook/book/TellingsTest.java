@@ -32,9 +32,16 @@ class TellingsTest {
     /** Rooms whose entries lie in streams of their own: of people, instruments, check sheets and the works. */
     private static final List<String> NOT_OF_A_VEHICLE = List.of("works", "process", "setup");
 
-    /** Said of containments as a whole, in the stream of their cause; what a vehicle hears of them is told. */
+    /** Said of containments, drifts and questions in the stream of their cause; what a vehicle hears of them is told. */
     private static final List<Class<?>> IN_THE_STREAM_OF_THEIR_CAUSE = List.of(
-            QualitySaying.DoubtOpened.class, QualitySaying.DoubtWorkedOut.class, QualitySaying.DoubtClosed.class);
+            QualitySaying.DoubtOpened.class,
+            QualitySaying.DoubtWorkedOut.class,
+            QualitySaying.DoubtClosed.class,
+            QualitySaying.DriftSettled.class,
+            QualitySaying.QuestionAnswered.class,
+            QualitySaying.QuestionSettled.class,
+            QualitySaying.StatisticsAgreed.class,
+            QualitySaying.StatisticsEnded.class);
 
     private static final Tellings TELLINGS = Tellings.all();
 

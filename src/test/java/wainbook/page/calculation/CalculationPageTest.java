@@ -111,7 +111,7 @@ class CalculationPageTest {
                 + "&goodAt=40\t0.8\n120\t1\n200\t1.2&windowDays=35&uncertaintyPercent=0.5"
                 + "&readings=P-11;31;108.2;108;132\nP-8;21;119.6;108;132");
         assertThat(page)
-                .contains("Of 2 readings: 1 surely outside their limits, 0 possibly, 1 safe.")
+                .contains("2 readings: 1 surely outside the limits, 0 possibly, 1 safe.")
                 .contains("<caption>Readings</caption>", "<th scope=\"col\">at best</th>", "<td>P-11</td>")
                 .contains("<td>surely outside</td>", "one a line, with semicolons between: ")
                 .contains("40;2.9");
