@@ -93,8 +93,12 @@ public record Passage(String order, String vehicleKind, String stage, Instant si
                 } else if (entry.saying() instanceof NonconformityOpened said
                         && said.stage().equals(stage)
                         && said.cause() == Cause.REPORTED) {
-                    slips.add(
-                            slip(Slip.Sort.REPORTED, "REPORTED", said.item().orElse(""), entry, decided(entry, said)));
+                    slips.add(slip(
+                            Slip.Sort.REPORTED,
+                            "REPORTED",
+                            said.item().map(Slips::key).orElse(""),
+                            entry,
+                            decided(entry, said)));
                 }
             }
             return slips;
@@ -130,6 +134,11 @@ public record Passage(String order, String vehicleKind, String stage, Instant si
 
         private long since(Entry from, Entry to) {
             return minutes.between(from.moment().at(), to.moment().at());
+        }
+
+        /** A nonconformity names its item with the sheet before it. */
+        private static String key(String line) {
+            return line.substring(line.indexOf('/') + 1);
         }
 
         private Slip slip(Slip.Sort sort, String cause, String item, Entry entry, Optional<Long> lost) {
