@@ -34,6 +34,7 @@ public record Vehicle(
         List<FactQuestion> missing,
         List<Fitted> fitted,
         List<GateLine> gates,
+        List<InsulationTrend> insulation,
         Optional<DocumentSet> documents,
         VehicleRecord record,
         Optional<String> given,

@@ -82,6 +82,7 @@ class VehicleLook {
                 missing(history, order),
                 fitted(history),
                 gates(history, order, names),
+                InsulationTrend.of(history, names),
                 handover.documents(history, order, now),
                 VehicleRecord.of(history, names, kind),
                 given(history, names),

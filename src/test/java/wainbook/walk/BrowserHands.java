@@ -121,7 +121,12 @@ final class BrowserHands implements Hands, AutoCloseable {
     public Answer entry(String user, String item, Map<String, Object> reply) {
         Map<String, Object> fields = new LinkedHashMap<>();
         reply.forEach((name, value) -> {
-            if (value instanceof List<?> several) {
+            if (name.equals("readings")) {
+                ((List<?>) value).forEach(one -> {
+                    var reading = (Map<?, ?>) one;
+                    fields.put(String.valueOf(reading.get("name")), reading.get("value"));
+                });
+            } else if (value instanceof List<?> several) {
                 String field = Map.of("boltsNm", "bolt", "anglesDeg", "angle", "cells", "cell")
                         .get(name);
                 for (int i = 0; i < several.size(); i++) {
@@ -274,8 +279,21 @@ final class BrowserHands implements Hands, AutoCloseable {
         if (form.count() == 0) {
             return new Shown(false, page.locator("main").innerText());
         }
-        fields.forEach((name, value) -> fill(form, name, value));
-        return submitted(page, form);
+        Map<String, Object> later = new LinkedHashMap<>();
+        fields.forEach((name, value) -> {
+            if (form.locator("[name='" + name + "']").count() == 0) {
+                later.put(name, value);
+            } else {
+                fill(form, name, value);
+            }
+        });
+        Answer first = submitted(page, form);
+        if (later.isEmpty()) {
+            return first;
+        }
+        Locator again = page.locator(selector).first();
+        later.forEach((name, value) -> fill(again, name, value));
+        return submitted(page, again);
     }
 
     private static void fill(Locator form, String name, Object value) {

@@ -353,7 +353,47 @@ final class WholeWay {
         isolation.does("arjun", "read-paper", Map.of("paper", "6"));
         isolation.does("amara", "read-paper", Map.of("paper", "6"));
         done(hands.entry("arjun", "dcdc-voltage", "MM-01", Map.of("reading", "28.1")));
+        insulationByVoltmeter();
         isolation.does("arjun", "hand-back", Map.of("complete", "true", "clear", "true", "opened", "false"));
+    }
+
+    /** The tool chooses the rail and the resistors; what cannot be true and what is not shown pass nothing. */
+    private void insulationByVoltmeter() {
+        refused(voltmeter("700", "470", "245", ""), "station.determineRailsExceed");
+        refused(voltmeter("700", "437.5", "218.8", ""), "station.nextResistor");
+        refused(voltmeter("700", "437.5", "218.8", "440"), "station.determineImpossible");
+        Hands.Answer undecided = voltmeter("700", "542.1", "137.3", "294.5");
+        assertThat(undecided.toString()).as("kept, and passes nothing").containsAnyOf("UNDECIDED", "Not shown to conform");
+        done(voltmeter("700", "437.5", "218.8", "157.1"));
+        done(hands.entry(
+                "arjun",
+                "monitor",
+                Map.of(
+                        "readings",
+                        readings(
+                                "alarmNegative alarm",
+                                "alarmNegativeS 4.1",
+                                "alarmPositive alarm",
+                                "alarmPositiveS 5.2",
+                                "clearNegative silent",
+                                "clearPositive silent"))));
+    }
+
+    private Hands.Answer voltmeter(String busV, String negativeV, String positiveV, String withResistorV) {
+        List<Map<String, String>> all = readings(
+                "busV " + busV, "negativeToChassisV " + negativeV, "positiveToChassisV " + positiveV, "meterMOhm 10");
+        if (!withResistorV.isEmpty()) {
+            all = java.util.stream.Stream.concat(all.stream(), readings("withResistorV " + withResistorV).stream())
+                    .toList();
+        }
+        return hands.entry("arjun", "insulation-live", "MM-01", Map.of("readings", all));
+    }
+
+    private static List<Map<String, String>> readings(String... all) {
+        return java.util.Arrays.stream(all)
+                .map(one -> one.split(" "))
+                .map(pair -> Map.of("name", pair[0], "value", pair[1]))
+                .toList();
     }
 
     private static Map<String, Object> livePermit(String gloves) {
