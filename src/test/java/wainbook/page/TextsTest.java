@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.MessageFormat;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Properties;
 import java.util.regex.Matcher;
@@ -40,6 +41,21 @@ class TextsTest {
             }
         }
         assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void no_text_is_given_twice_since_the_later_would_silently_win() {
+        List<String> twice = new ArrayList<>();
+        for (Path file : files(MESSAGES, ".properties")) {
+            var seen = new HashSet<String>();
+            read(file)
+                    .lines()
+                    .filter(line -> line.matches("[A-Za-z].*?=.*"))
+                    .map(line -> line.substring(0, line.indexOf('=')).strip())
+                    .filter(key -> !seen.add(key))
+                    .forEach(key -> twice.add(file + ": " + key));
+        }
+        assertThat(twice).isEmpty();
     }
 
     @Test

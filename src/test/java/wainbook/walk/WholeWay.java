@@ -363,7 +363,9 @@ final class WholeWay {
         refused(voltmeter("700", "437.5", "218.8", ""), "station.nextResistor");
         refused(voltmeter("700", "437.5", "218.8", "440"), "station.determineImpossible");
         Hands.Answer undecided = voltmeter("700", "542.1", "137.3", "294.5");
-        assertThat(undecided.toString()).as("kept, and passes nothing").containsAnyOf("UNDECIDED", "Not shown to conform");
+        assertThat(undecided.toString())
+                .as("kept, and passes nothing")
+                .containsAnyOf("UNDECIDED", "Not shown to conform");
         done(voltmeter("700", "437.5", "218.8", "157.1"));
         done(hands.entry(
                 "arjun",

@@ -43,7 +43,7 @@ final class DetermineForm {
             return new Ask.Photograph();
         }
         if (method.get().ofParts() == parts.isEmpty()) {
-            typed.wrong("determinedParts", "process.fieldParts");
+            typed.wrong("determinedParts", "process.fieldPartsOfMethod");
             return new Ask.Photograph();
         }
         String quantity = typed.text("quantity");
