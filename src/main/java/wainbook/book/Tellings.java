@@ -24,6 +24,7 @@ final class Tellings {
         IsolationTellings.addTo(tellings);
         PaperTellings.addTo(tellings);
         QualityTellings.addTo(tellings);
+        PermitTellings.addTo(tellings);
         return tellings;
     }
 

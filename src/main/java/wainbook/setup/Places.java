@@ -20,6 +20,7 @@ class Places implements Navigation {
                 Place.forEveryone("/gates", "gate.placeGates"),
                 Place.forEveryone("/isolation", "isolating.placeIsolations"),
                 Place.forEveryone("/locks", "isolating.placeLocks"),
+                Place.forEveryone("/permits", "permit.placePermits"),
                 Place.forEveryone("/handover", "handover.placeHandover"),
                 Place.forEveryone("/matters", "matter.placeMatters"),
                 Place.forEveryone("/quality/containments", "quality.placeContainments"),

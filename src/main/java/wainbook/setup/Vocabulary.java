@@ -9,6 +9,7 @@ import wainbook.isolation.IsolationSaying;
 import wainbook.ledger.Kinds;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.permit.PermitSaying;
 import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
 import wainbook.station.StationSaying;
@@ -27,6 +28,7 @@ class Vocabulary {
                 ProcessSaying.class,
                 StationSaying.class,
                 GateSaying.class,
+                PermitSaying.class,
                 QualitySaying.class,
                 HandoverSaying.class,
                 IsolationSaying.class,

@@ -36,6 +36,7 @@ class RoomsAndFloorsTest {
             Map.entry("matter", 6),
             Map.entry("station", 7),
             Map.entry("gate", 8),
+            Map.entry("permit", 8),
             Map.entry("line", 9),
             Map.entry("quality", 9),
             Map.entry("handover", 10),

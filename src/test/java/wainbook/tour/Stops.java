@@ -135,6 +135,12 @@ final class Stops {
         put("/setup/passwords/{person}", "/setup/passwords/W-1001");
         put("/trace", "/trace", "/trace?q=" + vin());
         containments();
+        put("/permits/{vehicle}/{number}", "/permits/_works/1");
+        put(
+                "/permits/new",
+                "/permits/new",
+                "/permits/new?sort=HOT_WORK&place=Welding+bay",
+                "/permits/new?sort=LIFTING&order=" + at("packs"));
     }
 
     /** Opened by the stage setting, over a wrench that was used on vehicles handed over and on the line. */

@@ -1,0 +1,27 @@
+package wainbook.permit;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import wainbook.works.Instrument;
+import wainbook.works.Person;
+
+/**
+ * What is true now outside a permit.
+ *
+ * @param latestEnd until when a permit issued now may be valid; empty off shift
+ * @param ofVehicle what the vehicle itself brings
+ * @param person everybody that the works ever engaged, by number
+ * @param gear the register of instruments, by code
+ * @param kept kinds of instrument that the register has
+ */
+public record AtHand(
+        Instant now,
+        LocalDate today,
+        Optional<Instant> latestEnd,
+        Set<Trait> ofVehicle,
+        Function<String, Optional<Person>> person,
+        Function<String, Optional<Instrument>> gear,
+        Set<String> kept) {}

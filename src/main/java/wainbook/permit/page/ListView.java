@@ -1,0 +1,6 @@
+package wainbook.permit.page;
+
+import java.util.List;
+
+/** The permits of the works: the open ones, and the latest that are over. */
+public record ListView(List<PermitLine> open, List<PermitLine> over) {}

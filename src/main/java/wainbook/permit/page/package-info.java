@@ -1,0 +1,2 @@
+/** Permits as people and scripts see them. */
+package wainbook.permit.page;
