@@ -366,7 +366,8 @@ final class WholeWay {
         assertThat(undecided.toString())
                 .as("kept, and passes nothing")
                 .containsAnyOf("UNDECIDED", "Not shown to conform");
-        done(voltmeter("700", "437.5", "218.8", "157.1"));
+        // No two vehicles read alike to every digit: the tool would ask for a repeat.
+        done(voltmeter("700", "437.5", "218.8", vehicle.order().contains("PAGE") ? "157.3" : "157.1"));
         done(hands.entry(
                 "arjun",
                 "monitor",

@@ -107,7 +107,7 @@ class WorksFolderTest {
                 "works.yaml | code: | code: 'A'\\ncode: | works.yaml:3:1 (code) setup.fieldTwice",
                 "isolation-plans/bus-12m.yaml | source: \"PACK-2\" | source: \"PACK-1\" | isolation-plans/bus-12m.yaml:42:3 (points) setup.sourceUnproved",
                 "isolation-plans/bus-12m.yaml | wait_minutes: 10 | wait_minutes: ten | isolation-plans/bus-12m.yaml:6:15 (wait_minutes) setup.wrongValue",
-                "sheets/comm-bus12.yaml | no_concession: brakes | no_concession: doors | sheets/comm-bus12.yaml:58:20 (no_concession) setup.wrongValue",
+                "sheets/comm-bus12.yaml | no_concession: brakes | no_concession: doors | sheets/comm-bus12.yaml:93:20 (no_concession) setup.wrongValue",
                 "sheets/strip-bus12.yaml | kind: photograph | kind: picture | sheets/strip-bus12.yaml:39:11 (asks) setup.unknownKind",
                 "sheets/strip-bus12.yaml | planned_minutes: 45 | planned_minutes: -45 | sheets/strip-bus12.yaml:30:5 setup.refusedValue",
                 "sheets/strip-bus12.yaml | applies_when: \"air | applies_when: \"hair | sheets/strip-bus12.yaml:29:19 (applies_when) process.conditionFault",
