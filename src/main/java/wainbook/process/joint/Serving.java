@@ -31,7 +31,19 @@ public record Serving(Joint joint, List<Instrument> tools) {
 
     /** The same for a class that is released nevertheless, since its readings are still judged with their guard band. */
     public Optional<Reason> remark() {
-        return refusal().isPresent() ? Optional.empty() : nothingServes();
+        return refusal().isPresent() ? Optional.empty() : nothingServes().or(this::barelyServes);
+    }
+
+    /** Class A is wanted at a fifth, and may be had at a third. */
+    private Optional<Reason> barelyServes() {
+        return finest().filter(tool ->
+                        joint.jointClass() == JointClass.A && !acceptance(tool).ratioAsWanted())
+                .map(tool -> Reason.of(
+                        "process.ratioAboveWanted",
+                        SOURCE,
+                        joint.code(),
+                        tool.code(),
+                        percent(acceptance(tool).ratio() * 100, RoundingMode.UP)));
     }
 
     /** The finest tool that covers the joint's limits and whose uncertainty is known. */

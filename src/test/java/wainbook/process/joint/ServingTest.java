@@ -71,6 +71,16 @@ class ServingTest {
     }
 
     @Test
+    void a_class_A_joint_whose_finest_wrench_takes_more_than_a_fifth_is_remarked() {
+        Joint joint = joint(JointClass.A, "100", "90", "110");
+        var coarse = new Serving(joint, List.of(wrench("TW", "20", "200", "2.1")));
+        assertThat(coarse.refusal()).isEmpty();
+        assertThat(coarse.remark()).map(Reason::key).contains("process.ratioAboveWanted");
+        assertThat(new Serving(joint, List.of(wrench("TW", "20", "200", "2"))).remark())
+                .isEmpty();
+    }
+
+    @Test
     void a_target_on_its_own_limit_is_refused_since_no_wrench_could_bring_it_to_pass() {
         assertThat(refusal(joint(JointClass.A, "90", "90", "110"), wrench("TW", "20", "200", "0.1")))
                 .contains("lies on one of its limits");
