@@ -60,25 +60,35 @@ final class CanonicalJson {
 
     /** Reads text that must be canonical already. */
     static JsonNode parse(String text) {
+        JsonNode tree = parseStored(text);
+        if (!tree.isObject() || !canonical(tree).equals(text)) {
+            throw new IllegalArgumentException("not a JSON object in canonical form");
+        }
+        return tree;
+    }
+
+    /** Reads what must be written back as the same text. */
+    static <T> T read(JsonNode tree, Class<T> type) {
+        T value = readStored(tree, type);
+        if (!write(value).equals(canonical(tree))) {
+            throw new IllegalArgumentException("reads as " + type.getSimpleName() + " but not back to the same text");
+        }
+        return value;
+    }
+
+    /** Reads text that was canonical when it was stored: whether it still is, verification says. */
+    static JsonNode parseStored(String text) {
         try {
-            JsonNode tree = MAPPER.readTree(text);
-            if (!tree.isObject() || !canonical(tree).equals(text)) {
-                throw new IllegalArgumentException("not a JSON object in canonical form");
-            }
-            return tree;
+            return MAPPER.readTree(text);
         } catch (JsonProcessingException broken) {
             throw new IllegalArgumentException(broken.getOriginalMessage(), broken);
         }
     }
 
-    static <T> T read(JsonNode tree, Class<T> type) {
+    /** As {@link #read}, of a tree that was written from such a value. */
+    static <T> T readStored(JsonNode tree, Class<T> type) {
         try {
-            T value = Whole.check(MAPPER.treeToValue(tree, type));
-            if (!write(value).equals(canonical(tree))) {
-                throw new IllegalArgumentException(
-                        "reads as " + type.getSimpleName() + " but not back to the same text");
-            }
-            return value;
+            return Whole.check(MAPPER.treeToValue(tree, type));
         } catch (JsonProcessingException broken) {
             throw new IllegalArgumentException(type.getSimpleName() + ": " + broken.getOriginalMessage(), broken);
         }

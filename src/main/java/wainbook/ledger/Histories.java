@@ -125,7 +125,7 @@ class Histories {
             return known;
         }
         return known.and(added.stream()
-                .map(row -> Said.parse(row.said).entry(row.hash, kinds))
+                .map(row -> Said.stored(row.said, row.hash, kinds))
                 .toList());
     }
 

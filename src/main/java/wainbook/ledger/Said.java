@@ -50,9 +50,18 @@ record Said(
                 CanonicalJson.tree(Whole.check(saying)));
     }
 
-    /** Reads the stored text; the exception says what is wrong with it. */
+    /** Reads the text strictly: every form but the canonical one is wrong, and the exception says what is. */
     static Said parse(String text) {
-        Said said = CanonicalJson.read(CanonicalJson.parse(text), Said.class);
+        return known(CanonicalJson.read(CanonicalJson.parse(text), Said.class));
+    }
+
+    /** An entry as it is read over and over: half the work of {@link #parse}, which {@link Verification} does. */
+    static Entry stored(String text, String hash, Kinds kinds) {
+        Said said = known(CanonicalJson.readStored(CanonicalJson.parseStored(text), Said.class));
+        return said.entry(hash, CanonicalJson.readStored(said.body, said.type(kinds)));
+    }
+
+    private static Said known(Said said) {
         if (!FORMAT.equals(said.format)) {
             throw new IllegalArgumentException("format is " + said.format + ", not " + FORMAT);
         }
@@ -64,15 +73,16 @@ record Said(
     }
 
     Entry entry(String hash, Kinds kinds) {
-        Class<? extends Saying> type =
-                kinds.type(kind).orElseThrow(() -> new IllegalArgumentException("kind " + kind + " is not known"));
+        return entry(hash, CanonicalJson.read(body, type(kinds)));
+    }
+
+    private Class<? extends Saying> type(Kinds kinds) {
+        return kinds.type(kind).orElseThrow(() -> new IllegalArgumentException("kind " + kind + " is not known"));
+    }
+
+    private Entry entry(String hash, Saying saying) {
         return new Entry(
-                id,
-                Subject.parse(subject),
-                number,
-                new Moment(who, at, deviceAt, station),
-                hash,
-                Kinds.newest(CanonicalJson.read(body, type)));
+                id, Subject.parse(subject), number, new Moment(who, at, deviceAt, station), hash, Kinds.newest(saying));
     }
 
     static String hash(String text) {
