@@ -23,6 +23,7 @@ import wainbook.process.determination.ToRead;
     @JsonSubTypes.Type(value = Ask.Serial.class, name = "serial"),
     @JsonSubTypes.Type(value = Ask.Lot.class, name = "lot"),
     @JsonSubTypes.Type(value = Ask.Quantity.class, name = "quantity"),
+    @JsonSubTypes.Type(value = Ask.Recount.class, name = "recount"),
     @JsonSubTypes.Type(value = Ask.Choice.class, name = "choice"),
     @JsonSubTypes.Type(value = Ask.Text.class, name = "text"),
     @JsonSubTypes.Type(value = Ask.Wait.class, name = "wait"),
@@ -209,6 +210,25 @@ public sealed interface Ask {
             if (unit.isBlank()) {
                 throw new IllegalArgumentException("a quantity has a unit");
             }
+        }
+    }
+
+    /**
+     * Counted again: as many as were counted at an earlier item of the sheet, tools before a cover closes for example.
+     *
+     * @param item key of the earlier item, which asks for a quantity
+     */
+    record Recount(String item, String unit) implements Ask {
+        public Recount {
+            Code.checked("an item's key", item);
+            if (unit.isBlank()) {
+                throw new IllegalArgumentException("a count has a unit");
+            }
+        }
+
+        /** As it is asked at a vehicle, once it is known how many were counted. */
+        public Quantity after(Optional<BigDecimal> counted) {
+            return new Quantity(unit, counted);
         }
     }
 

@@ -75,10 +75,14 @@ public record CheckItem(
 
     /** As it is on a vehicle of which these facts are stated. */
     public CheckItem on(Map<String, String> stated) {
+        return asking(asks.on(stated));
+    }
+
+    public CheckItem asking(Ask other) {
         return new CheckItem(
                 key,
                 title,
-                asks.on(stated),
+                other,
                 condition,
                 competence,
                 caution,

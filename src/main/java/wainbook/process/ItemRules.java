@@ -67,6 +67,9 @@ record ItemRules(CheckItem item, Known known) {
             table.columns()
                     .forEach(column -> faults.addAll(limitFaults(column.title(), column.works(), column.legal())));
         }
+        if (item.asks() instanceof Ask.Recount recount && !item.after().contains(recount.item())) {
+            faults.add(fault("process.recountNotAfter", recount.item()));
+        }
         if (item.asks() instanceof Ask.Serial serial) {
             serial.pattern().flatMap(this::patternFault).ifPresent(faults::add);
         }

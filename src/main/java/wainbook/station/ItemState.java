@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Entry;
+import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 
 /**
@@ -68,6 +69,11 @@ public record ItemState(
 
     public CheckItem item() {
         return line.item();
+    }
+
+    ItemState asking(Ask other) {
+        var asked = new SheetLine(line.sheet(), line.revision(), item().asking(other));
+        return new ItemState(asked, status, entries, failures, passing, takenBy, missingFacts);
     }
 
     public String key() {

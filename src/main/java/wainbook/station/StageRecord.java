@@ -1,5 +1,6 @@
 package wainbook.station;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import wainbook.process.CheckItem;
 import wainbook.process.CheckSheet;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.CarriedOver;
+import wainbook.station.StationSaying.Counted;
 import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.ReSequenced;
 import wainbook.station.determination.DeterminedInWords;
@@ -43,10 +45,28 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
             return new StageRecord(
                     stage,
                     binding,
-                    lines.values().stream()
+                    counted(lines.values().stream()
                             .map(line -> ItemFold.of(history, order, stage, line))
-                            .toList());
+                            .toList()));
         });
+    }
+
+    /** What is counted again is asked as what was counted before. */
+    private static List<ItemState> counted(List<ItemState> states) {
+        return states.stream()
+                .map(state -> state.item().asks() instanceof Ask.Recount recount
+                        ? state.asking(recount.after(count(states, recount.item())))
+                        : state)
+                .toList();
+    }
+
+    private static Optional<BigDecimal> count(List<ItemState> states, String key) {
+        return states.stream()
+                .filter(state -> state.key().equals(key))
+                .flatMap(state -> state.passing().stream())
+                .filter(entry -> entry.saying() instanceof Counted)
+                .map(entry -> ((Counted) entry.saying()).quantity())
+                .findFirst();
     }
 
     public Optional<ItemState> item(String key) {

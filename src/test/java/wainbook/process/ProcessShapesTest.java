@@ -51,6 +51,7 @@ class ProcessShapesTest {
                 new Ask.Serial("PACK", Optional.of("P[0-9]{6}")),
                 new Ask.Lot("COOLANT"),
                 new Ask.Quantity("l", Optional.of(decimal("38"))),
+                new Ask.Recount("tools-in", "pieces"),
                 new Ask.Choice(List.of(new Ask.Choice.Option("sound", true), new Ask.Choice.Option("cracked", false))),
                 new Ask.Text(Optional.empty(), 200),
                 new Ask.Wait(10),

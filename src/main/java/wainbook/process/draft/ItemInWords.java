@@ -108,6 +108,8 @@ public final class ItemInWords {
         } else if (ask instanceof Ask.Quantity quantity) {
             part.say("unit", quantity.unit())
                     .say("expected", quantity.expected().map(value -> value.toPlainString()));
+        } else if (ask instanceof Ask.Recount recount) {
+            part.say("item", recount.item()).say("unit", recount.unit());
         } else if (ask instanceof Ask.Text text) {
             part.say("prompt", text.prompt()).say("maxLength", text.maxLength());
         } else if (ask instanceof Ask.Wait wait) {

@@ -69,6 +69,10 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
                     "quantity",
                     typed -> new Ask.Quantity(typed.text("unit"), typed.maybeDecimal("expected")),
                     around -> List.of(Input.line("unit"), Input.decimal("expected"))),
+            new AskForm(
+                    "recount",
+                    typed -> new Ask.Recount(typed.code("item"), typed.text("unit")),
+                    around -> List.of(Input.line("item"), Input.line("unit"))),
             new AskForm("choice", AskForm::choice, around -> List.of(Input.area("options"))),
             new AskForm(
                     "text",
@@ -155,6 +159,9 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
             typed.put(
                     "expected",
                     quantity.expected().map(BigDecimal::toPlainString).orElse(""));
+        } else if (ask instanceof Ask.Recount recount) {
+            typed.put("item", recount.item());
+            typed.put("unit", recount.unit());
         } else if (ask instanceof Ask.Text text) {
             typed.put("prompt", text.prompt().orElse(""));
             typed.put("maxLength", "" + text.maxLength());
