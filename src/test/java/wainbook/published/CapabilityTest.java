@@ -121,6 +121,17 @@ class CapabilityTest {
         assertThat(found.pp()).isEmpty();
     }
 
+    /** The same values taken as normal look half as good again, which is why the law is to be said; by hand. */
+    @Test
+    void skewed_values_taken_as_normal() {
+        double mean = 20 * Math.exp(0.35 * 0.35 / 2);
+        double s = mean * Math.sqrt(Math.exp(0.35 * 0.35) - 1);
+        Results found = results(new Capability()
+                .of(new Capability.Inputs(values(mean, s, 60), Optional.empty(), Optional.of(60.0), 0.95, Law.NORMAL)));
+
+        assertThat(found.ppk().orElseThrow()).isCloseTo(1.6821581994717265, within(1e-9));
+    }
+
     /** Both limits three sigma of the logarithms away: both indices are 1; by hand. */
     @Test
     void skewed_values_between_two_limits() {

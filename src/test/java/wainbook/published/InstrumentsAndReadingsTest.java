@@ -48,6 +48,18 @@ class InstrumentsAndReadingsTest {
                 .isCloseTo(0.66, within(0.005));
     }
 
+    /**
+     * JCGM 106:2012, 9.5.4: resistors of 1500 Ω with a scatter of 0.12 Ω between 1499.8 and 1500.2 Ω. The inputs were read in an
+     * open-source program for this example; that about 0.90 of them conform is from memory.
+     */
+    @Test
+    void resistors_of_the_guide() {
+        var inputs = new ConformanceProbability.Inputs(1500, 0.12, Optional.of(1499.8), Optional.of(1500.2));
+
+        assertThat(results(new ConformanceProbability().of(inputs)).probability())
+                .isCloseTo(0.90, within(0.005));
+    }
+
     @Test
     void probability_of_conforming_to_one_limit() {
         var conformance = new ConformanceProbability();

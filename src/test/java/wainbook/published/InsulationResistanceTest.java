@@ -59,6 +59,19 @@ class InsulationResistanceTest {
         assertThat(found.positiveOhm().orElseThrow()).isCloseTo(1e6, withinPercentage(PPM));
     }
 
+    /**
+     * The older form R0·(1 + U2/U1)·(U1 − U1′)/U1′ (earlier UN R100 and SAE J1766, from memory) reads 6.25 % low with a 10 MΩ meter,
+     * since it takes the rails' sum for the whole voltage. Ours does not.
+     */
+    @Test
+    void older_form_leans_on_an_ideal_meter() {
+        double older = 350_000 * (1 + 218.75 / 437.5) * (437.5 - 157.05128205128) / 157.05128205128;
+        var found = results(measured(700, 437.5, 218.75, 157.05128205128, 350_000, Rail.NEGATIVE, 700));
+
+        assertThat(older).isCloseTo(937_500, withinPercentage(PPM));
+        assertThat(found.isolationOhm() / older).isCloseTo(700 / (437.5 + 218.75), withinPercentage(PPM));
+    }
+
     /** Readings to a tenth of a volt; by hand. */
     @Test
     void rounded_readings() {

@@ -7,6 +7,7 @@ import static wainbook.engineering.Answers.results;
 
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,6 +35,20 @@ class SharesAndLotsTest {
         assertThat(found.upper()).isCloseTo(97.129424, within(1e-6));
         assertThat(found.upperOnly()).isCloseTo(97.07 + 1.8739536058511987 * 0.0268, within(1e-8));
         assertThat(found.lowerOnly()).isCloseTo(97.07 - 1.8739536058511987 * 0.0268, within(1e-8));
+    }
+
+    /** The page's short formula for one side comes out a thousandth above the exact factor; both read there. */
+    @Test
+    void short_formula_of_the_handbook_for_one_side() {
+        double zp = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.90);
+        double zg = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.99);
+        double a = 1 - zg * zg / (2 * 42);
+        double b = zp * zp - zg * zg / 43;
+        double k1 = (zp + Math.sqrt(zp * zp - a * b)) / a;
+        var exact = results(new ToleranceInterval().of(new ToleranceInterval.Inputs(43, 97.07, 0.0268, 0.90, 0.99)));
+
+        assertThat(k1).isCloseTo(1.8751895812770254, within(1e-8));
+        assertThat(exact.k1() / k1).isBetween(0.999, 1.0);
     }
 
     /** Factors for 95 and 99 % of all with 95 % confidence, by the formulas of the handbook's page and by hand. */
