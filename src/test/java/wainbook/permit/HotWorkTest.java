@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
 import wainbook.act.Reason;
@@ -26,6 +27,7 @@ import wainbook.works.WorksDay;
 
 /** The life of a hot-work permit on a vehicle, from its refusal to the last look for fire. */
 @QuarkusTest
+@Tag("database")
 class HotWorkTest {
 
     @Inject

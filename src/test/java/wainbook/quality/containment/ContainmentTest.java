@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
@@ -54,6 +55,7 @@ import wainbook.works.WorksSaying.WithdrawalCause;
 
 /** One entry puts an instrument in doubt; every reading made with it is found, judged, and stays open until it is decided. */
 @QuarkusTest
+@Tag("database")
 class ContainmentTest {
 
     @Inject

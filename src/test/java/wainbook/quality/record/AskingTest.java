@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
@@ -42,6 +43,7 @@ import wainbook.station.StationSaying.Verdict;
 
 /** Who is asked, who settles, and when statistics by person are on. */
 @QuarkusTest
+@Tag("database")
 class AskingTest {
 
     private record Told(UUID id, List<Subject> writes, Class<? extends Saying> says) implements Asked {}

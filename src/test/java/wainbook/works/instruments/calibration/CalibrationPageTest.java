@@ -9,12 +9,14 @@ import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 
 /** A wrench of the test's own is calibrated with its points, by the form. */
 @QuarkusTest
+@Tag("database")
 class CalibrationPageTest {
 
     private final String today = LocalDate.now(ZoneOffset.UTC).toString();

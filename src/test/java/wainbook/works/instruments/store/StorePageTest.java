@@ -7,12 +7,14 @@ import io.restassured.response.Response;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 
 /** A gauge of the test's own goes out of the store and comes back. */
 @QuarkusTest
+@Tag("database")
 class StorePageTest {
 
     private final String gauge = "GA-" + UUID.randomUUID().toString().substring(0, 8);
