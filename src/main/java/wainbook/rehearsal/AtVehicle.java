@@ -26,14 +26,16 @@ final class AtVehicle {
     final PlayedClock clock;
     final Dice dice;
     final String order;
+    final Whereabouts.At here;
 
-    AtVehicle(Acts acts, Crew crew, ToolStore tools, PlayedClock clock, Dice dice, String order) {
+    AtVehicle(Acts acts, Crew crew, ToolStore tools, PlayedClock clock, Dice dice, Whereabouts.At here) {
         this.acts = acts;
         this.crew = crew;
         this.tools = tools;
         this.clock = clock;
         this.dice = dice;
-        this.order = order;
+        this.here = here;
+        this.order = here.order();
     }
 
     Instant now() {

@@ -1,11 +1,13 @@
 package wainbook.rehearsal;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import wainbook.isolation.step.FactsNow;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
@@ -20,22 +22,33 @@ final class Crew {
 
     private static final Set<Role> AT_VEHICLES = Set.of(Role.TECHNICIAN, Role.TEAM_LEADER, Role.INSPECTOR);
 
+    /** How long an item keeps somebody, and how long an isolation or a test does. */
+    private static final Duration ITEM = Duration.ofMinutes(20);
+
+    private static final Duration ISOLATION = Duration.ofMinutes(150);
+
     private final List<Person> people;
     private final WorksDay day;
+    private final Whereabouts.At here;
 
-    private Crew(List<Person> people, WorksDay day) {
+    private Crew(List<Person> people, WorksDay day, Whereabouts.At here) {
         this.people = List.copyOf(people);
         this.day = day;
+        this.here = here;
     }
 
-    /** @param numbers whom to count on; others may have been engaged since who have another password */
-    static Crew of(Set<String> numbers, Ledger ledger, WorksDay day) {
+    /**
+     * @param numbers whom to count on; others may have been engaged since who have another password
+     * @param here the vehicle that they are chosen for: whoever is at another one at the time is not
+     */
+    static Crew of(Set<String> numbers, Ledger ledger, WorksDay day, Whereabouts.At here) {
         return new Crew(
                 PersonRow.everybody().stream()
                         .filter(row -> !row.hasLeft && numbers.contains(row.number))
                         .map(row -> Person.of(ledger.history(Subject.person(row.number))))
                         .toList(),
-                day);
+                day,
+                here);
     }
 
     String anyone(Role role, Dice dice) {
@@ -43,7 +56,12 @@ final class Crew {
     }
 
     /** Whoever of a station's own people may do the work; somebody from elsewhere where none of them may. */
-    Optional<String> worker(int station, Optional<String> competence, int level, Instant at, Dice dice) {
+    Optional<String> worker(int station, Optional<String> competence, Instant at, Dice dice) {
+        return worker(station, competence, 0, at, ITEM, dice);
+    }
+
+    private Optional<String> worker(
+            int station, Optional<String> competence, int level, Instant at, Duration stay, Dice dice) {
         Predicate<Person> may =
                 person -> competence.map(code -> holds(person, code, level, at)).orElse(true);
         List<Person> able = people.stream()
@@ -54,31 +72,55 @@ final class Crew {
                 .filter(person -> mans(person, station))
                 .filter(may)
                 .toList();
-        List<Person> from = own.isEmpty() ? able : own;
-        return from.isEmpty() ? Optional.empty() : Optional.of(dice.one(from).number());
+        return one(own.isEmpty() ? able : own, able, at, stay, dice);
+    }
+
+    /** Whoever of a station's own people may work under a permit, for as long as an isolation lasts. */
+    Optional<String> receiver(int station, Instant at, Dice dice) {
+        return worker(station, Optional.of(FactsNow.COMPETENCE), 2, at, ISOLATION, dice);
     }
 
     /** Somebody at a level of authorisation for high voltage who is none of those named. */
     Optional<String> authorised(int level, Instant at, Dice dice, String... besides) {
-        return somebody(person -> holds(person, FactsNow.COMPETENCE, level, at), dice, besides);
+        return somebody(person -> holds(person, FactsNow.COMPETENCE, level, at), at, dice, besides);
     }
 
     /** Somebody appointed to issue permits who is none of those named. */
     Optional<String> issuer(Instant at, Dice dice, String... besides) {
-        return somebody(person -> holds(person, FactsNow.ISSUER, 0, at), dice, besides);
+        return somebody(person -> holds(person, FactsNow.ISSUER, 0, at), at, dice, besides);
     }
 
     List<Person> inspectors() {
         return with(Role.INSPECTOR);
     }
 
-    private Optional<String> somebody(Predicate<Person> who, Dice dice, String... besides) {
+    private Optional<String> somebody(Predicate<Person> who, Instant at, Dice dice, String... besides) {
         List<Person> able = people.stream()
                 .filter(who)
                 .filter(person -> !person.roles().contains(Role.INSPECTOR))
                 .filter(person -> !Arrays.asList(besides).contains(person.number()))
                 .toList();
-        return able.isEmpty() ? Optional.empty() : Optional.of(dice.one(able).number());
+        return one(able, able, at, ISOLATION, dice);
+    }
+
+    /** One of those wished for who is not elsewhere; else of all who may but inspectors; else whoever there is. */
+    private Optional<String> one(List<Person> wished, List<Person> able, Instant at, Duration stay, Dice dice) {
+        return Stream.of(free(wished, at, stay), free(producing(able), at, stay), wished)
+                .filter(some -> !some.isEmpty())
+                .findFirst()
+                .map(some -> dice.one(some).number());
+    }
+
+    private static List<Person> producing(List<Person> some) {
+        return some.stream()
+                .filter(person -> !person.roles().contains(Role.INSPECTOR))
+                .toList();
+    }
+
+    private List<Person> free(List<Person> some, Instant at, Duration stay) {
+        return some.stream()
+                .filter(person -> here.free(person.number(), at, stay))
+                .toList();
     }
 
     private boolean holds(Person person, String competence, int level, Instant at) {

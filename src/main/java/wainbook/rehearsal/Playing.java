@@ -48,6 +48,7 @@ final class Playing {
     private final ZoneId zone;
     private final String numbers;
     private final Set<String> people;
+    private final Whereabouts whereabouts = new Whereabouts();
 
     /** @param numbers what the numbers of the work orders begin with */
     Playing(Acts acts, WorksFiles works, Scenario scenario, Odds odds, Instant present, String numbers) {
@@ -89,7 +90,7 @@ final class Playing {
     void certificates(int handedOver) {
         Instant before = beforeAll(times, steps(), handedOver).plus(Duration.ofHours(1));
         acts.ledger.together(LEG_TIMEOUT_S, () -> {
-            String engineer = Crew.of(people, acts.ledger, acts.day)
+            String engineer = Crew.of(people, acts.ledger, acts.day, whereabouts.at("office"))
                     .anyone(Role.QUALITY_ENGINEER, Dice.of(scenario.seed(), "certificates"));
             new Certificates(acts, scenario.certificates(), scenario.seed(), engineer)
                     .puttingOnRecord(Clock.fixed(before, ZoneOffset.UTC));
@@ -266,6 +267,9 @@ final class Playing {
     private void found(VehicleWay way, Scene.Member member, Line.Leg leg) {
         onto(way, member.entry(), leg);
         StageWork work = way.work(leg.stage(), leg.step(), pace(member, leg));
+        if (member.found() == Scene.Found.UNSIGNED) {
+            work.readsAlikeOnce();
+        }
         if (atWork(member)) {
             work.upTo(member.share(), present);
         } else {
@@ -347,13 +351,14 @@ final class Playing {
                 vin(kind, entry),
                 item -> Optional.<BigDecimal>ofNullable(scenario.typical().get(item)),
                 evidence::of);
+        Whereabouts.At here = whereabouts.at(number(entry));
         var at = new AtVehicle(
                 acts,
-                Crew.of(people, acts.ledger, acts.day),
-                new ToolStore(acts.ledger, acts.day),
+                Crew.of(people, acts.ledger, acts.day, here),
+                new ToolStore(acts.ledger, acts.day, here),
                 clock,
                 dice,
-                number(entry));
+                here);
         return new VehicleWay(at, kind, operators, answers, odds);
     }
 

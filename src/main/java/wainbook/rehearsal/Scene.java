@@ -18,7 +18,7 @@ record Scene(List<Member> members) {
         STUCK,
         /** Done and signed; the station ahead is taken. */
         SIGNED,
-        /** Done; the gate waits for its inspector. */
+        /** Done; the gate waits for its inspector. One joint of it was recorded as no hand and no wrench would. */
         UNSIGNED,
         /** Held for parts. */
         HELD,

@@ -2,11 +2,11 @@ package wainbook.rehearsal;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wainbook.isolation.step.FactsNow;
 import wainbook.isolation.step.Wanted;
 import wainbook.ledger.Entry;
 import wainbook.process.Ask;
@@ -32,6 +32,9 @@ final class StageWork {
     private static final double SURPRISES_MIN = 6;
     private static final double ISOLATING_MIN = 25;
 
+    /** Fasteners that are hardly ever all alike. */
+    private static final int MANY = 6;
+
     private final AtVehicle at;
     private final String stage;
     private final int station;
@@ -41,6 +44,7 @@ final class StageWork {
     private final Events events;
     private final Set<String> happened = new HashSet<>();
     private Optional<DeadWork> dead = Optional.empty();
+    private boolean alikeOnce;
 
     /** @param pace clock minutes for a planned minute of the people's time: several work at once */
     StageWork(AtVehicle at, String stage, int station, Answers answers, Odds odds, double pace) {
@@ -51,6 +55,11 @@ final class StageWork {
         this.odds = odds;
         this.pace = pace;
         this.events = new Events(at, stage);
+    }
+
+    /** The next joint of many fasteners comes out the same at each of them, as from no hand and no wrench. */
+    void readsAlikeOnce() {
+        alikeOnce = true;
     }
 
     /** Works until this share of the items is settled; all of them at 1, and then the vehicle is restored. */
@@ -140,7 +149,7 @@ final class StageWork {
         String person = person(item, instrument);
         at.pass(item.plannedMinutes() * pace * at.dice.between(QUICKEST, SLOWEST));
         Optional<Reply> wrong = bad ? answers.bad(item.asks(), joint) : Optional.empty();
-        Reply reply = wrong.orElseGet(() -> answers.good(state.line().name(), item.asks(), joint));
+        Reply reply = wrong.orElseGet(() -> alike(answers.good(state.line().name(), item.asks(), joint)));
         Entry entry = enter(state, person, instrument, reply);
         if (item.asks() instanceof Ask.Wait wait && state.status() != Status.WAITING) {
             at.clock.pass(Duration.ofMinutes(wait.minutes()));
@@ -155,7 +164,22 @@ final class StageWork {
         return entry;
     }
 
+    private Reply alike(Reply reply) {
+        int bolts = reply.boltsNm().size();
+        if (!alikeOnce || bolts < MANY || !reply.anglesDeg().isEmpty()) {
+            return reply;
+        }
+        alikeOnce = false;
+        return Reply.with()
+                .boltsNm(Collections.nCopies(bolts, reply.boltsNm().get(0)))
+                .build();
+    }
+
     private Entry enter(ItemState state, String person, Optional<String> instrument, Reply reply) {
+        at.clock.waitUntil(at.here.here(person, at.now()));
+        instrument.ifPresent(code -> at.clock.waitUntil(at.here.here(code, at.now())));
+        at.here.seen(person, at.now());
+        instrument.ifPresent(code -> at.here.seen(code, at.now()));
         return at.done(
                 at.acts.recording.record(
                         new Recording.ToRecord(at.dice.id(), at.order, state.key(), instrument, reply), at.as(person)),
@@ -194,7 +218,7 @@ final class StageWork {
 
     private String worker(CheckItem item) {
         return AtVehicle.needed(
-                at.crew.worker(station, item.competence(), 0, at.now(), at.dice), item.key() + " " + item.competence());
+                at.crew.worker(station, item.competence(), at.now(), at.dice), item.key() + " " + item.competence());
     }
 
     /** A permit is for all the dead work of a stage, not for one item. */
@@ -204,8 +228,7 @@ final class StageWork {
 
     private DeadWork dead() {
         if (dead.isEmpty()) {
-            String receiver = AtVehicle.needed(
-                    at.crew.worker(station, Optional.of(FactsNow.COMPETENCE), 2, at.now(), at.dice), "dead work");
+            String receiver = AtVehicle.needed(at.crew.receiver(station, at.now(), at.dice), "dead work");
             dead = Optional.of(new DeadWork(at, station, receiver));
         }
         return dead.get();

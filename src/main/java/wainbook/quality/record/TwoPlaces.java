@@ -16,10 +16,11 @@ final class TwoPlaces {
 
     Optional<Question> in(Made made) {
         Optional<Question> person = apart(made, made.person());
-        Optional<Question> tool = made.instrument().flatMap(code -> apart(made, "instrument " + code));
+        Optional<Question> tool = made.instrument().flatMap(code -> apart(made, code));
         return person.or(() -> tool);
     }
 
+    /** @param whose number of the person or code of the instrument; no two are alike */
     private Optional<Question> apart(Made made, String whose) {
         Optional<Made> before = Optional.ofNullable(last.put(whose, made));
         return before.filter(
@@ -36,7 +37,7 @@ final class TwoPlaces {
                                 made.station().orElseThrow(),
                                 String.valueOf(
                                         Duration.between(former.at(), made.at()).toSeconds()),
-                                made.instrument().orElse("")),
+                                whose),
                         1));
     }
 }
