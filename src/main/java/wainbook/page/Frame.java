@@ -44,12 +44,23 @@ public class Frame {
         return Optional.of(name == null ? identity.getPrincipal().getName() : name);
     }
 
-    public List<Place> places() {
+    /** The places that the person may see, in their groups. */
+    public List<PlaceGroup> groups() {
         return navigations.stream()
-                .flatMap(navigation -> navigation.places().stream())
-                .filter(place ->
-                        place.roles().isEmpty() || place.roles().stream().anyMatch(identity::hasRole))
+                .flatMap(navigation -> navigation.groups().stream())
+                .flatMap(group -> group.only(this::maySee).stream())
                 .toList();
+    }
+
+    /** The group of the page that is drawn, if it has more places than one. */
+    public Optional<PlaceGroup> branch() {
+        return groups().stream()
+                .filter(group -> group.branches() && group.holds(path()))
+                .findFirst();
+    }
+
+    private boolean maySee(Place place) {
+        return place.roles().isEmpty() || place.roles().stream().anyMatch(identity::hasRole);
     }
 
     /** What every page says for a while. */
