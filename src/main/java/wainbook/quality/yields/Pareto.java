@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** What went wrong, the commonest first: by cause, stage, kind of vehicle or item, and how many working minutes it cost. */
+/** What went wrong, the commonest first: by cause, stage, kind of vehicle, item or part, and how many working minutes it cost. */
 public record Pareto(By by, List<Row> rows) {
 
     public Pareto {
@@ -20,7 +20,8 @@ public record Pareto(By by, List<Row> rows) {
         CAUSE,
         STAGE,
         KIND,
-        ITEM;
+        ITEM,
+        PART;
 
         private String of(Slip slip) {
             return switch (this) {
@@ -28,6 +29,7 @@ public record Pareto(By by, List<Row> rows) {
                 case STAGE -> slip.stage();
                 case KIND -> slip.vehicleKind();
                 case ITEM -> slip.item();
+                case PART -> slip.part();
             };
         }
 

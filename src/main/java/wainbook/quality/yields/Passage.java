@@ -16,6 +16,7 @@ import wainbook.matter.MatterSaying.Cause;
 import wainbook.matter.MatterSaying.Disposed;
 import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.order.WorkOrder;
+import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Chosen;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Verdict;
@@ -88,8 +89,8 @@ public record Passage(String order, String vehicleKind, String stage, Instant si
                     result(entry, said, passed).ifPresent(slips::add);
                 } else if (entry.saying() instanceof Voided said && results.containsKey(said.entry())) {
                     passed.values().remove(said.entry());
-                    String item = results.get(said.entry()).about().item();
-                    slips.add(slip(Slip.Sort.VOIDED, "VOIDED", item, entry, Optional.empty()));
+                    About about = results.get(said.entry()).about();
+                    slips.add(slip(Slip.Sort.VOIDED, "VOIDED", about.item(), part(about), entry, Optional.empty()));
                 } else if (entry.saying() instanceof NonconformityOpened said
                         && said.stage().equals(stage)
                         && said.cause() == Cause.REPORTED) {
@@ -97,6 +98,7 @@ public record Passage(String order, String vehicleKind, String stage, Instant si
                             Slip.Sort.REPORTED,
                             "REPORTED",
                             said.item().map(Slips::key).orElse(""),
+                            said.item().map(this::partOf).orElse(""),
                             entry,
                             decided(entry, said)));
                 }
@@ -108,12 +110,23 @@ public record Passage(String order, String vehicleKind, String stage, Instant si
             String line = said.about().line();
             if (said.verdict() == Verdict.FAIL) {
                 String cause = said instanceof Chosen ? "FOUND_WRONG" : "OUTSIDE_LIMITS";
-                return Optional.of(slip(Slip.Sort.FAILED, cause, said.about().item(), entry, putRight(entry, line)));
+                return Optional.of(slip(
+                        Slip.Sort.FAILED,
+                        cause,
+                        said.about().item(),
+                        part(said.about()),
+                        entry,
+                        putRight(entry, line)));
             }
             return passed.put(line, entry.id()) == null
                     ? Optional.empty()
                     : Optional.of(slip(
-                            Slip.Sort.DONE_AGAIN, "DONE_AGAIN", said.about().item(), entry, Optional.empty()));
+                            Slip.Sort.DONE_AGAIN,
+                            "DONE_AGAIN",
+                            said.about().item(),
+                            part(said.about()),
+                            entry,
+                            Optional.empty()));
         }
 
         private Optional<Long> putRight(Entry failed, String line) {
@@ -141,7 +154,21 @@ public record Passage(String order, String vehicleKind, String stage, Instant si
             return line.substring(line.indexOf('/') + 1);
         }
 
-        private Slip slip(Slip.Sort sort, String cause, String item, Entry entry, Optional<Long> lost) {
+        private static String part(About about) {
+            return String.join(" + ", about.fits());
+        }
+
+        /** What an item fits stands in its entries. */
+        private String partOf(String line) {
+            return history.saying(Result.class)
+                    .map(entry -> ((Result) entry.saying()).about())
+                    .filter(about -> about.line().equals(line))
+                    .map(Slips::part)
+                    .findFirst()
+                    .orElse("");
+        }
+
+        private Slip slip(Slip.Sort sort, String cause, String item, String part, Entry entry, Optional<Long> lost) {
             return new Slip(
                     sort,
                     cause,
@@ -149,6 +176,7 @@ public record Passage(String order, String vehicleKind, String stage, Instant si
                     kind,
                     stage,
                     item,
+                    part,
                     entry.moment().at(),
                     entry.number(),
                     lost);

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param cause as messages name it, under {@code quality.slip.}
  * @param item the check item; empty for something seen beside the sheet
+ * @param part what the item fits, or several with a plus between; empty where it fits nothing
  * @param number of the entry in the vehicle's record
  * @param lostMinutes working minutes from the failure to the pass of the same item, or until a nonconformity was decided
  */
@@ -18,6 +19,7 @@ public record Slip(
         String vehicleKind,
         String stage,
         String item,
+        String part,
         Instant at,
         long number,
         Optional<Long> lostMinutes) {

@@ -1,6 +1,7 @@
 package wainbook.quality.yields;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
@@ -138,12 +139,30 @@ class YieldTest {
         assertThat(pareto.rows().get(0).lostMinutes()).isEqualTo(15);
     }
 
+    @Test
+    void a_slip_counts_to_the_part_that_the_item_fits() {
+        ordered();
+        say(new Chosen(fitting("a", "PUMP"), basis(), "seen", Verdict.FAIL));
+        say(new NonconformityOpened(1, "packs", Optional.of("SHEET/a"), Cause.REPORTED, "scratched", Optional.empty()));
+        say(new Chosen(fitting("b", "PUMP", "HOSE"), basis(), "seen", Verdict.FAIL));
+        say(chosen("c", Verdict.FAIL));
+        signed();
+
+        assertThat(Pareto.of(passage().slips(), By.PART).rows())
+                .extracting(Pareto.Row::code, Pareto.Row::count)
+                .containsExactly(tuple("PUMP", 2), tuple("", 1), tuple("PUMP + HOSE", 1));
+    }
+
+    private static About fitting(String item, String... parts) {
+        return new About("packs", "SHEET", 1, item, List.of(parts));
+    }
+
     private static Passage passage(String stage, int vehicle, boolean failed) {
         return new Passage("WB-" + vehicle, "BUS", stage, FIRST, 10, failed ? List.of(slip("a")) : List.of());
     }
 
     private static Slip slip(String item) {
-        return new Slip(Slip.Sort.FAILED, "OUTSIDE_LIMITS", "WB-1", "BUS", "S0", item, FIRST, 1, Optional.of(5L));
+        return new Slip(Slip.Sort.FAILED, "OUTSIDE_LIMITS", "WB-1", "BUS", "S0", item, "", FIRST, 1, Optional.of(5L));
     }
 
     private Passage passage() {

@@ -41,6 +41,9 @@ public record YieldView(Yield yield, Pareto pareto, Form form, List<Option> kind
     }
 
     public String name(Pareto.Row row) {
+        if (pareto.by() == By.PART && row.code().isEmpty()) {
+            return Words.of("quality.noPart");
+        }
         return pareto.by() == By.CAUSE ? Words.of("quality.slip." + row.code()) : title(row.code());
     }
 
