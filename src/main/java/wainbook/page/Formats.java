@@ -1,5 +1,6 @@
 package wainbook.page;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -8,7 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.regex.Pattern;
 
-/** How times are written: the works' local time, with the full instant for whoever asks. */
+/** How times and figures are written: the works' local time, with the full instant for whoever asks. */
 public record Formats(ZoneId zone) {
 
     private static final Pattern DAY_OR_INSTANT = Pattern.compile("\\d{4}-\\d\\d-\\d\\d(T[0-9:.]+Z)?");
@@ -19,6 +20,12 @@ public record Formats(ZoneId zone) {
     private static final DateTimeFormatter EXACT = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm:ss", Words.LOCALE);
     private static final DateTimeFormatter FULL =
             DateTimeFormatter.ofPattern("EEEE d MMMM yyyy HH:mm:ss", Words.LOCALE);
+
+    /** A figure that may lie on either side of nought, its sign always said. */
+    public static String signed(BigDecimal value) {
+        String plain = value.stripTrailingZeros().toPlainString();
+        return value.signum() > 0 ? "+" + plain : plain.replace('-', '−');
+    }
 
     public String clock(Instant at) {
         return CLOCK.format(at.atZone(zone));

@@ -1,6 +1,7 @@
 package wainbook.rehearsal;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import wainbook.process.Ask;
 import wainbook.process.Limits;
 import wainbook.process.determination.Given;
@@ -84,9 +85,7 @@ record DeterminedReadings(Dice dice, Ask.Determine ask) {
     }
 
     private static String volts(double volt) {
-        return BigDecimal.valueOf(volt)
-                .setScale(1, java.math.RoundingMode.HALF_UP)
-                .toPlainString();
+        return BigDecimal.valueOf(volt).setScale(1, RoundingMode.HALF_UP).toPlainString();
     }
 
     private Limits works() {

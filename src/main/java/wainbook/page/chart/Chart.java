@@ -1,6 +1,7 @@
 package wainbook.page.chart;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -199,7 +200,7 @@ public record Chart(
 
     /** To four significant figures: the table beside it has the value as it was typed. */
     static String plain(double value) {
-        BigDecimal rounded = new BigDecimal(value).round(new java.math.MathContext(4));
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(4));
         return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros())
                 .toPlainString()
                 .replace('-', '−');

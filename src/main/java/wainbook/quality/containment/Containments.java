@@ -131,7 +131,7 @@ public class Containments {
         return containment.vehicles().stream()
                 .map(Touched::order)
                 .filter(order -> ledger.history(Subject.workOrder(order))
-                        .entry(Opening.tellingId(containment.latest().id(), order))
+                        .entry(Telling.tellingId(containment.latest().id(), order))
                         .isEmpty())
                 .toList();
     }

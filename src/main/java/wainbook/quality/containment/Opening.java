@@ -1,7 +1,6 @@
 package wainbook.quality.containment;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +22,6 @@ import wainbook.quality.QualitySaying.About;
 import wainbook.quality.QualitySaying.Basis;
 import wainbook.quality.QualitySaying.Chained;
 import wainbook.quality.QualitySaying.DoubtOpened;
-import wainbook.quality.QualitySaying.DoubtWorkedOut;
 import wainbook.quality.QualitySaying.Doubted;
 import wainbook.quality.QualitySaying.Errors;
 import wainbook.quality.QualitySaying.Sort;
@@ -78,23 +76,16 @@ public class Opening implements AfterWithdrawal {
 
     private final Ledger ledger;
     private final Containments containments;
+    private final WorkingOut workingOut;
     private final Telling telling;
     private final WorksDay day;
 
-    Opening(Ledger ledger, Containments containments, Telling telling, WorksDay day) {
+    Opening(Ledger ledger, Containments containments, WorkingOut workingOut, Telling telling, WorksDay day) {
         this.ledger = ledger;
         this.containments = containments;
+        this.workingOut = workingOut;
         this.telling = telling;
         this.day = day;
-    }
-
-    /** Under what id a vehicle is told; the same however often it is tried. */
-    static UUID tellingId(UUID said, String order) {
-        return derived(said + "/" + order);
-    }
-
-    private static UUID derived(String text) {
-        return UUID.nameUUIDFromBytes(("containment/" + text).getBytes(StandardCharsets.UTF_8));
     }
 
     @Override
@@ -111,11 +102,11 @@ public class Opening implements AfterWithdrawal {
     /** Opens what an entry of an instrument gives cause for, or works out with its figures what waited for them. */
     public Outcome<Entry> because(String instrument, Entry entry, Actor actor) {
         Subject subject = Subject.instrument(instrument);
-        Optional<Containment> waiting = waiting(ledger.history(subject), entry);
+        Optional<Containment> waiting = WorkingOut.waiting(ledger.history(subject), entry);
         if (waiting.isPresent()) {
-            return workOut(waiting.get(), entry, actor);
+            return workingOut.workOut(waiting.get(), entry, actor);
         }
-        UUID id = derived(entry.id().toString());
+        UUID id = Telling.derived(entry.id().toString());
         var asked = new ToSay(id, List.of(subject), DoubtOpened.class);
         Optional<Entry> before = ledger.history(subject).entry(id);
         return before.map(Outcome::alreadyDone)
@@ -135,7 +126,7 @@ public class Opening implements AfterWithdrawal {
                                             containments.touched(about, cause.window(), cause.errors())),
                                     false));
                 }))
-                .fold(opened -> Telling.outcome(opened, tell(subject, opened, actor)), Outcome::refused);
+                .fold(opened -> telling.outcome(subject, opened, actor), Outcome::refused);
     }
 
     private static About about(Sort sort, String code) {
@@ -162,67 +153,6 @@ public class Opening implements AfterWithdrawal {
                 holdsAll,
                 Containments.counted(sketch.touched()),
                 chain);
-    }
-
-    /** A containment of the instrument that nothing could be worked out for, and that the entry has figures for. */
-    private static Optional<Containment> waiting(History history, Entry entry) {
-        return Containment.of(history).stream()
-                .filter(one -> one.opened().number() < entry.number())
-                .filter(one -> one.workedOutBy(entry.id())
-                        || (one.isOpen()
-                                && one.errors().isEmpty()
-                                && entry.saying() instanceof Calibrated said
-                                && !said.asFound().isEmpty()))
-                .reduce((former, latter) -> latter);
-    }
-
-    /** The first calibration since a containment was opened that has figures as found. */
-    public Optional<Entry> figuresFor(Containment containment) {
-        return ledger.history(containment.opened().subject())
-                .saying(Calibrated.class)
-                .filter(entry -> entry.number() > containment.opened().number())
-                .filter(entry -> !((Calibrated) entry.saying()).asFound().isEmpty())
-                .findFirst()
-                .filter(entry -> containment.about().sort() == Sort.INSTRUMENT
-                        && containment.isOpen()
-                        && containment.errors().isEmpty()
-                        && errors(containment, entry).isPresent());
-    }
-
-    private Optional<Errors> errors(Containment containment, Entry found) {
-        History history = ledger.history(containment.opened().subject());
-        return containment
-                .said()
-                .cause()
-                .flatMap(history::entry)
-                .or(() -> Optional.of(containment.opened()))
-                .flatMap(cause -> Cause.of(history, cause, day.zone()).errors((Calibrated) found.saying()));
-    }
-
-    public Outcome<Entry> workOut(Containment containment, Entry figures, Actor actor) {
-        Subject subject = containment.opened().subject();
-        UUID id = derived(containment.opened().id() + "/" + figures.id());
-        Optional<Entry> before = ledger.history(subject).entry(id);
-        Optional<Errors> errors = errors(containment, figures);
-        if (before.isEmpty() && errors.isEmpty()) {
-            return Outcome.refused(Reason.of("quality.noFigures", Reason.WORKS_RULE, containment.code()));
-        }
-        var asked = new ToSay(id, List.of(subject), DoubtWorkedOut.class);
-        return before.map(Outcome::alreadyDone)
-                .orElseGet(() -> ledger.write(
-                        asked,
-                        actor,
-                        reading -> Decision.say(
-                                subject,
-                                new DoubtWorkedOut(
-                                        containment.code(),
-                                        figures.id(),
-                                        errors.get(),
-                                        Containments.counted(containments.touched(
-                                                containment.about(),
-                                                containment.said().window(),
-                                                errors))))))
-                .fold(said -> Telling.outcome(said, tell(subject, said, actor)), Outcome::refused);
     }
 
     /** What a request would touch, for whoever is about to ask; the same as will be opened. */
@@ -278,27 +208,6 @@ public class Opening implements AfterWithdrawal {
                                             sketch,
                                             asked.holdsAll()));
                 })
-                .fold(opened -> Telling.outcome(opened, tell(subject, opened, actor)), Outcome::refused);
-    }
-
-    /** Tells the vehicles that have not heard yet; what still lacks then. */
-    public List<Reason> complete(Containment containment, Actor actor) {
-        return tell(containment.opened().subject(), containment.latest(), actor);
-    }
-
-    private List<Reason> tell(Subject subject, Entry said, Actor actor) {
-        Containment containment = Containment.of(ledger.history(subject)).stream()
-                .filter(one ->
-                        one.latest().id().equals(said.id()) || one.opened().id().equals(said.id()))
-                .findFirst()
-                .orElseThrow();
-        Map<String, List<Doubted>> touched =
-                containments.touched(containment.about(), containment.said().window(), containment.errors());
-        return containment.vehicles().stream()
-                .flatMap(vehicle -> telling
-                        .tell(containment, vehicle.order(), touched.getOrDefault(vehicle.order(), List.of()), actor)
-                        .reasons()
-                        .stream())
-                .toList();
+                .fold(opened -> telling.outcome(subject, opened, actor), Outcome::refused);
     }
 }

@@ -1,8 +1,10 @@
 package wainbook.quality.containment;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -32,24 +34,57 @@ import wainbook.quality.QualitySaying.Sureness;
 
 /** Tells a vehicle which of its readings are in doubt, and holds it in the same breath where somebody may be hurt. */
 @ApplicationScoped
-class Telling {
+public class Telling {
 
     private record ToTell(UUID id, List<Subject> writes, Class<? extends Saying> says) implements Asked {}
 
     private final Ledger ledger;
+    private final Containments containments;
 
-    Telling(Ledger ledger) {
+    Telling(Ledger ledger, Containments containments) {
         this.ledger = ledger;
+        this.containments = containments;
     }
 
-    /** Done with what was said; refused with what some vehicles stood against. */
-    static Outcome<Entry> outcome(Entry said, List<Reason> lacking) {
+    /** Under what id a vehicle is told; the same however often it is tried. */
+    static UUID tellingId(UUID said, String order) {
+        return derived(said + "/" + order);
+    }
+
+    static UUID derived(String text) {
+        return UUID.nameUUIDFromBytes(("containment/" + text).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Tells the vehicles that have not heard yet; what still lacks then. */
+    public List<Reason> complete(Containment containment, Actor actor) {
+        return tell(containment.opened().subject(), containment.latest(), actor);
+    }
+
+    /** Done with what was said once every vehicle has heard of it; refused with what some vehicles stood against. */
+    Outcome<Entry> outcome(Subject subject, Entry said, Actor actor) {
+        List<Reason> lacking = tell(subject, said, actor);
         return lacking.isEmpty() ? Outcome.done(said) : Outcome.refused(lacking);
     }
 
-    Outcome<Entry> tell(Containment containment, String order, List<Doubted> readings, Actor actor) {
+    private List<Reason> tell(Subject subject, Entry said, Actor actor) {
+        Containment containment = Containment.of(ledger.history(subject)).stream()
+                .filter(one ->
+                        one.latest().id().equals(said.id()) || one.opened().id().equals(said.id()))
+                .findFirst()
+                .orElseThrow();
+        Map<String, List<Doubted>> touched =
+                containments.touched(containment.about(), containment.said().window(), containment.errors());
+        return containment.vehicles().stream()
+                .flatMap(vehicle ->
+                        tell(containment, vehicle.order(), touched.getOrDefault(vehicle.order(), List.of()), actor)
+                                .reasons()
+                                .stream())
+                .toList();
+    }
+
+    private Outcome<Entry> tell(Containment containment, String order, List<Doubted> readings, Actor actor) {
         Subject subject = Subject.workOrder(order);
-        UUID id = Opening.tellingId(containment.latest().id(), order);
+        UUID id = tellingId(containment.latest().id(), order);
         Optional<Entry> before = ledger.history(subject).entry(id);
         return before.map(Outcome::alreadyDone)
                 .orElseGet(() -> ledger.write(

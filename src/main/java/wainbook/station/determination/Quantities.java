@@ -1,6 +1,7 @@
 package wainbook.station.determination;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import wainbook.engineering.Plain;
 
 /** Values with their unit, in the prefix that reads well. */
@@ -28,7 +29,6 @@ public final class Quantities {
 
     /** Never so short that a value looks like a limit that it is not: four digits are enough for eyes, the entry has all. */
     private static String text(double value) {
-        return Plain.text(
-                new BigDecimal(value).round(new java.math.MathContext(5)).doubleValue());
+        return Plain.text(new BigDecimal(value).round(new MathContext(5)).doubleValue());
     }
 }

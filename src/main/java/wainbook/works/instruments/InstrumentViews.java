@@ -135,14 +135,9 @@ public final class InstrumentViews {
                         .map(point -> Words.of(
                                 "works.pointInWords",
                                 point.target().toPlainString(),
-                                signed(point.errorPercent()),
+                                Formats.signed(point.errorPercent()),
                                 point.expandedPercent().stripTrailingZeros().toPlainString()))
                         .collect(Collectors.joining(" · "));
-            }
-
-            private static String signed(BigDecimal percent) {
-                String plain = percent.stripTrailingZeros().toPlainString();
-                return percent.signum() > 0 ? "+" + plain : plain.replace('-', '−');
             }
         }
 

@@ -65,6 +65,9 @@ class ContainmentTest {
     Opening opening;
 
     @Inject
+    WorkingOut workingOut;
+
+    @Inject
     Containments containments;
 
     @Inject
@@ -221,7 +224,7 @@ class ContainmentTest {
         Containment opened = only();
         assertThat(order(bus).holds()).hasSize(1);
         Entry fit = wrench.say(36, wrench.calibration(36, WrenchInDoubt.GOOD, List.of()));
-        done(opening.workOut(only(), fit, engineer()));
+        done(workingOut.workOut(only(), fit, engineer()));
         assertThat(doubt(bus, opened).open()).isEmpty();
         assertThat(order(bus).holds()).isEmpty();
     }

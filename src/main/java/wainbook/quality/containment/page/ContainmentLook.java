@@ -19,9 +19,9 @@ import wainbook.quality.QualitySaying.Gravity;
 import wainbook.quality.containment.Closing;
 import wainbook.quality.containment.Containment;
 import wainbook.quality.containment.Containments;
-import wainbook.quality.containment.Opening;
 import wainbook.quality.containment.VehicleDoubtRow;
 import wainbook.quality.containment.VehicleDoubts;
+import wainbook.quality.containment.WorkingOut;
 
 /** Brings together what the pages of containments show. */
 @ApplicationScoped
@@ -31,14 +31,15 @@ class ContainmentLook {
 
     private final Ledger ledger;
     private final Containments containments;
-    private final Opening opening;
+    private final WorkingOut workingOut;
     private final Closing closing;
     private final Releases releases;
 
-    ContainmentLook(Ledger ledger, Containments containments, Opening opening, Closing closing, Releases releases) {
+    ContainmentLook(
+            Ledger ledger, Containments containments, WorkingOut workingOut, Closing closing, Releases releases) {
         this.ledger = ledger;
         this.containments = containments;
-        this.opening = opening;
+        this.workingOut = workingOut;
         this.closing = closing;
         this.releases = releases;
     }
@@ -60,7 +61,7 @@ class ContainmentLook {
                         .toList(),
                 new Leaf(page, LEAF, rows.size(), "/quality/containments/" + code),
                 containments.untold(containment),
-                opening.figuresFor(containment),
+                workingOut.figuresFor(containment),
                 containment.isOpen() ? closing.against(containment) : List.of(),
                 filled,
                 mayDecide,

@@ -29,7 +29,9 @@ import wainbook.quality.containment.Closing;
 import wainbook.quality.containment.Containment;
 import wainbook.quality.containment.Containments;
 import wainbook.quality.containment.Opening;
+import wainbook.quality.containment.Telling;
 import wainbook.quality.containment.VehicleDoubtRow;
+import wainbook.quality.containment.WorkingOut;
 import wainbook.works.Role;
 
 /** All containments, and one with every vehicle and reading that it touches. */
@@ -43,6 +45,8 @@ public class ContainmentsPage {
     private final Containments containments;
     private final ContainmentLook look;
     private final Opening opening;
+    private final WorkingOut workingOut;
+    private final Telling telling;
     private final Closing closing;
     private final SignedIn signedIn;
 
@@ -51,12 +55,16 @@ public class ContainmentsPage {
             Containments containments,
             ContainmentLook look,
             Opening opening,
+            WorkingOut workingOut,
+            Telling telling,
             Closing closing,
             SignedIn signedIn) {
         this.ledger = ledger;
         this.containments = containments;
         this.look = look;
         this.opening = opening;
+        this.workingOut = workingOut;
+        this.telling = telling;
         this.closing = closing;
         this.signedIn = signedIn;
     }
@@ -138,7 +146,7 @@ public class ContainmentsPage {
     @Path("containments/" + CODE + "/completion")
     @RolesAllowed({Role.qualityEngineer, Role.worksEngineer})
     public Response complete(String code, @RestForm String id) {
-        var lacking = opening.complete(look.known(code), signedIn.actor());
+        var lacking = telling.complete(look.known(code), signedIn.actor());
         Filled filled = Filled.sent(id);
         return lacking.isEmpty()
                 ? filled.answer(Outcome.done(code), "/quality/containments/" + code, again -> draw(code, 1, again))
@@ -156,7 +164,7 @@ public class ContainmentsPage {
                 .entry(uuid(figures))
                 .orElseThrow(NotFoundException::new);
         return filled.answer(
-                opening.workOut(containment, calibration, signedIn.actor()),
+                workingOut.workOut(containment, calibration, signedIn.actor()),
                 "/quality/containments/" + code,
                 again -> draw(code, 1, again));
     }

@@ -1,6 +1,7 @@
 package wainbook.quality.containment.page;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Optional;
 import wainbook.engineering.Plain;
 import wainbook.page.Words;
@@ -120,8 +121,7 @@ public record ReadingView(Reading reading, String title) {
 
     /** To five figures: enough to compare with a limit, few enough to read. */
     private static String text(BigDecimal value) {
-        return Plain.text(
-                value.round(new java.math.MathContext(5)).stripTrailingZeros().toPlainString());
+        return Plain.text(value.round(new MathContext(5)).stripTrailingZeros().toPlainString());
     }
 
     /** What was decided, in a sentence; empty while it is open. */

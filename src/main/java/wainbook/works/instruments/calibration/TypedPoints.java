@@ -2,6 +2,7 @@ package wainbook.works.instruments.calibration;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -109,7 +110,7 @@ final class TypedPoints {
 
     /** Kept to the millionth of a percent: far below any certificate's own figures. */
     private static BigDecimal percent(double value) {
-        return new BigDecimal(value, MathContext.DECIMAL64).setScale(6, java.math.RoundingMode.HALF_UP);
+        return new BigDecimal(value, MathContext.DECIMAL64).setScale(6, RoundingMode.HALF_UP);
     }
 
     private List<BigDecimal> references(String field, String typed) {

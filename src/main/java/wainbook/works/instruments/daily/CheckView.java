@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.page.Filled;
+import wainbook.page.Formats;
 import wainbook.page.Option;
 import wainbook.page.Words;
 import wainbook.works.Instrument;
@@ -34,8 +35,7 @@ public record CheckView(
         }
 
         public String error() {
-            String plain = said.errorPercent().stripTrailingZeros().toPlainString();
-            return said.errorPercent().signum() > 0 ? "+" + plain : plain.replace('-', '−');
+            return Formats.signed(said.errorPercent());
         }
     }
 

@@ -1,6 +1,7 @@
 package wainbook.works.instruments.drift;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,7 @@ public record DriftChart(Series series, String unit, Optional<LocalDate> due) {
             return List.of();
         }
         long last = Math.max(
-                java.time.temporal.ChronoUnit.DAYS.between(series.first(), end.get()),
+                ChronoUnit.DAYS.between(series.first(), end.get()),
                 days.get(days.size() - 1).longValue());
         var middle = new ArrayList<Point>();
         var upper = new ArrayList<Point>();
