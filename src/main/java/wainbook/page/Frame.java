@@ -8,6 +8,7 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
 /** What stands round every page: who is signed in, where they may go, and the token that their forms carry. */
 @Named("frame")
@@ -59,6 +60,11 @@ public class Frame {
 
     public String path() {
         return request.getCurrent() == null ? "" : request.getCurrent().normalizedPath();
+    }
+
+    /** For a form whose page knows nothing of it: the id that its entry will have. */
+    public UUID fresh() {
+        return UUID.randomUUID();
     }
 
     public String field() {

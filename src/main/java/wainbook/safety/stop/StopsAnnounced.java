@@ -1,0 +1,50 @@
+package wainbook.safety.stop;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.security.identity.SecurityIdentity;
+import jakarta.enterprise.context.RequestScoped;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wainbook.page.Announcement;
+import wainbook.page.Formats;
+import wainbook.page.Words;
+import wainbook.permit.Where;
+import wainbook.works.WorksDay;
+
+/** Says on every page where work is stopped, to whoever is signed in. */
+@RequestScoped
+public class StopsAnnounced implements Announcement {
+
+    private final SecurityIdentity identity;
+    private final WorksDay day;
+
+    StopsAnnounced(SecurityIdentity identity, WorksDay day) {
+        this.identity = identity;
+        this.day = day;
+    }
+
+    @Override
+    public Optional<String> text() {
+        if (identity.isAnonymous()) {
+            return Optional.empty();
+        }
+        List<StopRow> open = QuarkusTransaction.joiningExisting().call(StopRow::open);
+        Formats formats = new Formats(day.zone());
+        return open.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Words.of(
+                        "safety.announced",
+                        open.stream()
+                                .map(row -> Words.of("safety.announcedOne", place(row), formats.clock(row.since)))
+                                .collect(Collectors.joining("; "))));
+    }
+
+    private static String place(StopRow row) {
+        boolean vehicle = !row.vehicle.equals(Where.WORKS);
+        if (vehicle) {
+            return row.vehicle;
+        }
+        return Optional.ofNullable(row.station).orElseGet(() -> Words.of("safety.placeNotSaid"));
+    }
+}
