@@ -17,7 +17,7 @@ import javax.sql.DataSource;
 public final class ReadTables {
 
     private static final Set<String> NOT_MADE_FROM_THE_LEDGER =
-            Set.of("stream", "entry", "evidence", "person_name", "sign_in", "api_token", "flyway_schema_history");
+            Set.of("stream", "entry", "evidence", "person_name", "visitor_name", "sign_in", "api_token", "flyway_schema_history");
 
     private ReadTables() {}
 

@@ -86,9 +86,9 @@ public class SafetyApi {
         }
     }
 
-    /** What is told; {@code place} is asked of those without a name only: whether where it was is kept. */
+    /** What is told; without an id a second request is one more. {@code place} is asked of those without a name only: whether where it was is kept. */
     public record Telling(
-            UUID id,
+            Optional<UUID> id,
             Optional<String> order,
             Optional<String> station,
             Optional<String> words,
@@ -96,7 +96,7 @@ public class SafetyApi {
             Optional<Boolean> place) {
 
         Touch touch() {
-            return new Touch(id, order, station, words, nameless.orElse(false), place.orElse(false));
+            return new Touch(id.orElseGet(UUID::randomUUID), order, station, words, nameless.orElse(false), place.orElse(false));
         }
     }
 

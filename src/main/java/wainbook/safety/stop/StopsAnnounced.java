@@ -1,6 +1,7 @@
 package wainbook.safety.stop;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.runtime.BlockingOperationControl;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
@@ -26,7 +27,8 @@ public class StopsAnnounced implements Announcement {
 
     @Override
     public Optional<String> text() {
-        if (identity.isAnonymous()) {
+        // Who is turned away is told so on the thread that takes requests in, which must not wait for the database.
+        if (identity.isAnonymous() || !BlockingOperationControl.isBlockingAllowed()) {
             return Optional.empty();
         }
         List<StopRow> open = QuarkusTransaction.joiningExisting().call(StopRow::open);
