@@ -13,7 +13,9 @@ final class SafetyTellings {
         tellings.on(
                 WorkStopped.class,
                 (said, names) -> Told.of(Words.of("book.safetyStop", said.stop())
-                        + said.station().map(code -> " " + names.place(code) + ".").orElse("")
+                        + said.station()
+                                .map(code -> " " + names.place(code) + ".")
+                                .orElse("")
                         + said.words().map(text -> " " + text).orElse("")));
         tellings.on(
                 StopTold.class, (said, names) -> Told.of(Words.of("book.safetyStopTold", said.stop(), said.words())));

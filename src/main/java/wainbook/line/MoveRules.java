@@ -125,8 +125,8 @@ record MoveRules(
             against.add(Reason.of("line.notOffTheLine", Reason.WORKS_RULE, asked.destination())
                     .liftedAt("#to"));
         }
-        stopped.forEach(stop -> against.add(
-                Reason.of("line.placeStopped", Reason.WORKS_RULE, asked.destination(), stop.number())
+        stopped.forEach(stop ->
+                against.add(Reason.of("line.placeStopped", Reason.WORKS_RULE, asked.destination(), stop.number())
                         .liftedAt(stop.path())));
         if (ontoStation) {
             occupant.ifPresent(

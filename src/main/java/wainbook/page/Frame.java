@@ -54,8 +54,8 @@ public class Frame {
     }
 
     /** What every page says for a while. */
-    public List<String> announcements() {
-        return announcements.stream().flatMap(each -> each.text().stream()).toList();
+    public List<Announcement.Said> announcements() {
+        return announcements.stream().flatMap(each -> each.said().stream()).toList();
     }
 
     public String path() {

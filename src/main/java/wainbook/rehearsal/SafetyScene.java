@@ -68,8 +68,8 @@ final class SafetyScene {
     }
 
     private void closedNearMiss() {
-        int number = reported(
-                Duration.ofDays(6), "ST-3", "A shackle lay on the cradle when the motor was lifted over it");
+        int number =
+                reported(Duration.ofDays(6), "ST-3", "A shackle lay on the cradle when the motor was lifted over it");
         LocalDate due = acts.day.of(before(Duration.ofDays(3)));
         done(acts.handling.lookAt(
                 new Handling.ToLookAt(dice.id(), number, crew.anyone(Role.TEAM_LEADER, dice), due),
@@ -81,8 +81,8 @@ final class SafetyScene {
     }
 
     private void nearMissInHand() {
-        int number = reported(
-                Duration.ofDays(2), "ST-4A", "Spreader beam swung against the platform, nobody stood there");
+        int number =
+                reported(Duration.ofDays(2), "ST-4A", "Spreader beam swung against the platform, nobody stood there");
         LocalDate due = acts.day.of(present).plusDays(4);
         done(acts.handling.lookAt(
                 new Handling.ToLookAt(dice.id(), number, crew.anyone(Role.TEAM_LEADER, dice), due),
@@ -173,7 +173,9 @@ final class SafetyScene {
                 List.of(
                         tick(Precaution.LIFTING_GEAR, gear),
                         new Ticked(Precaution.NOBODY_BENEATH, Optional.empty()),
-                        tick(Precaution.LIFTING_PLAN, "95 kg on two legs, straight up and over the left rail; hoist signals")),
+                        tick(
+                                Precaution.LIFTING_PLAN,
+                                "95 kg on two legs, straight up and over the left rail; hoist signals")),
                 receiver);
         take(vehicle, permit, Step.RECEIVE, at(receiver, issued.plusSeconds(120)), Optional.empty());
         take(vehicle, permit, Step.HAND_BACK, at(receiver, issued.plus(Duration.ofMinutes(20))), Optional.empty());
@@ -189,9 +191,7 @@ final class SafetyScene {
             List<Ticked> precautions,
             String receiver) {
         Instant now = issuer.clock().instant();
-        Instant until = acts.day
-                .shiftEnd(now)
-                .orElseGet(() -> acts.day.endOf(acts.day.of(now)));
+        Instant until = acts.day.shiftEnd(now).orElseGet(() -> acts.day.endOf(acts.day.of(now)));
         Entry entry = done(acts.permitting.issue(
                 new Permitting.ToIssue(
                         dice.id(), stream, sort, place, work, List.<Trait>of(), precautions, receiver, until),

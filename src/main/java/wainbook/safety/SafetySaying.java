@@ -13,8 +13,7 @@ public sealed interface SafetySaying extends Saying {
 
     /** @param order the vehicle it was at or about */
     @Kind("safety.nearMissReported/1")
-    record NearMissReported(
-            int nearMiss, Optional<String> order, Optional<String> station, Optional<String> words)
+    record NearMissReported(int nearMiss, Optional<String> order, Optional<String> station, Optional<String> words)
             implements SafetySaying {}
 
     @Kind("safety.nearMissTold/1")

@@ -30,7 +30,8 @@ class Electrical {
 
     List<Reason> against(CheckItem item, History history, Moment moment) {
         List<String> landing = landing(item, history);
-        List<Reason> fitting = landing.isEmpty() ? List.of() : Permits.of(history).againstFittingPacks();
+        List<Reason> fitting =
+                landing.isEmpty() ? List.of() : Permits.of(history).againstFittingPacks();
         return item.condition() == Condition.NONE
                 ? fitting
                 : Stream.concat(power(item, history, moment, landing), fitting.stream())

@@ -35,7 +35,7 @@ class HotWorkTest {
     Permitting permitting;
 
     /** The item by which a pack comes aboard in the works that tests play in. */
-    private static final String FITTING = "FITKEY";
+    private static final String FITTING = "pack1-mount";
 
     @Inject
     OpenMatters matters;
@@ -96,7 +96,7 @@ class HotWorkTest {
 
     @Test
     void packs_are_not_fitted_beside_it() {
-        bus.at("strip", "ST-1").signed().at("fit", "ST-2");
+        bus.at("strip", "ST-1").signed().at("fitting", "ST-2");
         try {
             assertThat(againstFitting()).doesNotContain("permit.packsWait");
             bus.say(new PermitSaying.PermitIssued(

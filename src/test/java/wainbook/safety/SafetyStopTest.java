@@ -75,7 +75,8 @@ class SafetyStopTest {
     void everything_goes_on() {
         for (StopRow row : StopRow.open()) {
             if (row.vehicle.equals("_works")) {
-                stopping.lift(new Stopping.ToLift(UUID.randomUUID(), row.number, "test over"), as(Cast.QUALITY_ENGINEER));
+                stopping.lift(
+                        new Stopping.ToLift(UUID.randomUUID(), row.number, "test over"), as(Cast.QUALITY_ENGINEER));
             }
         }
         bus.out();
@@ -91,8 +92,7 @@ class SafetyStopTest {
         assertThat(bus.history().saying(WorkStopped.class)).hasSize(1);
         assertThat(held())
                 .extracting(Held::kindOfHold, Held::stops)
-                .containsExactly(tuple(
-                        HoldKind.SAFETY, List.of(Stops.WORK, Stops.SIGN, Stops.MOVE)));
+                .containsExactly(tuple(HoldKind.SAFETY, List.of(Stops.WORK, Stops.SIGN, Stops.MOVE)));
 
         assertThat(outsider.page(station)).contains("Work is stopped: Safety stop");
         assertThat(outsider.page("/line")).contains("Work is stopped: ", bus.number() + " since ", "Safety stop");
@@ -181,8 +181,7 @@ class SafetyStopTest {
 
     @Test
     void a_retry_after_the_vehicle_went_on_finds_the_first_try() {
-        var asked = new Stopping.ToStop(
-                UUID.randomUUID(), Optional.empty(), Optional.of("ST-1"), Optional.empty());
+        var asked = new Stopping.ToStop(UUID.randomUUID(), Optional.empty(), Optional.of("ST-1"), Optional.empty());
         Entry first = done(asked, Cast.TECHNICIAN);
         bus.out();
         assertThat(done(asked, Cast.TECHNICIAN)).isEqualTo(first);
@@ -204,8 +203,8 @@ class SafetyStopTest {
 
     @Test
     void a_vehicle_that_nobody_knows_stops_nothing_and_is_told_all_the_same() {
-        var asked = new Stopping.ToStop(
-                UUID.randomUUID(), Optional.of("NO-SUCH"), Optional.empty(), Optional.of("help"));
+        var asked =
+                new Stopping.ToStop(UUID.randomUUID(), Optional.of("NO-SUCH"), Optional.empty(), Optional.of("help"));
         assertThat(done(asked, Cast.TECHNICIAN).subject()).isEqualTo(Subject.works());
     }
 
@@ -227,8 +226,7 @@ class SafetyStopTest {
 
     private void stop(Cast person) {
         done(
-                new Stopping.ToStop(
-                        UUID.randomUUID(), Optional.of(bus.number()), Optional.empty(), Optional.empty()),
+                new Stopping.ToStop(UUID.randomUUID(), Optional.of(bus.number()), Optional.empty(), Optional.empty()),
                 person);
     }
 

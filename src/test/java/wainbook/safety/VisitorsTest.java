@@ -65,8 +65,10 @@ class VisitorsTest {
 
     @AfterEach
     void everybody_goes_home() {
-        Visits.of(works()).inside().forEach(visit -> visiting.leave(
-                new Visiting.ToLeave(UUID.randomUUID(), visit.number()), as(Cast.OUTSIDER)));
+        Visits.of(works())
+                .inside()
+                .forEach(visit ->
+                        visiting.leave(new Visiting.ToLeave(UUID.randomUUID(), visit.number()), as(Cast.OUTSIDER)));
     }
 
     @Test
@@ -75,7 +77,8 @@ class VisitorsTest {
         String visitor = inducted(host, "Vera Gast", "Glazing Works");
         assertThat(enter(host, visitor, "Commissioning bay").statusCode()).isEqualTo(303);
 
-        assertThat(host.page(PAGE)).contains("Vera Gast", "Glazing Works", "Commissioning bay", Cast.AUTHORISED.fullName());
+        assertThat(host.page(PAGE))
+                .contains("Vera Gast", "Glazing Works", "Commissioning bay", Cast.AUTHORISED.fullName());
         assertThat(host.get(PAGE + ".csv").asString()).contains(visitor).doesNotContain("Vera Gast");
         assertThat(enter(host, visitor, "Stores").asString()).contains("inside already");
 
@@ -88,7 +91,8 @@ class VisitorsTest {
         assertThat(outsider.send(PAGE + "/" + visit.number() + "/out", out).statusCode())
                 .as("out is never refused, not even twice")
                 .isEqualTo(303);
-        assertThat(Visits.of(works()).inside()).noneMatch(known -> known.visitor().equals(visitor));
+        assertThat(Visits.of(works()).inside())
+                .noneMatch(known -> known.visitor().equals(visitor));
     }
 
     @Test
@@ -109,8 +113,7 @@ class VisitorsTest {
     @Test
     void a_visitor_whose_induction_has_run_out_is_refused_and_told_what_lifts_it() {
         Instant past = clock.instant();
-        var asked = new Visiting.ToInduct(
-                UUID.randomUUID(), Optional.empty(), "Past Caller", "", day.of(past));
+        var asked = new Visiting.ToInduct(UUID.randomUUID(), Optional.empty(), "Past Caller", "", day.of(past));
         Entry entry = visiting.induct(asked, as(Cast.AUTHORISED)).fold(done -> done, reasons -> {
             throw new AssertionError(reasons);
         });
@@ -120,8 +123,7 @@ class VisitorsTest {
         assertThat(again).as("asked twice, inducted once").isEqualTo(entry);
         String visitor = ((VisitorInducted) entry.saying()).visitor();
         Actor later = Cast.AUTHORISED.at(past.plus(Duration.ofDays(2)));
-        var refused = visiting.enter(
-                new Visiting.ToEnter(UUID.randomUUID(), visitor, "Roof", Optional.empty()), later);
+        var refused = visiting.enter(new Visiting.ToEnter(UUID.randomUUID(), visitor, "Roof", Optional.empty()), later);
         assertThat(refused.reasons()).singleElement().satisfies(reason -> {
             assertThat(reason.key()).isEqualTo("safety.inductionOver");
             assertThat(reason.lift()).contains(PAGE + "/induction?visitor=" + visitor);

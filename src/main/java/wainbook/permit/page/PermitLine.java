@@ -90,7 +90,11 @@ public record PermitLine(Permit permit, Instant now, Formats formats) {
     /** As the pages of vehicle and station name it. */
     public String inShort() {
         return state() == State.IN_FORCE || state() == State.WAITS_FOR_RECEIVER
-                ? Words.of("permit.openOneUntil", sort(), permit.number(), formats.clock(permit.said().validUntil()))
+                ? Words.of(
+                        "permit.openOneUntil",
+                        sort(),
+                        permit.number(),
+                        formats.clock(permit.said().validUntil()))
                 : Words.of("permit.openOne", sort(), permit.number()) + ", " + stateWord();
     }
 

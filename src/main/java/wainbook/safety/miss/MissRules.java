@@ -78,9 +78,7 @@ final class MissRules {
     }
 
     private static List<Reason> known(Optional<NearMiss> miss, int number) {
-        return miss.isPresent()
-                ? List.of()
-                : List.of(Reason.of("safety.missNotFound", Reason.WORKS_RULE, number));
+        return miss.isPresent() ? List.of() : List.of(Reason.of("safety.missNotFound", Reason.WORKS_RULE, number));
     }
 
     private static boolean missing(String words) {

@@ -75,8 +75,8 @@ public class Reporting {
 
     public Outcome<Entry> tell(ToTell asked, Actor actor) {
         return ledger.write(asked, actor, reading -> {
-            var against = MissRules.tell(
-                    NearMisses.of(reading.of(Subject.works())).number(asked.nearMiss()), asked);
+            var against =
+                    MissRules.tell(NearMisses.of(reading.of(Subject.works())).number(asked.nearMiss()), asked);
             return against.isEmpty()
                     ? Decision.say(Subject.works(), new NearMissTold(asked.nearMiss(), asked.words()))
                     : Decision.refuse(against);

@@ -51,9 +51,11 @@ public record MissLine(NearMiss miss, String where, LocalDate today) {
     }
 
     private Optional<String> words() {
-        return miss.said().words().or(() -> miss.told().stream()
-                .findFirst()
-                .map(entry -> ((wainbook.safety.SafetySaying.NearMissTold) entry.saying()).words()));
+        return miss.said()
+                .words()
+                .or(() -> miss.told().stream()
+                        .findFirst()
+                        .map(entry -> ((wainbook.safety.SafetySaying.NearMissTold) entry.saying()).words()));
     }
 
     public List<Told> told() {

@@ -80,8 +80,7 @@ public class MissPage {
         look.miss(number);
         Filled filled = Filled.sent(id).with("changed", changed);
         return filled.answer(
-                handling.close(
-                        new Handling.ToClose(filled.id(), number, filled.value("changed")), signedIn.actor()),
+                handling.close(new Handling.ToClose(filled.id(), number, filled.value("changed")), signedIn.actor()),
                 path(number),
                 again -> draw(number, again));
     }

@@ -96,7 +96,8 @@ public class SafetyApi {
             Optional<Boolean> place) {
 
         Touch touch() {
-            return new Touch(id.orElseGet(UUID::randomUUID), order, station, words, nameless.orElse(false), place.orElse(false));
+            return new Touch(
+                    id.orElseGet(UUID::randomUUID), order, station, words, nameless.orElse(false), place.orElse(false));
         }
     }
 
@@ -166,8 +167,8 @@ public class SafetyApi {
     @POST
     @Path("visits")
     public Response enter(Entering body) {
-        return Receipt.of(visiting.enter(
-                new Visiting.ToEnter(body.id, body.visitor, body.area, body.permit), signedIn.actor()));
+        return Receipt.of(
+                visiting.enter(new Visiting.ToEnter(body.id, body.visitor, body.area, body.permit), signedIn.actor()));
     }
 
     @POST

@@ -62,7 +62,9 @@ public class SafetyLook {
     }
 
     List<StopLine> openStops() {
-        return StopRow.open().stream().map(row -> line(known(row.vehicle, row.number))).toList();
+        return StopRow.open().stream()
+                .map(row -> line(known(row.vehicle, row.number)))
+                .toList();
     }
 
     /** Every stop, the newest first. */
@@ -83,8 +85,7 @@ public class SafetyLook {
     MissLine line(NearMiss miss, Moment now) {
         return new MissLine(
                 miss,
-                new Titles(releases)
-                        .where(miss.said().order(), miss.said().station()),
+                new Titles(releases).where(miss.said().order(), miss.said().station()),
                 day.of(now.at()));
     }
 
@@ -133,7 +134,8 @@ public class SafetyLook {
                 .map(month -> new SafetyView.Month(
                         MONTH.format(month),
                         misses.stream()
-                                .filter(miss -> in(month, miss.reported().moment().at(), zone))
+                                .filter(miss ->
+                                        in(month, miss.reported().moment().at(), zone))
                                 .count(),
                         misses.stream()
                                 .flatMap(miss -> miss.closed().stream())

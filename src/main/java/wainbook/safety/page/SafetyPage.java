@@ -51,18 +51,20 @@ public class SafetyPage {
     @Path("near-misses.csv")
     @Produces("text/csv")
     public Response misses() {
-        return csv("near-misses", "safety.missHeader", look.misses(signedIn.now()).stream()
-                .map(MissLine::cells)
-                .toList());
+        return csv(
+                "near-misses",
+                "safety.missHeader",
+                look.misses(signedIn.now()).stream().map(MissLine::cells).toList());
     }
 
     @GET
     @Path("stops.csv")
     @Produces("text/csv")
     public Response stops() {
-        return csv("safety-stops", "safety.stopHeader", look.stops().stream()
-                .map(StopLine::cells)
-                .toList());
+        return csv(
+                "safety-stops",
+                "safety.stopHeader",
+                look.stops().stream().map(StopLine::cells).toList());
     }
 
     private static Response csv(String name, String header, List<List<String>> rows) {

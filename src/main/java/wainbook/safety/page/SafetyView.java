@@ -13,7 +13,12 @@ import wainbook.act.Reason;
  * @param reasons what the ledger refused a touch for
  */
 public record SafetyView(
-        List<StopLine> stops, List<MissLine> open, List<MissLine> closed, List<Month> months, int inside, List<Reason> reasons) {
+        List<StopLine> stops,
+        List<MissLine> open,
+        List<MissLine> closed,
+        List<Month> months,
+        int inside,
+        List<Reason> reasons) {
 
     /** How many in a month; counts say how much is told, not how safe it is. */
     public record Month(String name, long nearMisses, long closed, long stops) {}

@@ -37,9 +37,11 @@ public record StopLine(Stop stop, String where) {
     }
 
     public String what() {
-        return stop.said().words().orElseGet(() -> told().isEmpty()
-                ? Words.of("safety.noWords")
-                : told().get(0).words());
+        return stop.said()
+                .words()
+                .orElseGet(() -> told().isEmpty()
+                        ? Words.of("safety.noWords")
+                        : told().get(0).words());
     }
 
     public List<Told> told() {
@@ -48,7 +50,8 @@ public record StopLine(Stop stop, String where) {
 
     /** Where the hold of its vehicle is released. */
     public String release() {
-        return "/orders/" + stop.order().orElse("") + "/holds/" + stop.said().hold().orElse(0) + "/release";
+        return "/orders/" + stop.order().orElse("") + "/holds/"
+                + stop.said().hold().orElse(0) + "/release";
     }
 
     List<String> cells() {

@@ -52,8 +52,7 @@ record Touch(
 
     ToReport report() {
         boolean placed = !nameless || keepsPlace;
-        return new ToReport(
-                id, placed ? order : Optional.empty(), placed ? station : Optional.empty(), words);
+        return new ToReport(id, placed ? order : Optional.empty(), placed ? station : Optional.empty(), words);
     }
 
     /** A stop keeps what it stops. The station beside a vehicle stops nothing more, so that it is kept as a report's is. */

@@ -3,6 +3,8 @@ package wainbook.safety.page;
 import java.util.List;
 import java.util.Optional;
 import wainbook.page.Formats;
+import wainbook.page.Words;
+import wainbook.permit.Where;
 import wainbook.safety.visit.Visit;
 
 /**
@@ -15,6 +17,18 @@ public record VisitLine(Visit visit, String name, String firm, List<String> wron
 
     public Optional<String> permitPath() {
         return visit.said().permit().map(permit -> "/permits/" + permit);
+    }
+
+    public String permit() {
+        return visit.said().permit().map(VisitLine::permit).orElse("");
+    }
+
+    /** A permit in words, by {@code vehicle/number}. */
+    static String permit(String key) {
+        String[] vehicleAndNumber = key.split("/", 2);
+        return vehicleAndNumber[0].equals(Where.WORKS)
+                ? Words.of("safety.permitOfWorks", vehicleAndNumber[1])
+                : Words.of("safety.permitOfVehicle", vehicleAndNumber[1], vehicleAndNumber[0]);
     }
 
     public String inductedTo() {

@@ -43,7 +43,8 @@ public class VisitLook {
                 all.stream().filter(line -> line.visit().inside()).toList(),
                 all.stream()
                         .filter(line -> !line.visit().inside())
-                        .sorted(Comparator.comparing((VisitLine line) -> line.visit().number())
+                        .sorted(Comparator.comparing(
+                                        (VisitLine line) -> line.visit().number())
                                 .reversed())
                         .limit(EARLIER)
                         .toList(),
@@ -68,7 +69,9 @@ public class VisitLook {
     InductionView induction(Filled filled) {
         String number = filled.value("visitor");
         return new InductionView(
-                filled, number, visits().visitor(number).map(VisitorName::called).orElse(""));
+                filled,
+                number,
+                visits().visitor(number).map(VisitorName::called).orElse(""));
     }
 
     EnteringView entering(Filled filled) {
@@ -85,7 +88,7 @@ public class VisitLook {
                         .toList(),
                 PermitRow.open().stream()
                         .filter(row -> row.sort == Work.CONTRACTOR)
-                        .map(row -> new Option(row.id, row.id))
+                        .map(row -> new Option(row.id, VisitLine.permit(row.id)))
                         .toList());
     }
 }

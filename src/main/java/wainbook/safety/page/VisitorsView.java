@@ -12,4 +12,9 @@ import wainbook.act.Reason;
  * @param permit where only visits under one permit are shown
  */
 public record VisitorsView(
-        List<VisitLine> inside, List<VisitLine> earlier, List<Reason> bars, Optional<String> permit, Moment now) {}
+        List<VisitLine> inside, List<VisitLine> earlier, List<Reason> bars, Optional<String> permit, Moment now) {
+
+    public String permitInWords() {
+        return permit.map(VisitLine::permit).orElse("");
+    }
+}

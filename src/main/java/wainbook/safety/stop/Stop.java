@@ -52,9 +52,8 @@ public record Stop(Entry stopped, List<Entry> told, Optional<Entry> lifted) {
 
     /** What was done before work went on. */
     public Optional<String> done() {
-        return lifted.map(entry -> entry.saying() instanceof StopLifted said
-                ? said.done()
-                : ((HoldReleased) entry.saying()).reason());
+        return lifted.map(entry ->
+                entry.saying() instanceof StopLifted said ? said.done() : ((HoldReleased) entry.saying()).reason());
     }
 
     public String path() {

@@ -24,7 +24,6 @@ import wainbook.ledger.Subject;
 import wainbook.order.Holding;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.HoldKind;
-
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrderRow;
 import wainbook.page.Words;
@@ -71,8 +70,7 @@ public class Stopping {
         }
     }
 
-    private record ToWrite(UUID id, Subject stream, Optional<String> station, Optional<String> words)
-            implements Asked {
+    private record ToWrite(UUID id, Subject stream, Optional<String> station, Optional<String> words) implements Asked {
         @Override
         public List<Subject> writes() {
             return List.of(stream);
@@ -105,13 +103,14 @@ public class Stopping {
 
     /** Where a retry finds the first try, though the vehicle may have gone on meanwhile; else the vehicle, else the works. */
     private Subject stream(ToStop asked) {
-        return QuarkusTransaction.joiningExisting().call(() -> StopRow.ofEntry(asked.id())
-                .map(row -> Where.stream(row.vehicle))
-                .or(() -> asked.order().flatMap(this::vehicle))
-                .or(() -> asked.station()
-                        .flatMap(WorkOrderRow::occupant)
-                        .map(row -> Subject.workOrder(row.number)))
-                .orElseGet(Subject::works));
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> StopRow.ofEntry(asked.id())
+                        .map(row -> Where.stream(row.vehicle))
+                        .or(() -> asked.order().flatMap(this::vehicle))
+                        .or(() -> asked.station()
+                                .flatMap(WorkOrderRow::occupant)
+                                .map(row -> Subject.workOrder(row.number)))
+                        .orElseGet(Subject::works));
     }
 
     private Optional<Subject> vehicle(String order) {
@@ -133,7 +132,8 @@ public class Stopping {
     }
 
     private static String reason(Optional<String> words) {
-        return words.map(text -> Words.of("safety.stopReasonWith", text)).orElseGet(() -> Words.of("safety.stopReason"));
+        return words.map(text -> Words.of("safety.stopReasonWith", text))
+                .orElseGet(() -> Words.of("safety.stopReason"));
     }
 
     public Outcome<Entry> tell(ToTell asked, Actor actor) {

@@ -52,7 +52,8 @@ public record Stops(List<Stop> all) {
         } else if (entry.saying() instanceof StopLifted said) {
             return changed(known -> known.number() == said.stop(), known -> known.liftedBy(entry));
         } else if (entry.saying() instanceof HoldReleased said && !all.isEmpty()) {
-            return changed(known -> known.said().hold().equals(Optional.of(said.hold())), known -> known.liftedBy(entry));
+            return changed(
+                    known -> known.said().hold().equals(Optional.of(said.hold())), known -> known.liftedBy(entry));
         }
         return this;
     }

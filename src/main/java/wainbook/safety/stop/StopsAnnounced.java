@@ -11,6 +11,8 @@ import wainbook.page.Announcement;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.permit.Where;
+import wainbook.process.Releases;
+import wainbook.process.Station;
 import wainbook.works.WorksDay;
 
 /** Says on every page where work is stopped, to whoever is signed in. */
@@ -18,10 +20,12 @@ import wainbook.works.WorksDay;
 public class StopsAnnounced implements Announcement {
 
     private final SecurityIdentity identity;
+    private final Releases releases;
     private final WorksDay day;
 
-    StopsAnnounced(SecurityIdentity identity, WorksDay day) {
+    StopsAnnounced(SecurityIdentity identity, Releases releases, WorksDay day) {
         this.identity = identity;
+        this.releases = releases;
         this.day = day;
     }
 
@@ -42,11 +46,17 @@ public class StopsAnnounced implements Announcement {
                                 .collect(Collectors.joining("; "))));
     }
 
-    private static String place(StopRow row) {
-        boolean vehicle = !row.vehicle.equals(Where.WORKS);
-        if (vehicle) {
+    @Override
+    public Optional<String> path() {
+        return Optional.of("/safety#stops");
+    }
+
+    private String place(StopRow row) {
+        if (!row.vehicle.equals(Where.WORKS)) {
             return row.vehicle;
         }
-        return Optional.ofNullable(row.station).orElseGet(() -> Words.of("safety.placeNotSaid"));
+        return Optional.ofNullable(row.station)
+                .map(code -> releases.station(code).map(Station::title).orElse(code))
+                .orElseGet(() -> Words.of("safety.placeNotSaid"));
     }
 }

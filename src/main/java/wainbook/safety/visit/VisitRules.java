@@ -36,7 +36,8 @@ final class VisitRules {
     static List<Reason> induct(LocalDate validTo, Optional<Person> who, LocalDate today) {
         var against = new ArrayList<>(mayHost(who, today));
         if (validTo.isBefore(today) || validTo.isAfter(today.plusMonths(MONTHS))) {
-            against.add(Reason.of("safety.validToFault", Reason.WORKS_RULE, MONTHS).liftedAt("#validTo"));
+            against.add(
+                    Reason.of("safety.validToFault", Reason.WORKS_RULE, MONTHS).liftedAt("#validTo"));
         }
         return against;
     }
@@ -49,8 +50,8 @@ final class VisitRules {
             against.add(Reason.of("safety.visitorUnknown", Reason.WORKS_RULE).liftedAt("/safety/visitors/induction"));
         }
         visitor.filter(known -> !known.validOn(today))
-                .ifPresent(known ->
-                        against.add(Reason.of("safety.inductionOver", Reason.WORKS_RULE, known.number(), known.validTo())
+                .ifPresent(known -> against.add(
+                        Reason.of("safety.inductionOver", Reason.WORKS_RULE, known.number(), known.validTo())
                                 .liftedAt("/safety/visitors/induction?visitor=" + known.number())));
         if (inside) {
             against.add(Reason.of("safety.insideAlready", Reason.WORKS_RULE).liftedAt("/safety/visitors"));

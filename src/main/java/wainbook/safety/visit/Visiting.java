@@ -98,21 +98,25 @@ public class Visiting {
     public Outcome<Entry> induct(ToInduct asked, Actor actor) {
         boolean fresh = asked.known().isEmpty();
         if (fresh && (asked.name().isBlank() || asked.name().length() > LONGEST_NAME)) {
-            return Outcome.refused(Reason.of("safety.nameMissing", Reason.WORKS_RULE).liftedAt("#name"));
+            return Outcome.refused(
+                    Reason.of("safety.nameMissing", Reason.WORKS_RULE).liftedAt("#name"));
         }
         if (asked.firm().length() > LONGEST_NAME) {
-            return Outcome.refused(Reason.of("safety.firmTooLong", Reason.WORKS_RULE).liftedAt("#firm"));
+            return Outcome.refused(
+                    Reason.of("safety.firmTooLong", Reason.WORKS_RULE).liftedAt("#firm"));
         }
         Optional<String> hash =
                 fresh ? Optional.of(names.keep(asked.id(), asked.name(), asked.firm())) : Optional.empty();
-        Outcome<Entry> outcome = ledger.write(
-                new ToWriteInduction(asked.id(), hash, asked.validTo()), actor, reading -> {
+        Outcome<Entry> outcome =
+                ledger.write(new ToWriteInduction(asked.id(), hash, asked.validTo()), actor, reading -> {
                     Visits visits = Visits.of(reading.of(Subject.works()));
                     List<Reason> against = VisitRules.induct(
                             asked.validTo(),
                             person(reading.moment().who()),
                             day.of(reading.moment().at()));
-                    if (asked.known().filter(number -> visits.visitor(number).isEmpty()).isPresent()) {
+                    if (asked.known()
+                            .filter(number -> visits.visitor(number).isEmpty())
+                            .isPresent()) {
                         return Decision.refuse(Reason.of("safety.visitorUnknown", Reason.WORKS_RULE));
                     }
                     String number = asked.known().orElseGet(visits::nextVisitor);
@@ -135,8 +139,8 @@ public class Visiting {
         return ledger.write(asked, actor, reading -> {
             Visits visits = Visits.of(reading.of(Subject.works()));
             Optional<Visitor> visitor = visits.visitor(asked.visitor());
-            boolean inside = visits.inside().stream()
-                    .anyMatch(visit -> visit.visitor().equals(asked.visitor()));
+            boolean inside =
+                    visits.inside().stream().anyMatch(visit -> visit.visitor().equals(asked.visitor()));
             List<Reason> against = VisitRules.enter(
                     visitor,
                     inside,

@@ -126,8 +126,7 @@ class MissRulesTest {
     }
 
     private List<String> close(String changed, Person who) {
-        return keys(MissRules.close(
-                Optional.of(miss()), new ToClose(UUID.randomUUID(), 1, changed), Optional.of(who)));
+        return keys(MissRules.close(Optional.of(miss()), new ToClose(UUID.randomUUID(), 1, changed), Optional.of(who)));
     }
 
     private List<String> tell(String words) {

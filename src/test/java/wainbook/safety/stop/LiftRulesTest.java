@@ -71,9 +71,7 @@ class LiftRulesTest {
         assertThat(stop().done()).contains("swept");
         assertThat(lift("6", Role.WORKS_ENGINEER, "swept")).containsExactly("safety.liftedAlready");
         assertThat(keys(LiftRules.against(
-                        Optional.empty(),
-                        new ToLift(UUID.randomUUID(), 3, "swept"),
-                        person("5", Role.WORKS_ENGINEER))))
+                        Optional.empty(), new ToLift(UUID.randomUUID(), 3, "swept"), person("5", Role.WORKS_ENGINEER))))
                 .containsExactly("safety.stopNotFound");
     }
 
@@ -108,8 +106,7 @@ class LiftRulesTest {
     }
 
     private List<String> lift(String who, Role role, String done) {
-        return keys(LiftRules.against(
-                Optional.of(stop()), new ToLift(UUID.randomUUID(), 1, done), person(who, role)));
+        return keys(LiftRules.against(Optional.of(stop()), new ToLift(UUID.randomUUID(), 1, done), person(who, role)));
     }
 
     private static List<String> keys(List<Reason> reasons) {

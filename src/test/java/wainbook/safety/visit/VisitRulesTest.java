@@ -100,8 +100,7 @@ class VisitRulesTest {
         say("8", new VisitorLeft(1));
         assertThat(visit().inside()).isFalse();
         assertThat(visit().left().orElseThrow().moment().who()).isEqualTo("7");
-        assertThat(keys(VisitRules.takeOver(
-                        Optional.of(visit()), 1, Optional.of(instructed("6", TODAY)), TODAY)))
+        assertThat(keys(VisitRules.takeOver(Optional.of(visit()), 1, Optional.of(instructed("6", TODAY)), TODAY)))
                 .containsExactly("safety.notInside");
     }
 
