@@ -25,6 +25,7 @@ final class Tellings {
         PaperTellings.addTo(tellings);
         QualityTellings.addTo(tellings);
         PermitTellings.addTo(tellings);
+        SafetyTellings.addTo(tellings);
         return tellings;
     }
 

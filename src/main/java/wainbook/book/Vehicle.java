@@ -15,6 +15,7 @@ import wainbook.order.WorkOrder;
 import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
+import wainbook.permit.page.PermitLine;
 import wainbook.quality.containment.VehicleDoubt;
 import wainbook.station.HelpCall;
 
@@ -22,6 +23,7 @@ import wainbook.station.HelpCall;
  * The whole of one vehicle as its page shows it.
  *
  * @param power how it stands electrically, for the reader
+ * @param permits open ones, besides those on high voltage
  * @param given to whom and when it was handed over, in a sentence
  */
 public record Vehicle(
@@ -38,6 +40,7 @@ public record Vehicle(
         Optional<DocumentSet> documents,
         VehicleRecord record,
         Optional<String> given,
+        List<PermitLine> permits,
         Doors doors) {
 
     /** What is open, oldest first. */
@@ -101,6 +104,11 @@ public record Vehicle(
             boolean state,
             boolean rebind,
             boolean prove) {}
+
+    /** Where it stands, by its code. */
+    public String place() {
+        return order.at().map(at -> at.place()).orElse("");
+    }
 
     public String path() {
         return "/orders/" + order.number();

@@ -28,6 +28,7 @@ import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;
 import wainbook.page.Formats;
 import wainbook.page.Words;
+import wainbook.permit.page.PermitLook;
 import wainbook.process.CheckItem;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
@@ -86,6 +87,7 @@ class VehicleLook {
                 handover.documents(history, order, now),
                 VehicleRecord.of(history, names, kind),
                 given(history, names),
+                PermitLook.open(history, now, day.zone()),
                 doors);
     }
 

@@ -24,6 +24,7 @@ import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.safety.stop.Stops;
 import wainbook.works.Shifts;
 import wainbook.works.WorksDay;
 
@@ -50,9 +51,7 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
                         station,
                         working,
                         found.map(known -> standing.apply(line, known)),
-                        found.isPresent()
-                                ? List.of()
-                                : List.of(causes.starved(station.code(), nothingComes(stage, yard)))));
+                        found.isPresent() ? List.of() : empty(station, causes, nothingComes(stage, yard))));
             }
         }
         here.stream()
@@ -63,6 +62,14 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
         long off = bays.size()
                 + yard.stream().mapToLong(group -> group.rows().size()).sum();
         return new LineNow(head(shifts, here.size() + off), rows, FirstThings.of(here, waiting), bays, yard);
+    }
+
+    /** Why nothing stands at a station: work may be stopped there before it is asked what comes next. */
+    private List<Cause> empty(Station station, Causes causes, Cause none) {
+        Stream<Cause> stopped = Stops.of(ledger.history(Subject.works())).at(station.code()).stream()
+                .map(stop -> Cause.at(stop.path(), Words.of("line.causeStopped", stop.number())));
+        return Stream.concat(stopped, Stream.of(causes.starved(station.code(), none)))
+                .toList();
     }
 
     private List<Stage> stages() {

@@ -28,6 +28,7 @@ import wainbook.order.WorkOrderRow;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
 import wainbook.process.Route;
+import wainbook.safety.stop.Stops;
 import wainbook.station.BarredUntilDone;
 import wainbook.station.StationSaying.Bar;
 import wainbook.station.Workplace;
@@ -114,7 +115,8 @@ public class Move {
                         .map(row -> row.number)
                         .filter(number -> !number.equals(order.number())),
                 order.stage().flatMap(current -> workplace.record(history, order, current)),
-                bars.barring(Bar.DRIVING, history));
+                bars.barring(Bar.DRIVING, history),
+                Stops.of(ledger.history(Subject.works())).at(asked.destination()));
     }
 
     /** An isolation, a live-work permit or a declaration that stands hears of the move, and judges what it leaves of them. */

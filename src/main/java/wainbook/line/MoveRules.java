@@ -17,6 +17,7 @@ import wainbook.order.WorkOrder.Phase;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Station;
 import wainbook.process.plan.Plan;
+import wainbook.safety.stop.Stop;
 import wainbook.station.StageRecord;
 
 /**
@@ -26,6 +27,7 @@ import wainbook.station.StageRecord;
  * @param occupant the order whose vehicle stands at the place already
  * @param record how the present stage stands
  * @param barsDriving work given to a later stage that bars driving until it is done
+ * @param stopped safety stops at the place it would come to
  */
 record MoveRules(
         History history,
@@ -36,7 +38,8 @@ record MoveRules(
         Optional<Station> place,
         Optional<String> occupant,
         Optional<StageRecord> record,
-        List<String> barsDriving) {
+        List<String> barsDriving,
+        List<Stop> stopped) {
 
     /** What the mover looks at and confirms before any wheel turns. */
     static final List<String> CONFIRMED = List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan");
@@ -122,6 +125,9 @@ record MoveRules(
             against.add(Reason.of("line.notOffTheLine", Reason.WORKS_RULE, asked.destination())
                     .liftedAt("#to"));
         }
+        stopped.forEach(stop ->
+                against.add(Reason.of("line.placeStopped", Reason.WORKS_RULE, asked.destination(), stop.number())
+                        .liftedAt(stop.path())));
         if (ontoStation) {
             occupant.ifPresent(
                     other -> against.add(Reason.of("line.occupied", Reason.WORKS_RULE, asked.destination(), other)

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
@@ -114,23 +115,29 @@ public class Holding {
         };
     }
 
+    /**
+     * Whether what was stopped for safety must be let go by somebody else: a second person looks before work goes on, and
+     * nobody is pressed to take back their own stop.
+     */
+    public static boolean takesAnother(HoldKind kind, String putOnBy, String who) {
+        return kind == HoldKind.SAFETY && putOnBy.equals(who);
+    }
+
     private static List<Reason> against(History history, ToRelease asked, Person person) {
-        Optional<Held> held = WorkOrder.of(history)
-                .flatMap(order -> order.holds().stream()
-                        .filter(known -> known.hold() == asked.hold())
-                        .findFirst());
+        Optional<HoldInWords> held = HoldInWords.inForce(history).stream()
+                .filter(known -> known.hold() == asked.hold())
+                .findFirst();
         if (held.isEmpty()) {
             return List.of(Reason.of("order.holdNotFound", Reason.WORKS_RULE, asked.hold(), asked.order()));
         }
         var against = new ArrayList<Reason>();
-        Set<Role> may = mayRelease(held.get().kindOfHold());
+        Set<Role> may = mayRelease(held.get().sort());
+        String roles = may.stream().map(Role::word).sorted().collect(Collectors.joining(", "));
         if (person.roles().stream().noneMatch(may::contains)) {
-            String who = may.stream()
-                    .map(Role::word)
-                    .sorted()
-                    .reduce((one, other) -> one + ", " + other)
-                    .orElse("");
-            against.add(Reason.of("order.mayNotRelease", Reason.WORKS_RULE, asked.hold(), who));
+            against.add(Reason.of("order.mayNotRelease", Reason.WORKS_RULE, asked.hold(), roles));
+        }
+        if (takesAnother(held.get().sort(), held.get().who(), person.number())) {
+            against.add(Reason.of("order.ownSafetyHold", Reason.WORKS_RULE, asked.hold(), roles));
         }
         if (asked.reason().isBlank()) {
             against.add(Reason.of("order.reasonMissing", Reason.WORKS_RULE).liftedAt("#reason"));

@@ -7,4 +7,16 @@ public interface Announcement {
 
     /** The text, while there is anything to say. */
     Optional<String> text();
+
+    /** Where somebody must go about it; then it is said as a danger. */
+    default Optional<String> path() {
+        return Optional.empty();
+    }
+
+    /** What is said, as the layout draws it. */
+    record Said(String text, Optional<String> path) {}
+
+    default Optional<Said> said() {
+        return text().map(known -> new Said(known, path()));
+    }
 }

@@ -8,6 +8,7 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
 /** What stands round every page: who is signed in, where they may go, and the token that their forms carry. */
 @Named("frame")
@@ -64,12 +65,17 @@ public class Frame {
     }
 
     /** What every page says for a while. */
-    public List<String> announcements() {
-        return announcements.stream().flatMap(each -> each.text().stream()).toList();
+    public List<Announcement.Said> announcements() {
+        return announcements.stream().flatMap(each -> each.said().stream()).toList();
     }
 
     public String path() {
         return request.getCurrent() == null ? "" : request.getCurrent().normalizedPath();
+    }
+
+    /** For a form whose page knows nothing of it: the id that its entry will have. */
+    public UUID fresh() {
+        return UUID.randomUUID();
     }
 
     public String field() {

@@ -3,6 +3,8 @@ package wainbook.permit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.Moved;
@@ -33,6 +35,16 @@ public record Permits(List<Permit> all) {
 
     public List<Permit> open() {
         return all.stream().filter(Permit::open).toList();
+    }
+
+    /** Open permits that packs coming aboard would meet: by the same table as when a permit is issued. */
+    public List<Reason> againstFittingPacks() {
+        return open().stream()
+                .filter(permit -> !Conflict.between(permit.traits(), Set.of(Trait.PACKS_ABOARD))
+                        .isEmpty())
+                .map(permit -> Reason.of("permit.packsWait", Reason.PRACTICE, permit.number())
+                        .liftedAt("/permits/" + Where.word(permit.subject()) + "/" + permit.number()))
+                .toList();
     }
 
     private Permits and(Entry entry) {

@@ -16,7 +16,10 @@ import wainbook.matter.Reporting;
 import wainbook.order.Holding;
 import wainbook.order.Intake;
 import wainbook.order.Ordering;
+import wainbook.permit.Permitting;
 import wainbook.process.Releases;
+import wainbook.safety.miss.Handling;
+import wainbook.safety.visit.Visiting;
 import wainbook.station.Calling;
 import wainbook.station.Deferral;
 import wainbook.station.Recording;
@@ -93,4 +96,16 @@ class Acts {
 
     @Inject
     HandingOver handing;
+
+    @Inject
+    Permitting permitting;
+
+    @Inject
+    wainbook.safety.miss.Reporting nearMisses;
+
+    @Inject
+    Handling handling;
+
+    @Inject
+    Visiting visiting;
 }

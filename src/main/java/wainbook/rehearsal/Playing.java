@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.Direction;
@@ -84,6 +85,36 @@ final class Playing {
         for (int entry = 4; entry <= 8; entry++) {
             ordered(entry);
         }
+        safety(Scene.of(steps));
+    }
+
+    /** Hot work where a vehicle is held, a lift where one waits for its gate: nobody is at work on either. */
+    private void safety(Scene scene) {
+        acts.ledger.together(LEG_TIMEOUT_S, () -> {
+            Whereabouts.At safe = whereabouts.at("safety");
+            var safety = new SafetyScene(
+                    acts,
+                    Crew.of(people, acts.ledger, acts.day, safe),
+                    new ToolStore(acts.ledger, acts.day, safe),
+                    scenario.seed(),
+                    present);
+            safety.works();
+            found(scene, Scene.Found.HELD).ifPresent(entry -> safety.hotWork(number(entry), last(entry)));
+            found(scene, Scene.Found.UNSIGNED).ifPresent(entry -> safety.lifted(number(entry), last(entry)));
+            return true;
+        });
+    }
+
+    private static Optional<Integer> found(Scene scene, Scene.Found found) {
+        return scene.members().stream()
+                .filter(member -> member.found() == found)
+                .map(Scene.Member::entry)
+                .findFirst();
+    }
+
+    private Instant last(int entry) {
+        List<Entry> entries = history(entry).entries();
+        return entries.get(entries.size() - 1).moment().at();
     }
 
     /** Old certificates of tools, put on record on the day before the first vehicle. */

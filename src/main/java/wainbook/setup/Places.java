@@ -28,7 +28,8 @@ class Places implements Navigation {
                         "setup.groupSafety",
                         Place.forEveryone("/isolation", "isolating.placeIsolations"),
                         Place.forEveryone("/locks", "isolating.placeLocks"),
-                        Place.forEveryone("/permits", "permit.placePermits")),
+                        Place.forEveryone("/permits", "permit.placePermits"),
+                        Place.forEveryone("/safety", "safety.placeSafety")),
                 PlaceGroup.of(Place.forEveryone("/matters", "matter.placeMatters")),
                 PlaceGroup.of(
                         "setup.groupQuality",

@@ -12,6 +12,7 @@ import wainbook.order.OrderSaying;
 import wainbook.permit.PermitSaying;
 import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
+import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying;
 import wainbook.works.WorksSaying;
 
@@ -29,6 +30,7 @@ class Vocabulary {
                 StationSaying.class,
                 GateSaying.class,
                 PermitSaying.class,
+                SafetySaying.class,
                 QualitySaying.class,
                 HandoverSaying.class,
                 IsolationSaying.class,

@@ -10,6 +10,7 @@ import wainbook.isolation.Mentioned;
 import wainbook.isolation.step.FactsNow;
 import wainbook.ledger.History;
 import wainbook.order.WorkOrder;
+import wainbook.permit.Permits;
 import wainbook.process.CheckItem;
 import wainbook.process.Condition;
 import wainbook.process.Releases;
@@ -28,18 +29,24 @@ class Electrical {
     }
 
     List<Reason> against(CheckItem item, History history, Moment moment) {
-        if (item.condition() == Condition.NONE) {
-            return List.of();
-        }
+        List<String> landing = landing(item, history);
+        List<Reason> fitting =
+                landing.isEmpty() ? List.of() : Permits.of(history).againstFittingPacks();
+        return item.condition() == Condition.NONE
+                ? fitting
+                : Stream.concat(power(item, history, moment, landing), fitting.stream())
+                        .toList();
+    }
+
+    private Stream<Reason> power(CheckItem item, History history, Moment moment, List<String> landing) {
         Isolation now = Isolation.of(history);
         var facts = factsNow.of(history, moment, Mentioned.people(moment.who()));
-        Stream<Reason> closed = landing(item, history).stream()
+        Stream<Reason> closed = landing.stream()
                 .filter(source -> item.condition() == Condition.DEAD && !now.isOpen(source))
                 .map(source -> Reason.of("station.sourceStillClosed", Reason.PRACTICE, source));
         String desk = "/isolation/" + history.subject().code();
         return Stream.concat(now.permitsWork(item.condition(), moment.who(), moment.at(), facts).stream(), closed)
-                .map(reason -> reason.liftedAt(desk))
-                .toList();
+                .map(reason -> reason.liftedAt(desk));
     }
 
     /** Sources of the vehicle's plan that fitting this item's parts brings aboard for the first time. */

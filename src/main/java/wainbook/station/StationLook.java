@@ -19,6 +19,7 @@ import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
 import wainbook.page.Form;
 import wainbook.page.Formats;
+import wainbook.permit.page.PermitLook;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.process.Releases;
@@ -90,7 +91,8 @@ class StationLook {
                 bar.of(order, moment.at(), DeferredWork.from(history)),
                 inHand.flatMap(state -> taking.inHand(history, moment, state.key())),
                 HelpView.open(number, history),
-                zones.drawing(inHand, chosen.zone()));
+                zones.drawing(inHand, chosen.zone()),
+                PermitLook.open(history, moment.at(), day.zone()));
         return inHand.isEmpty() ? bare : withInstruments(bare, moment);
     }
 

@@ -8,11 +8,14 @@ import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Reason;
 import wainbook.isolation.page.InWords;
+import wainbook.order.OrderSaying.Held;
+import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
 import wainbook.page.Form;
 import wainbook.page.Option;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
+import wainbook.permit.page.PermitLine;
 import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.process.joint.CheckWay;
@@ -33,6 +36,7 @@ import wainbook.station.outline.Marked;
  * @param actId the id that the form's entry will have
  * @param hands whose hands the item in hand is in
  * @param calls for help that are not settled
+ * @param permits open ones on the vehicle, besides those on high voltage
  * @param drawing the vehicle with the marks of its sheet; absent when the works has none of this kind
  */
 public record StationView(
@@ -51,7 +55,8 @@ public record StationView(
         RouteBar bar,
         Optional<Taking.InHand> hands,
         List<HelpView.Line> calls,
-        Optional<Drawing> drawing) {
+        Optional<Drawing> drawing,
+        List<PermitLine> permits) {
 
     /**
      * The last entry in words.
@@ -63,7 +68,17 @@ public record StationView(
     StationView with(Optional<ToolsToHand> toHand, Form filled) {
         return new StationView(
                 order, place, record, inHand, joint, toHand, against, refusals, said, filled, actId, power, bar, hands,
-                calls, drawing);
+                calls, drawing, permits);
+    }
+
+    /** Holds that stop work here, said before anything else. */
+    public List<Held> halts() {
+        return order.holdsThatStop(Stops.WORK);
+    }
+
+    /** Where the vehicle stands, by its code. */
+    public String station() {
+        return order.at().map(at -> at.place()).orElse("");
     }
 
     /** Who can be called for help. */

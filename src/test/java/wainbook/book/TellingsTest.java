@@ -25,6 +25,7 @@ import wainbook.ledger.Superseded;
 import wainbook.page.Formats;
 import wainbook.process.plan.Point.Pair;
 import wainbook.quality.QualitySaying;
+import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying.About;
 
 class TellingsTest {
@@ -32,7 +33,7 @@ class TellingsTest {
     /** Rooms whose entries lie in streams of their own: of people, instruments, check sheets and the works. */
     private static final List<String> NOT_OF_A_VEHICLE = List.of("works", "process", "setup");
 
-    /** Said of containments, drifts and questions in the stream of their cause; what a vehicle hears of them is told. */
+    /** Said of containments, drifts, questions, near misses and visits in the stream of their cause or of the works; what a vehicle hears of them is told. */
     private static final List<Class<?>> IN_THE_STREAM_OF_THEIR_CAUSE = List.of(
             QualitySaying.DoubtOpened.class,
             QualitySaying.DoubtWorkedOut.class,
@@ -41,7 +42,16 @@ class TellingsTest {
             QualitySaying.QuestionAnswered.class,
             QualitySaying.QuestionSettled.class,
             QualitySaying.StatisticsAgreed.class,
-            QualitySaying.StatisticsEnded.class);
+            QualitySaying.StatisticsEnded.class,
+            SafetySaying.NearMissReported.class,
+            SafetySaying.NearMissTold.class,
+            SafetySaying.NearMissLookedAt.class,
+            SafetySaying.NearMissClosed.class,
+            SafetySaying.StopLifted.class,
+            SafetySaying.VisitorInducted.class,
+            SafetySaying.VisitorEntered.class,
+            SafetySaying.HostTookOver.class,
+            SafetySaying.VisitorLeft.class);
 
     private static final Tellings TELLINGS = Tellings.all();
 

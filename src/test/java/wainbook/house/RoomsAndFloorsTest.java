@@ -34,16 +34,17 @@ class RoomsAndFloorsTest {
             Map.entry("order", 5),
             Map.entry("isolation", 6),
             Map.entry("matter", 6),
-            Map.entry("station", 7),
-            Map.entry("gate", 8),
-            Map.entry("permit", 8),
-            Map.entry("line", 9),
-            Map.entry("quality", 9),
-            Map.entry("handover", 10),
-            Map.entry("trace", 10),
-            Map.entry("book", 11),
-            Map.entry("setup", 12),
-            Map.entry("rehearsal", 13));
+            Map.entry("permit", 7),
+            Map.entry("safety", 8),
+            Map.entry("station", 8),
+            Map.entry("gate", 9),
+            Map.entry("line", 10),
+            Map.entry("quality", 10),
+            Map.entry("handover", 11),
+            Map.entry("trace", 11),
+            Map.entry("book", 12),
+            Map.entry("setup", 13),
+            Map.entry("rehearsal", 14));
 
     @ArchTest
     static final ArchRule a_room_uses_only_floors_below =

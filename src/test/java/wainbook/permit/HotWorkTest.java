@@ -21,7 +21,10 @@ import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
 import wainbook.ledger.Subject;
+import wainbook.matter.OpenMatter;
+import wainbook.matter.OpenMatters;
 import wainbook.permit.PermitSaying.Ticked;
+import wainbook.station.Workplace;
 import wainbook.works.InstrumentRow;
 import wainbook.works.WorksDay;
 
@@ -32,6 +35,15 @@ class HotWorkTest {
 
     @Inject
     Permitting permitting;
+
+    /** The item by which a pack comes aboard in the works that tests play in. */
+    private static final String FITTING = "pack1-mount";
+
+    @Inject
+    OpenMatters matters;
+
+    @Inject
+    Workplace workplace;
 
     @Inject
     WorksDay day;
@@ -59,12 +71,17 @@ class HotWorkTest {
         assertThat(issue(precautions(), leader(0))).isEmpty();
 
         String path = "/permits/" + bus.number() + "/1";
+        assertThat(Browsing.as(Cast.AUDITOR).page("/orders/" + bus.number())).contains("1 permit open", path);
+        assertThat(matter(start).orElseThrow()).contains("the receiver to read and receive it");
         assertThat(Browsing.as(Cast.AUDITOR).page("/permits")).contains(path, "the receiver to read and receive it");
         assertThat(take(Step.RECEIVE, leader(1), "")).contains("permit.receiverOnly");
         assertThat(take(Step.RECEIVE, welder(2), "")).isEmpty();
         assertThat(Browsing.as(Cast.AUDITOR).page(path)).contains("in force", "Stop the work");
 
+        assertThat(matter(start.plusSeconds(180))).as("in force, nobody waits").isEmpty();
+
         assertThat(take(Step.HAND_BACK, welder(30), "")).isEmpty();
+        assertThat(matter(start.plusSeconds(1860)).orElseThrow()).contains("the fire watch, to ");
         assertThat(take(Step.CLOSE, leader(89), "all cold")).containsExactly("permit.fireWatch");
         Cast.AUDITOR
                 .asks()
@@ -74,8 +91,36 @@ class HotWorkTest {
                 .body("open", equalTo(true));
         assertThat(take(Step.CLOSE, leader(90), "all cold")).isEmpty();
         assertThat(Browsing.as(Cast.AUDITOR).page(path)).contains("closed", "all cold");
+        assertThat(matter(start.plusSeconds(5400))).isEmpty();
         assertThat(PermitRow.<PermitRow>findById(bus.number() + "/1").stillOpen).isFalse();
         assertThat(Browsing.as(Cast.AUDITOR).page("/orders/" + bus.number())).contains("Permit 1 was closed.");
+    }
+
+    @Test
+    void packs_are_not_fitted_beside_it() {
+        bus.at("strip", "ST-1").signed().at("fitting", "ST-2");
+        try {
+            assertThat(againstFitting()).doesNotContain("permit.packsWait");
+            bus.say(new PermitSaying.PermitIssued(
+                    1,
+                    Work.HOT_WORK,
+                    Optional.empty(),
+                    "cut the old bracket",
+                    List.of(),
+                    precautions(),
+                    Cast.TECHNICIAN.number(),
+                    clock.instant().plus(Duration.ofHours(1))));
+            assertThat(againstFitting()).contains("permit.packsWait");
+            assertThat(Browsing.as(Cast.TECHNICIAN).page("/station/" + bus.number()))
+                    .contains("1 permit open", "/permits/" + bus.number() + "/1");
+        } finally {
+            bus.out();
+        }
+    }
+
+    private List<String> againstFitting() {
+        return keys(workplace.against(
+                bus.history(), Cast.TECHNICIAN.at(clock.instant()).at(clock.instant()), FITTING, Optional.empty()));
     }
 
     @Test
@@ -110,6 +155,15 @@ class HotWorkTest {
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.asString()).contains("cut the old bracket", "Write a time of day");
         assertThat(bus.history().saying(PermitSaying.class)).isEmpty();
+    }
+
+    /** What the list of open matters says of it. */
+    private Optional<String> matter(Instant at) {
+        return matters.all(at).stream()
+                .filter(matter -> matter.sort() == OpenMatter.Sort.PERMIT)
+                .filter(matter -> matter.order().equals(bus.number()))
+                .map(OpenMatter::what)
+                .findFirst();
     }
 
     private Actor leader(int minutes) {

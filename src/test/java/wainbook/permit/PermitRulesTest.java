@@ -172,6 +172,26 @@ class PermitRulesTest {
     }
 
     @Test
+    void packs_wait_for_hot_work_until_its_fire_watch_is_over_and_for_no_other_work() {
+        assertThat(permits().againstFittingPacks()).isEmpty();
+        inForce();
+        assertThat(keys(permits().againstFittingPacks())).containsExactly("permit.packsWait");
+        assertThat(permits().againstFittingPacks().get(0).lift()).contains("/permits/WB-1/1");
+        say(WELDER, NOW, new PermitHandedBack(1, Optional.empty()));
+        assertThat(keys(permits().againstFittingPacks())).containsExactly("permit.packsWait");
+        say(LEADER, NOW, new PermitClosed(1, Optional.of("cold")));
+        assertThat(permits().againstFittingPacks()).isEmpty();
+        int next = 1;
+        for (Work work : Work.values()) {
+            if (work != Work.HOT_WORK) {
+                next++;
+                say(LEADER, NOW, permit(next, work, all(work)));
+            }
+        }
+        assertThat(permits().againstFittingPacks()).isEmpty();
+    }
+
+    @Test
     void a_permit_that_contradicts_itself_or_another_open_one_is_refused_and_names_it() {
         assertThat(issue(with(permit(Work.LIFTING, all(Work.LIFTING)), Trait.BENEATH), LEADER))
                 .containsExactly("permit.liftingAndBeneath");

@@ -2,26 +2,11 @@ package wainbook.tour;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.quarkus.arc.Arc;
 import io.restassured.response.Response;
-import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.UUID;
-import wainbook.act.Actor;
 import wainbook.house.Browsing;
-import wainbook.ledger.Asked;
-import wainbook.ledger.Decision;
-import wainbook.ledger.Ledger;
-import wainbook.ledger.Saying;
-import wainbook.ledger.Subject;
-import wainbook.permit.PermitSaying.PermitIssued;
-import wainbook.permit.PermitSaying.Ticked;
-import wainbook.permit.Precaution;
-import wainbook.permit.Trait;
-import wainbook.permit.Work;
 import wainbook.setup.DemoWorks;
 import wainbook.setup.Folder;
 
@@ -52,7 +37,7 @@ final class StageSetting {
         longNames();
         containment();
         tools();
-        permit();
+        stop();
     }
 
     /** One wrench is checked before work, and is out of the store. */
@@ -63,35 +48,9 @@ final class StageSetting {
         KOFI.does("/instruments/TW-105/issues", Map.of("to", "W-1001", "place", "ST-1"));
     }
 
-    /** Written straight into the record: by its rules a permit can be issued in a shift only, and the tour goes at any hour. */
-    private static void permit() {
-        Subject works = Subject.works();
-        var ledger = Arc.container().instance(Ledger.class).get();
-        var clock = Arc.container().instance(Clock.class).get();
-        var said = new PermitIssued(
-                1,
-                Work.CONTRACTOR,
-                Optional.of("Roof over line 1"),
-                "Renew two roof lights",
-                List.of(Trait.BENEATH),
-                List.of(
-                        new Ticked(Precaution.INDUCTION, Optional.empty()),
-                        new Ticked(Precaution.HOST, Optional.of("W-1006"))),
-                "W-1001",
-                clock.instant().plusSeconds(3600));
-        ledger.write(new Told(UUID.randomUUID()), Actor.of("W-1012", clock), reading -> Decision.say(works, said));
-    }
-
-    private record Told(UUID id) implements Asked {
-        @Override
-        public List<Subject> writes() {
-            return List.of(Subject.works());
-        }
-
-        @Override
-        public Class<? extends Saying> says() {
-            return PermitIssued.class;
-        }
+    /** A place where no vehicle stands, so that none is held by it. */
+    private static void stop() {
+        INGRID.does("/safety/stops", Map.of("station", "BAY-1", "words", "Oil on the floor beside the pit"));
     }
 
     /** A wrench of the demonstration is asked about, as if it had been dropped. */

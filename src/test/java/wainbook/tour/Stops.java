@@ -135,7 +135,10 @@ final class Stops {
         put("/setup/passwords/{person}", "/setup/passwords/W-1001");
         put("/trace", "/trace", "/trace?q=" + vin());
         containments();
-        put("/permits/{vehicle}/{number}", "/permits/_works/1");
+        put("/permits/{vehicle}/{number}", "/permits/_works/1", "/permits/" + at("driveline") + "/1");
+        put("/safety/near-misses/{number}", "/safety/near-misses/1", "/safety/near-misses/3");
+        put("/safety/stops/{vehicle}/{number}", "/safety/stops/_works/1");
+        put("/safety/visitors/in", "/safety/visitors/in");
         put(
                 "/permits/new",
                 "/permits/new",

@@ -13,8 +13,13 @@ import wainbook.permit.Where;
 /** A permit as lists and its own page show it. */
 public record PermitLine(Permit permit, Instant now, Formats formats) {
 
+    /** {@code vehicle/number}. */
+    public String key() {
+        return Where.word(permit.subject()) + "/" + permit.number();
+    }
+
     public String path() {
-        return "/permits/" + Where.word(permit.subject()) + "/" + permit.number();
+        return "/permits/" + key();
     }
 
     public boolean onVehicle() {
@@ -80,6 +85,17 @@ public record PermitLine(Permit permit, Instant now, Formats formats) {
                 Words.of(permit.received().isPresent() ? "permit.waitsForHandBack" : "permit.waitsForClosing");
             case HANDED_BACK, ENDED_BY_MOVE, CLOSED -> Words.of("permit.waitsForClosing");
         };
+    }
+
+    /** As the pages of vehicle and station name it. */
+    public String inShort() {
+        return state() == State.IN_FORCE || state() == State.WAITS_FOR_RECEIVER
+                ? Words.of(
+                        "permit.openOneUntil",
+                        sort(),
+                        permit.number(),
+                        formats.clock(permit.said().validUntil()))
+                : Words.of("permit.openOne", sort(), permit.number()) + ", " + stateWord();
     }
 
     List<String> cells() {

@@ -2,6 +2,8 @@ package wainbook.permit.page;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.NotFoundException;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +41,19 @@ public class PermitLook {
         return ledger.drawing(() -> new ListView(
                 PermitRow.open().stream().map(row -> line(row, now)).toList(),
                 PermitRow.latestOver(OVER).stream().map(row -> line(row, now)).toList()));
+    }
+
+    /** The open permits of a vehicle, for pages of rooms above. */
+    public static List<PermitLine> open(History stream, Instant now, ZoneId zone) {
+        return Permits.of(stream).open().stream()
+                .map(permit -> new PermitLine(permit, now, new Formats(zone)))
+                .toList();
+    }
+
+    List<PermitLine> open(Instant now) {
+        return PermitRow.open().stream()
+                .map(row -> new PermitLine(known(row.vehicle, row.number), now, new Formats(day.zone())))
+                .toList();
     }
 
     private PermitLine line(PermitRow row, Moment now) {

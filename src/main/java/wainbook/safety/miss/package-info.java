@@ -1,0 +1,2 @@
+/** Near misses: reported by one touch, looked at, closed with what was changed. */
+package wainbook.safety.miss;

@@ -1,0 +1,23 @@
+package wainbook.safety.page;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+
+/** The pages of safety. */
+@CheckedTemplate(basePath = "safety", defaultName = CheckedTemplate.ELEMENT_NAME)
+final class SafetyPages {
+
+    private SafetyPages() {}
+
+    static native TemplateInstance safety(SafetyView view);
+
+    static native TemplateInstance miss(MissView view);
+
+    static native TemplateInstance stop(StopView view);
+
+    static native TemplateInstance visitors(VisitorsView view);
+
+    static native TemplateInstance induction(InductionView view);
+
+    static native TemplateInstance entering(EnteringView view);
+}

@@ -1,0 +1,2 @@
+/** Visitors in a high-voltage area: induction, host, in and out. */
+package wainbook.safety.visit;
