@@ -46,7 +46,8 @@ public record OpenMatter(
         DOCUMENT,
         CONTAINMENT,
         SECOND_CHECK,
-        DRIFT;
+        DRIFT,
+        PAPER;
 
         public String word() {
             return Words.of("matter.sort." + name());

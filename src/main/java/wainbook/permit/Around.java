@@ -2,6 +2,7 @@ package wainbook.permit;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -33,14 +34,24 @@ public class Around {
                 now,
                 day.of(now),
                 latestEnd(now),
-                Isolation.of(stream).aboard().isEmpty() ? Set.of() : Set.of(Trait.PACKS_ABOARD),
+                ofVehicle(stream),
                 this::person,
                 this::gear,
                 InstrumentRow.register().stream().map(row -> row.kind).collect(Collectors.toSet()));
     }
 
-    /** A works that has set no shifts works round the clock: then a permit ends with the day. */
-    private Optional<Instant> latestEnd(Instant now) {
+    /** Packs aboard, and what a permit on paper that is not closed brings. */
+    private static Set<Trait> ofVehicle(History stream) {
+        Set<Trait> traits = EnumSet.noneOf(Trait.class);
+        traits.addAll(PaperPermits.of(stream).traits());
+        if (!Isolation.of(stream).aboard().isEmpty()) {
+            traits.add(Trait.PACKS_ABOARD);
+        }
+        return traits;
+    }
+
+    /** Until when a permit issued then could be valid: a works without shifts works round the clock, and it ends with the day. */
+    public Optional<Instant> latestEnd(Instant now) {
         return day.shifts().shifts().isEmpty() ? Optional.of(day.endOf(day.of(now))) : day.shiftEnd(now);
     }
 
