@@ -70,7 +70,7 @@ class Electrical {
     private List<Reason> then(CheckItem item, History history, Moment done) {
         History then = history.upTo(done.at());
         Isolation isolation = Isolation.of(then);
-        var facts = factsNow.then(then, done, Mentioned.people(done.who()));
+        var facts = factsNow.then(history, done, Mentioned.people(done.who()));
         Stream<Reason> closed = landing(item, history).stream()
                 .filter(source -> item.condition() == Condition.DEAD && !isolation.isOpen(source))
                 .map(source -> Reason.of("station.sourceStillClosed", Reason.PRACTICE, source));

@@ -38,6 +38,7 @@ class RoomsAndFloorsTest {
             Map.entry("gate", 8),
             Map.entry("permit", 8),
             Map.entry("line", 9),
+            Map.entry("paper", 9),
             Map.entry("quality", 9),
             Map.entry("handover", 10),
             Map.entry("trace", 10),

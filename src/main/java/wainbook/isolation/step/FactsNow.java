@@ -66,6 +66,7 @@ public class FactsNow {
         barring.addAll(PaperIsolations.of(vehicle).open());
         return facts(
                 vehicle,
+                order,
                 moment,
                 also,
                 ledger::history,
@@ -82,6 +83,7 @@ public class FactsNow {
         History then = vehicle.upTo(moment.at());
         return facts(
                 then,
+                WorkOrder.of(then).orElseGet(() -> order(vehicle)),
                 moment,
                 also,
                 subject -> ledger.history(subject).upTo(moment.at()),
@@ -92,6 +94,7 @@ public class FactsNow {
 
     private Facts facts(
             History vehicle,
+            WorkOrder order,
             Moment moment,
             Mentioned also,
             Function<Subject, History> records,
@@ -99,7 +102,6 @@ public class FactsNow {
             Set<String> locksElsewhere,
             List<String> barring) {
         Mentioned all = Mentioned.in(Isolation.of(vehicle)).and(also).and(Mentioned.people(moment.who()));
-        WorkOrder order = order(vehicle);
         Predicate<String> isCode = text -> text.matches(CODE);
         return new Facts(
                 mayBeWorkedOn(order),

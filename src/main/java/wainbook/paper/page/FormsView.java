@@ -43,6 +43,11 @@ public record FormsView(
         return UUID.randomUUID();
     }
 
+    /** The same list as a file. */
+    public String csv() {
+        return "/paper.csv?state=" + state + "&text=" + text;
+    }
+
     public boolean filtered() {
         return !state.isEmpty() || !text.isEmpty();
     }

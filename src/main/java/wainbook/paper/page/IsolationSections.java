@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import wainbook.isolation.Limits;
 import wainbook.isolation.Precaution;
 import wainbook.isolation.Step;
 import wainbook.page.Option;
@@ -48,7 +49,7 @@ record IsolationSections(Optional<Plan> plan, List<String> landed) {
     List<Section> all() {
         return List.of(
                 section("begin", one(), WHO, TIME, column("down", Kind.TIME), text("box"), text("keys")),
-                section("source", sources(), TIME),
+                new Section("source", title("source"), waiting(), List.of(TIME), sources()),
                 section("lock", numbered(LOCKS), WHO, text("lock"), text("tag"), time("on"), time("off")),
                 section(
                         "tester",
@@ -131,8 +132,25 @@ record IsolationSections(Optional<Plan> plan, List<String> landed) {
         return Words.of("paper.part." + key);
     }
 
+    /** What the part asks, with the works’ figures, which the machine judges by as well. */
     private static String note(String key) {
-        return Words.find("paper.note." + key).orElse("");
+        Limits limits = Limits.usual();
+        return Words.find("paper.note." + key).isEmpty()
+                ? ""
+                : Words.of(
+                        "paper.note." + key,
+                        limits.deadVolt().toPlainString(),
+                        limits.dangerDcVolt().toPlainString(),
+                        limits.dangerAcVolt().toPlainString(),
+                        limits.riseVolt().toPlainString(),
+                        limits.reprobeAfterSeconds(),
+                        limits.testerPercent(),
+                        limits.permitWithinMinutes());
+    }
+
+    private String waiting() {
+        return plan.map(known -> Words.of("paper.note.source", known.waitMinutes()))
+                .orElseGet(() -> Words.of("paper.noteSourceBlank"));
     }
 
     private static List<Row> one() {

@@ -8,6 +8,7 @@ import wainbook.page.Words;
 import wainbook.paper.page.Section.Column;
 import wainbook.paper.page.Section.Kind;
 import wainbook.paper.page.Section.Row;
+import wainbook.permit.Permit;
 import wainbook.permit.Precaution;
 import wainbook.permit.Trait;
 import wainbook.permit.Work;
@@ -48,7 +49,7 @@ final class PermitSections {
         return new Section(
                 "sign",
                 Words.of("paper.part.sign"),
-                Words.of("paper.note.sign"),
+                Words.of("paper.note.sign", Permit.FIRE_WATCH.toMinutes()),
                 List.of(
                         new Column("who", Words.of("paper.column.who"), Kind.TEXT),
                         new Column("time", Words.of("paper.column.time"), Kind.TIME)),
