@@ -187,9 +187,7 @@ final class IsolationTellings {
                                 names.time(said.written().begunAt()))
                         + " "
                         + Words.of(
-                                "book.writtenOver",
-                                names.person(said.transcribedBy()),
-                                names.person(said.comparedBy()))
+                                "book.writtenOver", names.person(said.transcribedBy()), names.person(said.comparedBy()))
                         + notShown(said)));
     }
 

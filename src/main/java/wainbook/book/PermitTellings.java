@@ -47,9 +47,7 @@ final class PermitTellings {
                                 names.time(said.written().issuedAt()))
                         + " "
                         + Words.of(
-                                "book.writtenOver",
-                                names.person(said.transcribedBy()),
-                                names.person(said.comparedBy()))
+                                "book.writtenOver", names.person(said.transcribedBy()), names.person(said.comparedBy()))
                         + notKept(said)));
     }
 

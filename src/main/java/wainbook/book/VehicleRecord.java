@@ -105,8 +105,7 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind, l
                 .orElseGet(() -> names.place(place.place()));
     }
 
-    private static EntryLine line(
-            Entry entry, Names names, Map<UUID, List<Entry>> corrections, Came came) {
+    private static EntryLine line(Entry entry, Names names, Map<UUID, List<Entry>> corrections, Came came) {
         Told plain = TELLINGS.tell(entry.saying(), names);
         Told told = Optional.ofNullable(came.verdicts().get(entry.id()))
                 .map(IsolationTellings::inWords)

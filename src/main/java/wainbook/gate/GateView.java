@@ -119,12 +119,14 @@ public record GateView(
     /** Who did the work, with the number of entries. */
     public Map<String, Integer> workers() {
         Map<String, Integer> workers = new LinkedHashMap<>();
-        gate().record().items().forEach(item -> item.entries().stream()
-                .filter(entry -> !(entry.saying() instanceof TakenFromPaper))
-                .map(entry -> item.paper(entry)
-                        .map(TakenFromPaper::doer)
-                        .orElse(entry.moment().who()))
-                .forEach(who -> workers.merge(who, 1, Integer::sum)));
+        gate().record()
+                .items()
+                .forEach(item -> item.entries().stream()
+                        .filter(entry -> !(entry.saying() instanceof TakenFromPaper))
+                        .map(entry -> item.paper(entry)
+                                .map(TakenFromPaper::doer)
+                                .orElse(entry.moment().who()))
+                        .forEach(who -> workers.merge(who, 1, Integer::sum)));
         return workers;
     }
 }

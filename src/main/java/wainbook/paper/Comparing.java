@@ -91,7 +91,8 @@ public class Comparing {
     public Outcome<Entry> agree(ToAgree asked, Actor actor) {
         Subject vehicle = Subject.workOrder(asked.vehicle());
         return ledger.write(asked, actor, reading -> {
-            Optional<PaperForm> form = PaperForms.of(reading.of(Subject.works())).number(asked.form());
+            Optional<PaperForm> form =
+                    PaperForms.of(reading.of(Subject.works())).number(asked.form());
             List<Reason> against = against(form, asked.form(), asked.transcription(), actor.who());
             if (!against.isEmpty()) {
                 return Decision.refuse(against);
@@ -118,7 +119,8 @@ public class Comparing {
 
     public Outcome<Entry> sendBack(ToSendBack asked, Actor actor) {
         return ledger.write(asked, actor, reading -> {
-            Optional<PaperForm> form = PaperForms.of(reading.of(Subject.works())).number(asked.form());
+            Optional<PaperForm> form =
+                    PaperForms.of(reading.of(Subject.works())).number(asked.form());
             var against = new ArrayList<Reason>();
             boolean waits = form.flatMap(PaperForm::waiting)
                     .filter(entry -> ((Transcribed) entry.saying()).transcription() == asked.transcription())
@@ -133,8 +135,7 @@ public class Comparing {
                         .liftedAt("#reason"));
             }
             return against.isEmpty()
-                    ? Decision.say(
-                            Subject.works(), new SentBack(asked.form(), asked.transcription(), asked.reason()))
+                    ? Decision.say(Subject.works(), new SentBack(asked.form(), asked.transcription(), asked.reason()))
                     : Decision.refuse(against);
         });
     }
@@ -150,10 +151,7 @@ public class Comparing {
     public Outcome<List<Saying>> lands(History vehicle, Entry waiting, Moment now) {
         var said = (Transcribed) waiting.saying();
         var source = new Source(
-                PaperForm.code(said.form()),
-                said.photograph(),
-                waiting.moment().who(),
-                now.who());
+                PaperForm.code(said.form()), said.photograph(), waiting.moment().who(), now.who());
         Written written = Written.of(said);
         if (written instanceof Written.Items items) {
             return paperwork.judge(vehicle, source, items.lines(), now.at());
@@ -174,13 +172,15 @@ public class Comparing {
                 source.photograph(),
                 plan.get(),
                 form,
-                shown.notShown(vehicle, form).stream().map(Reason::key).distinct().toList(),
+                shown.notShown(vehicle, form).stream()
+                        .map(Reason::key)
+                        .distinct()
+                        .toList(),
                 form.closed(),
                 source.transcribedBy(),
                 source.comparedBy());
-        return Outcome.done(
-                Stream.concat(Stream.of(paper), danger(vehicle, source, form).stream())
-                        .toList());
+        return Outcome.done(Stream.concat(Stream.of(paper), danger(vehicle, source, form).stream())
+                .toList());
     }
 
     /** A reading above the danger limit holds the vehicle, as it does in the tool, until somebody has looked at it. */

@@ -106,8 +106,10 @@ public record PaperForm(
     /** Whether what was written over last is not at its end: locks still on, a permit not closed. */
     private boolean stillOpen() {
         return last().map(Entry::saying)
-                .map(said -> (said instanceof IsolationTranscribed isolation && !isolation.written().closed())
-                        || (said instanceof PermitTranscribed permit && permit.written().open()))
+                .map(said -> (said instanceof IsolationTranscribed isolation
+                                && !isolation.written().closed())
+                        || (said instanceof PermitTranscribed permit
+                                && permit.written().open()))
                 .orElse(false);
     }
 

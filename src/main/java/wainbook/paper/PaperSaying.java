@@ -47,8 +47,7 @@ public sealed interface PaperSaying extends Saying {
     record UseEnded(int form, String vehicle, String reason) implements PaperSaying, OfForm {}
 
     @Kind("paper.itemsTranscribed/1")
-    record ItemsTranscribed(
-            int form, int transcription, String vehicle, EvidenceFile photograph, List<PaperLine> lines)
+    record ItemsTranscribed(int form, int transcription, String vehicle, EvidenceFile photograph, List<PaperLine> lines)
             implements Transcribed {
         public ItemsTranscribed {
             lines = List.copyOf(lines);

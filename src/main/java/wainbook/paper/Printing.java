@@ -91,11 +91,7 @@ public class Printing {
                             .liftedAt("#vehicle"));
                 }
                 history.ifPresent(known -> said.add(new FormsPrinted(
-                        next + said.size(),
-                        1,
-                        asked.sort(),
-                        Optional.of(vehicle),
-                        Optional.of(known.number()))));
+                        next + said.size(), 1, asked.sort(), Optional.of(vehicle), Optional.of(known.number()))));
             }
             if (asked.vehicles().isEmpty() || asked.vehicles().size() > 10 * MOST) {
                 against.add(Reason.of("paper.noVehicles", Reason.WORKS_RULE).liftedAt("#vehicle"));

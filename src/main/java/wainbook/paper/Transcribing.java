@@ -51,9 +51,8 @@ public class Transcribing {
             PaperForms all = PaperForms.of(reading.of(Subject.works()));
             Optional<PaperForm> form = all.number(asked.form());
             if (form.isEmpty()) {
-                return Decision.refuse(
-                        Reason.of("paper.noSuchForm", Reason.WORKS_RULE, PaperForm.code(asked.form()))
-                                .liftedAt("/paper"));
+                return Decision.refuse(Reason.of("paper.noSuchForm", Reason.WORKS_RULE, PaperForm.code(asked.form()))
+                        .liftedAt("/paper"));
             }
             List<Reason> against = new TranscribingRules(
                             form.get(),

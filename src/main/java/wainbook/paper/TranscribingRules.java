@@ -27,9 +27,9 @@ record TranscribingRules(PaperForm form, PaperForms all, String vehicle, Written
         }
         form.vehicle()
                 .filter(printed -> !printed.equals(vehicle))
-                .ifPresent(printed -> against.add(Reason.of(
-                                "paper.otherVehicle", Reason.WORKS_RULE, form.code(), printed)
-                        .liftedAt("#vehicle")));
+                .ifPresent(
+                        printed -> against.add(Reason.of("paper.otherVehicle", Reason.WORKS_RULE, form.code(), printed)
+                                .liftedAt("#vehicle")));
         against.addAll(photograph(photograph));
         written.people().stream()
                 .filter(known.negate())
@@ -45,8 +45,9 @@ record TranscribingRules(PaperForm form, PaperForms all, String vehicle, Written
     private Optional<Reason> state() {
         return switch (form.state()) {
             case BLANK, IN_USE -> Optional.empty();
-            case WAITING -> Optional.of(Reason.of("paper.waits", Reason.WORKS_RULE, form.code())
-                    .liftedAt("/paper/" + form.code()));
+            case WAITING ->
+                Optional.of(
+                        Reason.of("paper.waits", Reason.WORKS_RULE, form.code()).liftedAt("/paper/" + form.code()));
             case ENTERED -> Optional.of(Reason.of("paper.enteredAlready", Reason.WORKS_RULE, form.code()));
             case SPOILED -> Optional.of(Reason.of("paper.spoiledOne", Reason.WORKS_RULE, form.code()));
         };
@@ -57,7 +58,8 @@ record TranscribingRules(PaperForm form, PaperForms all, String vehicle, Written
             return List.of(
                     Reason.of("paper.photographMissing", Reason.WORKS_RULE).liftedAt("#file"));
         }
-        return all.with(photograph.get(), form.number())
+        return all
+                .with(photograph.get(), form.number())
                 .map(other -> Reason.of("paper.photographUsed", Reason.WORKS_RULE, other.code())
                         .liftedAt("#file"))
                 .stream()

@@ -82,7 +82,8 @@ public class Using {
 
     public Outcome<Entry> note(ToNote asked, Actor actor) {
         return ledger.write(asked, actor, reading -> {
-            Optional<PaperForm> form = PaperForms.of(reading.of(Subject.works())).number(asked.form());
+            Optional<PaperForm> form =
+                    PaperForms.of(reading.of(Subject.works())).number(asked.form());
             Subject vehicle = Subject.workOrder(asked.vehicle());
             if (form.isEmpty()) {
                 return Decision.refuse(noSuchForm(asked.form()));
@@ -100,23 +101,23 @@ public class Using {
 
     public Outcome<Entry> end(ToEnd asked, Actor actor) {
         return ledger.write(asked, actor, reading -> {
-            Optional<PaperForm> form = PaperForms.of(reading.of(Subject.works())).number(asked.form());
+            Optional<PaperForm> form =
+                    PaperForms.of(reading.of(Subject.works())).number(asked.form());
             List<Reason> against = form.map(known -> againstEnding(known, reading.moment()))
                     .orElseGet(() -> List.of(noSuchForm(asked.form())));
             List<Reason> all = new ArrayList<>(against);
             all.addAll(words(asked.reason()));
-            if (form.filter(known -> !known.usedAt().contains(asked.vehicle())
-                            && known.state() != State.IN_USE)
+            if (form.filter(known -> !known.usedAt().contains(asked.vehicle()) && known.state() != State.IN_USE)
                     .isPresent()) {
-                all.add(Reason.of("paper.notInUse", Reason.WORKS_RULE, form.get().code(), asked.vehicle()));
+                all.add(Reason.of(
+                        "paper.notInUse", Reason.WORKS_RULE, form.get().code(), asked.vehicle()));
             }
             return all.isEmpty() ? ended(asked, form.orElseThrow()) : Decision.refuse(all);
         });
     }
 
     private static Decision ended(ToEnd asked, PaperForm form) {
-        Decision ended =
-                Decision.say(Subject.works(), new UseEnded(asked.form(), asked.vehicle(), asked.reason()));
+        Decision ended = Decision.say(Subject.works(), new UseEnded(asked.form(), asked.vehicle(), asked.reason()));
         return form.sort() == Sort.ISOLATION
                 ? ended.andSay(Subject.workOrder(asked.vehicle()), new PaperEnded(form.code(), asked.reason()))
                 : ended;
@@ -124,8 +125,7 @@ public class Using {
 
     /** What bars this person from it; asked before a form is drawn. An isolation is ended by somebody authorised for it. */
     public List<Reason> againstEnding(PaperForm form, Moment now) {
-        boolean authorised =
-                factsNow.person(now.who(), now.at()).levelAt(now.at()) >= 2;
+        boolean authorised = factsNow.person(now.who(), now.at()).levelAt(now.at()) >= 2;
         return form.sort() == Sort.ISOLATION && !authorised
                 ? List.of(Reason.of("paper.notAuthorised", Reason.WORKS_RULE, form.code()))
                 : List.of();
@@ -133,13 +133,15 @@ public class Using {
 
     public Outcome<Entry> spoil(ToSpoil asked, Actor actor) {
         return ledger.write(asked, actor, reading -> {
-            Optional<PaperForm> form = PaperForms.of(reading.of(Subject.works())).number(asked.form());
+            Optional<PaperForm> form =
+                    PaperForms.of(reading.of(Subject.works())).number(asked.form());
             if (form.isEmpty()) {
                 return Decision.refuse(noSuchForm(asked.form()));
             }
             var against = new ArrayList<>(words(asked.reason()));
             if (form.get().state() != State.BLANK) {
-                against.add(Reason.of("paper.notToSpoil", Reason.WORKS_RULE, form.get().code()));
+                against.add(Reason.of(
+                        "paper.notToSpoil", Reason.WORKS_RULE, form.get().code()));
             }
             return against.isEmpty()
                     ? Decision.say(Subject.works(), new FormSpoiled(asked.form(), asked.reason()))
@@ -154,7 +156,8 @@ public class Using {
 
     private static List<Reason> words(String reason) {
         return reason == null || reason.isBlank() || reason.length() > LONGEST
-                ? List.of(Reason.of("paper.reasonMissing", Reason.WORKS_RULE, LONGEST).liftedAt("#reason"))
+                ? List.of(Reason.of("paper.reasonMissing", Reason.WORKS_RULE, LONGEST)
+                        .liftedAt("#reason"))
                 : List.of();
     }
 }

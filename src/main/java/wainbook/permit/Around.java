@@ -2,7 +2,6 @@ package wainbook.permit;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -34,20 +33,11 @@ public class Around {
                 now,
                 day.of(now),
                 latestEnd(now),
-                ofVehicle(stream),
+                Isolation.of(stream).aboard().isEmpty() ? Set.of() : Set.of(Trait.PACKS_ABOARD),
+                PaperPermits.of(stream).open(),
                 this::person,
                 this::gear,
                 InstrumentRow.register().stream().map(row -> row.kind).collect(Collectors.toSet()));
-    }
-
-    /** Packs aboard, and what a permit on paper that is not closed brings. */
-    private static Set<Trait> ofVehicle(History stream) {
-        Set<Trait> traits = EnumSet.noneOf(Trait.class);
-        traits.addAll(PaperPermits.of(stream).traits());
-        if (!Isolation.of(stream).aboard().isEmpty()) {
-            traits.add(Trait.PACKS_ABOARD);
-        }
-        return traits;
     }
 
     /** Until when a permit issued then could be valid: a works without shifts works round the clock, and it ends with the day. */

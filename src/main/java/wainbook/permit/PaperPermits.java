@@ -3,8 +3,6 @@ package wainbook.permit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.permit.PermitSaying.OnPaper;
@@ -26,13 +24,6 @@ public record PaperPermits(Map<String, Entry> byForm) {
 
     public List<OnPaper> open() {
         return all().stream().filter(paper -> paper.written().open()).toList();
-    }
-
-    /** What the open ones bring to the vehicle, for the table of what cannot be together. */
-    public Set<Trait> traits() {
-        return open().stream()
-                .flatMap(paper -> paper.written().traits().stream())
-                .collect(Collectors.toSet());
     }
 
     private PaperPermits and(Entry entry) {

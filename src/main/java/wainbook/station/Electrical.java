@@ -61,8 +61,7 @@ class Electrical {
                 List<Reason> byTool = then(item, history, done);
                 yield byTool.isEmpty()
                         ? byTool
-                        : onPaper.against(history, done, landing(item, history))
-                                .orElse(byTool);
+                        : onPaper.against(history, done, landing(item, history)).orElse(byTool);
             }
         };
     }

@@ -113,9 +113,7 @@ public record PaperBlank(String name, String label, String unit, List<Option> op
         for (String row : table.rows()) {
             for (Ask.Table.Column column : table.columns()) {
                 blanks.add(written(
-                        "cell" + (blanks.size() + 1),
-                        Words.of("station.cell", row, column.title()),
-                        column.unit()));
+                        "cell" + (blanks.size() + 1), Words.of("station.cell", row, column.title()), column.unit()));
             }
         }
         return blanks;

@@ -49,7 +49,6 @@ public record PaperItem(
         Ask ask = state.item().asks();
         boolean power = state.item().condition() == Condition.LIVE
                 || state.item().condition() == Condition.TEST_UNDER_ISOLATION;
-        return !power
-                && !(ask instanceof Ask.Wait || ask instanceof Ask.File || ask instanceof Ask.Photograph);
+        return !power && !(ask instanceof Ask.Wait || ask instanceof Ask.File || ask instanceof Ask.Photograph);
     }
 }

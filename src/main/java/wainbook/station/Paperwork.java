@@ -65,9 +65,8 @@ public class Paperwork {
         var said = new ArrayList<Saying>();
         var against = new ArrayList<Reason>();
         History sofar = vehicle;
-        for (PaperLine line : lines.stream()
-                .sorted(Comparator.comparing(PaperLine::doneAt))
-                .toList()) {
+        for (PaperLine line :
+                lines.stream().sorted(Comparator.comparing(PaperLine::doneAt)).toList()) {
             Decision decision = line(sofar, source, line, now);
             against.addAll(decision.reasons());
             for (Line next : decision.lines()) {
@@ -75,13 +74,15 @@ public class Paperwork {
                 sofar = and(sofar, next.saying(), source.comparedBy(), now);
             }
         }
-        return against.isEmpty() ? Outcome.done(List.copyOf(said)) : Outcome.refused(against.stream().distinct().toList());
+        return against.isEmpty()
+                ? Outcome.done(List.copyOf(said))
+                : Outcome.refused(against.stream().distinct().toList());
     }
 
     /** As it would be if it were said; nobody keeps it. */
     private static History and(History sofar, Saying saying, String who, Instant now) {
-        return sofar.and(new Entry(
-                UUID.randomUUID(), sofar.subject(), sofar.number() + 1, Moment.of(who, now), "", saying));
+        return sofar.and(
+                new Entry(UUID.randomUUID(), sofar.subject(), sofar.number() + 1, Moment.of(who, now), "", saying));
     }
 
     private Decision line(History vehicle, Source source, PaperLine line, Instant now) {
@@ -98,8 +99,7 @@ public class Paperwork {
         if (!PaperItem.takable(work.state())) {
             return Decision.refuse(Reason.of("station.notFromPaper", Reason.WORKS_RULE, line.item()));
         }
-        FormReply read =
-                FormReply.of(work.state().item().asks(), work.guards().joint(), line.byName());
+        FormReply read = FormReply.of(work.state().item().asks(), work.guards().joint(), line.byName());
         if (!read.form().right()) {
             return Decision.refuse(unreadable(line, read.form()));
         }
@@ -126,8 +126,8 @@ public class Paperwork {
                                 .map(Decision::refuse)
                                 .orElseGet(() -> Recording.say(subject, work, saying)),
                         faults -> Decision.refuse(faults.stream()
-                                .map(fault -> new Reason(
-                                        fault.key(), fault.arguments(), fault.source(), Optional.empty()))
+                                .map(fault ->
+                                        new Reason(fault.key(), fault.arguments(), fault.source(), Optional.empty()))
                                 .toList()));
     }
 

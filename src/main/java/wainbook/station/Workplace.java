@@ -61,13 +61,7 @@ public class Workplace {
                     .filter(Workplace::isCode)
                     .flatMap(code -> DoubtedSince.against(ledger.history(Subject.instrument(code)), done.at()))
                     .ifPresent(power::add);
-            return work(
-                    known,
-                    done,
-                    now,
-                    subject -> ledger.history(subject).upTo(done.at()),
-                    instrumentCode,
-                    power);
+            return work(known, done, now, subject -> ledger.history(subject).upTo(done.at()), instrumentCode, power);
         });
     }
 

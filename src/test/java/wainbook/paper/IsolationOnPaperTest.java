@@ -157,13 +157,17 @@ class IsolationOnPaperTest {
     void a_form_with_locks_still_on_stays_open_until_it_is_written_over_to_its_end() {
         String code = blank();
         Instant now = clock.instant();
-        post(Cast.TECHNICIAN, code, "/transcription", transcription(open(now))).then().statusCode(201);
+        post(Cast.TECHNICIAN, code, "/transcription", transcription(open(now)))
+                .then()
+                .statusCode(201);
         assertThat(keys(agree(Cast.TEAM_LEADER, code, 1))).containsExactly("paper.neitherNamed");
         agree(AUTHORISED, code, 1).then().statusCode(201);
         assertThat(PaperIsolations.of(bus.history()).open()).containsExactly(code);
         Cast.AUDITOR.asks().get("/api/v1/paper/" + code).then().body("state", equalTo("IN_USE"));
 
-        post(AUTHORISED, code, "/transcription", transcription(closed(now))).then().statusCode(201);
+        post(AUTHORISED, code, "/transcription", transcription(closed(now)))
+                .then()
+                .statusCode(201);
         agree(Cast.TEAM_LEADER, code, 2).then().statusCode(201);
         assertThat(PaperIsolations.of(bus.history()).open()).isEmpty();
         Cast.AUDITOR.asks().get("/api/v1/paper/" + code).then().body("state", equalTo("ENTERED"));
@@ -183,9 +187,13 @@ class IsolationOnPaperTest {
     void a_dangerous_reading_on_paper_holds_the_vehicle() {
         String code = blank();
         Instant now = clock.instant();
-        var touched = List.of(new Touched(
-                "TP-BUS", false, now, List.of(new Reading(Point.Pair.PLUS_MINUS, new BigDecimal("412")))));
-        post(Cast.TECHNICIAN, code, "/transcription", transcription(begun(now, touched, Optional.empty(), Optional.empty())))
+        var touched = List.of(
+                new Touched("TP-BUS", false, now, List.of(new Reading(Point.Pair.PLUS_MINUS, new BigDecimal("412")))));
+        post(
+                        Cast.TECHNICIAN,
+                        code,
+                        "/transcription",
+                        transcription(begun(now, touched, Optional.empty(), Optional.empty())))
                 .then()
                 .statusCode(201);
         agree(AUTHORISED, code, 1).then().statusCode(201);
@@ -213,9 +221,9 @@ class IsolationOnPaperTest {
                 "form.png",
                 UUID.randomUUID().toString().getBytes(StandardCharsets.UTF_8),
                 "image/png");
-        Map<String, Object> typed =
-                writer.form(pictured.header("Location").replaceFirst("^https?://[^/]+", ""));
-        String now = java.time.format.DateTimeFormatter.ofPattern("HH:mm").format(clock.instant().atZone(day.zone()));
+        Map<String, Object> typed = writer.form(pictured.header("Location").replaceFirst("^https?://[^/]+", ""));
+        String now = java.time.format.DateTimeFormatter.ofPattern("HH:mm")
+                .format(clock.instant().atZone(day.zone()));
         typed.put("date", day.of(clock.instant()).toString());
         typed.put("begin.1.who", AUTHORISED.number());
         typed.put("begin.1.time", now);
@@ -227,8 +235,7 @@ class IsolationOnPaperTest {
         typed.put("lock.1.lock", "LK-21");
         typed.put("lock.1.tag", "TG-01");
         assertThat(writer.send(path + "/transcription", typed).statusCode()).isEqualTo(303);
-        assertThat(Browsing.as(SECOND_AUTHORISED).page(path + "/comparison"))
-                .contains("LK-21, TG-01 still on");
+        assertThat(Browsing.as(SECOND_AUTHORISED).page(path + "/comparison")).contains("LK-21, TG-01 still on");
     }
 
     private List<Saying> lands(Cast doer, int minute) {
@@ -282,9 +289,11 @@ class IsolationOnPaperTest {
                         .map(source -> new Opened(source.code(), at(2)))
                         .toList(),
                 List.of(new Locked(isolator, "LK-21", "TG-01", at(3), Optional.empty())),
-                Optional.of(new Proved(isolator, at(15), "VT-01", "PU-01", new BigDecimal("240"), new BigDecimal("239"))),
+                Optional.of(
+                        new Proved(isolator, at(15), "VT-01", "PU-01", new BigDecimal("240"), new BigDecimal("239"))),
                 touches,
-                Optional.of(new Proved(isolator, at(18), "VT-01", "PU-01", new BigDecimal("240"), new BigDecimal("241"))),
+                Optional.of(
+                        new Proved(isolator, at(18), "VT-01", "PU-01", new BigDecimal("240"), new BigDecimal("241"))),
                 witnessed ? Optional.of(new Signed(second, at(19))) : Optional.empty(),
                 Optional.of(new Permitted(second, at(21), isolator, "measure the bond", List.of("TP-BUS"), at(120))),
                 List.of(new Signed(isolator, at(22))),
@@ -302,8 +311,7 @@ class IsolationOnPaperTest {
     }
 
     private static IsolationForm closed(Instant now) {
-        return begun(
-                now, List.of(), Optional.of(now), Optional.of(new Restored(AUTHORISED.number(), now, "LK-21")));
+        return begun(now, List.of(), Optional.of(now), Optional.of(new Restored(AUTHORISED.number(), now, "LK-21")));
     }
 
     private static IsolationForm begun(
@@ -405,10 +413,7 @@ class IsolationOnPaperTest {
     }
 
     private static Response post(Cast who, String code, String path, Map<String, ?> body) {
-        return who.asks()
-                .contentType("application/json")
-                .body(body)
-                .post("/api/v1/paper/" + code + path);
+        return who.asks().contentType("application/json").body(body).post("/api/v1/paper/" + code + path);
     }
 
     private static List<String> keys(Response response) {

@@ -83,10 +83,13 @@ class PaperFormsTest {
                 .containsExactly("paper.inTheFuture");
         assertThat(against("WB-1", now, Optional.empty(), line("7001", now)))
                 .containsExactly("paper.photographMissing");
-        assertThat(against("WB-1", now, Optional.of(EvidenceFile.of(new byte[] {3}, "application/pdf")), line("7001", now)))
+        assertThat(against(
+                        "WB-1",
+                        now,
+                        Optional.of(EvidenceFile.of(new byte[] {3}, "application/pdf")),
+                        line("7001", now)))
                 .containsExactly("paper.photographMissing");
-        assertThat(against("WB-1", now, Optional.of(OTHER), line("7001", now)))
-                .containsExactly("paper.photographUsed");
+        assertThat(against("WB-1", now, Optional.of(OTHER), line("7001", now))).containsExactly("paper.photographUsed");
         assertThat(against("WB-2", now, Optional.of(PICTURE), line("7001", now)))
                 .containsExactly("paper.otherVehicle");
         assertThat(against("WB-1", now, Optional.of(PICTURE), line("9999", now)))

@@ -77,15 +77,13 @@ class TakenFromPaperTest {
                 OwnSheet.item(
                         "frame",
                         "Look over the frame",
-                        new Ask.Choice(List.of(
-                                new Ask.Choice.Option("Sound", true), new Ask.Choice.Option("Cracked", false))),
+                        new Ask.Choice(
+                                List.of(new Ask.Choice.Option("Sound", true), new Ask.Choice.Option("Cracked", false))),
                         5),
                 item("seal", Condition.NONE, competence),
                 item("live", Condition.LIVE, "HV"));
         register();
-        say(
-                Subject.instrument(meter),
-                Calibrated.certified(today().minusDays(10), today().plusDays(10), "C-1"));
+        say(Subject.instrument(meter), Calibrated.certified(today().minusDays(10), today().plusDays(10), "C-1"));
         donor = Donor.received(sheet.route());
         form = printed();
     }
@@ -127,7 +125,8 @@ class TakenFromPaperTest {
         assertThat(paper.transcribedBy()).isEqualTo(Cast.SECOND_TECHNICIAN.number());
         assertThat(paper.comparedBy()).isEqualTo(Cast.TEAM_LEADER.number());
         assertThat(paper.photograph().sha256()).isEqualTo(photograph);
-        assertThat(((Chosen) entries.get(entries.size() - 1).saying()).verdict()).isEqualTo(Verdict.PASS);
+        assertThat(((Chosen) entries.get(entries.size() - 1).saying()).verdict())
+                .isEqualTo(Verdict.PASS);
 
         Cast.AUDITOR.asks().get("/api/v1/paper/" + form).then().body("state", equalTo("ENTERED"));
         Browsing auditor = Browsing.as(Cast.AUDITOR);
@@ -154,7 +153,10 @@ class TakenFromPaperTest {
 
     @Test
     void nobody_who_had_a_hand_in_it_signs_the_gate_and_somebody_else_may() {
-        transcribe(Cast.SECOND_INSPECTOR, photograph(), line("frame", Cast.INSPECTOR, clock.instant(), "choice", "Sound"))
+        transcribe(
+                        Cast.SECOND_INSPECTOR,
+                        photograph(),
+                        line("frame", Cast.INSPECTOR, clock.instant(), "choice", "Sound"))
                 .then()
                 .statusCode(201);
         agree(Cast.TEAM_LEADER).then().statusCode(201);
@@ -249,7 +251,8 @@ class TakenFromPaperTest {
         Browsing writer = Browsing.as(Cast.SECOND_TECHNICIAN);
         String path = "/paper/" + form;
         assertThat(writer.page("/paper")).contains(form, "When the tool is down");
-        assertThat(writer.get("/paper?text=" + form.toLowerCase(java.util.Locale.ROOT)).header("Location"))
+        assertThat(writer.get("/paper?text=" + form.toLowerCase(java.util.Locale.ROOT))
+                        .header("Location"))
                 .endsWith(path);
         assertThat(writer.page("/paper/print?from=" + number() + "&to=" + number()))
                 .contains(
@@ -260,7 +263,8 @@ class TakenFromPaperTest {
                         "Not on paper. It waits for the tool.",
                         "Paper changes no rule.");
         Map<String, Object> first = writer.form(path + "/transcription");
-        assertThat(writer.send(path + "/photograph", first, "", new byte[0], "image/png").statusCode())
+        assertThat(writer.send(path + "/photograph", first, "", new byte[0], "image/png")
+                        .statusCode())
                 .isEqualTo(422);
         Response pictured = writer.send(path + "/photograph", first, "paper.png", picture(), "image/png");
         assertThat(pictured.statusCode()).isEqualTo(303);
@@ -279,7 +283,8 @@ class TakenFromPaperTest {
         Browsing second = Browsing.as(Cast.TEAM_LEADER);
         assertThat(second.page("/matters")).contains(form);
         assertThat(writer.page(path + "/comparison")).contains("You cannot compare what you wrote over yourself.");
-        assertThat(second.page(path + "/comparison")).contains("Sound", "Tess Nichols", "What will stand at the vehicle");
+        assertThat(second.page(path + "/comparison"))
+                .contains("Sound", "Tess Nichols", "What will stand at the vehicle");
         Map<String, Object> agreement = second.form(path + "/comparison");
         agreement.put("id", Donor.id());
         assertThat(second.send(path + "/agreement", agreement).statusCode()).isEqualTo(303);
@@ -299,18 +304,26 @@ class TakenFromPaperTest {
         assertThat(leader.send("/paper/blank", blank).statusCode()).isEqualTo(422);
         Map<String, Object> spoiled = leader.form("/paper/" + form);
         spoiled.put("reason", "");
-        assertThat(leader.send("/paper/" + form + "/spoiled", spoiled).statusCode()).isEqualTo(422);
+        assertThat(leader.send("/paper/" + form + "/spoiled", spoiled).statusCode())
+                .isEqualTo(422);
         spoiled.put("reason", "coffee");
-        assertThat(leader.send("/paper/" + form + "/spoiled", spoiled).statusCode()).isEqualTo(303);
+        assertThat(leader.send("/paper/" + form + "/spoiled", spoiled).statusCode())
+                .isEqualTo(303);
         assertThat(leader.page("/paper/" + form)).contains("Spoiled: coffee");
-        assertThat(keys(transcribe(Cast.TECHNICIAN, photograph(), line("frame", Cast.TECHNICIAN, clock.instant(), "choice", "Sound"))))
+        assertThat(keys(transcribe(
+                        Cast.TECHNICIAN,
+                        photograph(),
+                        line("frame", Cast.TECHNICIAN, clock.instant(), "choice", "Sound"))))
                 .containsExactly("paper.spoiledOne");
         assertThat(leader.get("/paper.csv").asString()).contains(form + ",ITEMS," + donor.number() + ",SPOILED");
     }
 
     /** What a reading of an axle that is well within its limits is not counted for. */
     private List<String> reading(Instant done) {
-        transcribe(Cast.SECOND_TECHNICIAN, photograph(), line("received-front", Cast.TECHNICIAN, done, "reading", "4000"))
+        transcribe(
+                        Cast.SECOND_TECHNICIAN,
+                        photograph(),
+                        line("received-front", Cast.TECHNICIAN, done, "reading", "4000"))
                 .then()
                 .statusCode(201);
         agree(Cast.TEAM_LEADER).then().statusCode(201);
@@ -359,8 +372,7 @@ class TakenFromPaperTest {
     }
 
     private Map<String, Object> transcription(String photograph, Map<?, ?>... lines) {
-        return Map.of(
-                "id", Donor.id(), "vehicle", donor.number(), "photograph", photograph, "lines", List.of(lines));
+        return Map.of("id", Donor.id(), "vehicle", donor.number(), "photograph", photograph, "lines", List.of(lines));
     }
 
     private Response agree(Cast who) {
@@ -370,9 +382,7 @@ class TakenFromPaperTest {
                 .transcribed()
                 .size();
         return post(
-                who,
-                "/agreement",
-                Map.of("id", Donor.id(), "transcription", transcription, "vehicle", donor.number()));
+                who, "/agreement", Map.of("id", Donor.id(), "transcription", transcription, "vehicle", donor.number()));
     }
 
     private Map<String, Object> line(String item, Cast doer, Instant done, String... typed) {
@@ -390,10 +400,7 @@ class TakenFromPaperTest {
     }
 
     private Response post(Cast who, String path, Map<String, ?> body) {
-        return who.asks()
-                .contentType("application/json")
-                .body(body)
-                .post("/api/v1/paper/" + form + path);
+        return who.asks().contentType("application/json").body(body).post("/api/v1/paper/" + form + path);
     }
 
     private static String photograph() {

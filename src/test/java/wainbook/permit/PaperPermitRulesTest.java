@@ -17,8 +17,8 @@ class PaperPermitRulesTest {
     private static final Optional<Instant> SHIFT_END = Optional.of(NINE.plus(Duration.ofHours(5)));
 
     private String receiver = "7002";
-    private List<Precaution> ticked = List.of(
-            Precaution.DRAINED, Precaution.GAS_FREE, Precaution.EXTINGUISHER, Precaution.FIRE_WATCH);
+    private List<Precaution> ticked =
+            List.of(Precaution.DRAINED, Precaution.GAS_FREE, Precaution.EXTINGUISHER, Precaution.FIRE_WATCH);
     private Optional<Instant> receivedAt = Optional.of(NINE.plusSeconds(300));
     private Instant validUntil = NINE.plus(Duration.ofHours(2));
     private Optional<Instant> back = Optional.of(NINE.plus(Duration.ofHours(1)));
@@ -36,7 +36,8 @@ class PaperPermitRulesTest {
         receiver = "7002";
         ticked = ticked.subList(0, 3);
         assertThat(remarks()).containsExactly("permit.paperPrecautionMissing");
-        ticked = Stream.concat(ticked.stream(), Stream.of(Precaution.FIRE_WATCH)).toList();
+        ticked =
+                Stream.concat(ticked.stream(), Stream.of(Precaution.FIRE_WATCH)).toList();
         receivedAt = Optional.empty();
         assertThat(remarks()).containsExactly("permit.paperNotReceived");
         receivedAt = Optional.of(NINE);

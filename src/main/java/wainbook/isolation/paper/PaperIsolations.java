@@ -41,9 +41,7 @@ public record PaperIsolations(Map<String, Standing> byForm) {
     }
 
     public List<OnPaper> written() {
-        return byForm.values().stream()
-                .flatMap(form -> form.written().stream())
-                .toList();
+        return byForm.values().stream().flatMap(form -> form.written().stream()).toList();
     }
 
     private PaperIsolations and(Entry entry) {

@@ -158,7 +158,11 @@ public final class Replay {
                         said.who(),
                         said.at(),
                         new Wanted.ProveTesterBefore(
-                                Scope.ALL_POINTS, said.tester(), said.source(), said.sourceVolt(), said.readingVolt()))));
+                                Scope.ALL_POINTS,
+                                said.tester(),
+                                said.source(),
+                                said.sourceVolt(),
+                                said.readingVolt()))));
         String prover = form.provedBefore().map(Proved::who).orElse(form.isolator());
         String tester = form.provedBefore().map(Proved::tester).orElse("–");
         form.touches().stream()
@@ -207,15 +211,13 @@ public final class Replay {
         Optional<String> last = form.restored().map(IsolationForm.Restored::lock);
         Stream<Taken> off = form.locks().stream()
                 .filter(lock -> !last.equals(Optional.of(lock.lock())))
-                .flatMap(lock -> lock.offAt().stream()
-                        .map(at -> new Taken(lock.who(), at, new Wanted.LockOff(lock.lock()))));
+                .flatMap(lock ->
+                        lock.offAt().stream().map(at -> new Taken(lock.who(), at, new Wanted.LockOff(lock.lock()))));
         Stream<Taken> cancelled =
                 form.cancelled().stream().map(sign -> new Taken(sign.who(), sign.at(), new Wanted.CancelPermit(paper)));
         Stream<Taken> checks = form.checks().stream()
                 .map(check -> new Taken(
-                        check.who(),
-                        check.at(),
-                        new Wanted.CheckRestoration(check.check(), true, Optional.empty())));
+                        check.who(), check.at(), new Wanted.CheckRestoration(check.check(), true, Optional.empty())));
         Stream<Taken> restored = form.restored().stream()
                 .map(said -> new Taken(said.who(), said.at(), new Wanted.Restore(said.lock(), form.confirmed())));
         return Stream.of(off, cancelled, checks, restored).flatMap(part -> part);

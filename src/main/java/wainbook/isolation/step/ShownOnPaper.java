@@ -46,8 +46,7 @@ public class ShownOnPaper {
 
     /** Why the form does not show that the vehicle was dead; empty when nothing speaks against it. */
     public List<Reason> notShown(History vehicle, IsolationForm form) {
-        Stream<Reason> refused = replay(vehicle, form).notTaken().stream()
-                .flatMap(step -> step.reasons().stream());
+        Stream<Reason> refused = replay(vehicle, form).notTaken().stream().flatMap(step -> step.reasons().stream());
         Stream<Reason> doubted = form.provings().stream()
                 .flatMap(proved -> Stream.of(proved.tester(), proved.source())
                         .filter(code -> code.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}"))
@@ -67,7 +66,10 @@ public class ShownOnPaper {
         PaperIsolations.of(vehicle).written().stream()
                 .filter(paper -> underWay(paper.written(), done))
                 .forEach(paper -> all.add(against(vehicle, paper, done, landing)));
-        return all.stream().filter(List::isEmpty).findFirst().or(() -> all.stream().findFirst());
+        return all.stream()
+                .filter(List::isEmpty)
+                .findFirst()
+                .or(() -> all.stream().findFirst());
     }
 
     private static boolean underWay(IsolationForm form, Moment done) {

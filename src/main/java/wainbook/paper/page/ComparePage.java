@@ -54,22 +54,19 @@ public class ComparePage {
                 known,
                 filled,
                 comparing.agree(
-                        new Comparing.ToAgree(filled.id(), known.number(), transcription, vehicle),
-                        signedIn.actor()));
+                        new Comparing.ToAgree(filled.id(), known.number(), transcription, vehicle), signedIn.actor()));
     }
 
     @POST
     @Path("sent-back")
-    public Response sendBack(
-            String form, @RestForm String id, @RestForm int transcription, @RestForm String reason) {
+    public Response sendBack(String form, @RestForm String id, @RestForm int transcription, @RestForm String reason) {
         PaperForm known = look.known(form);
         Filled filled = Filled.sent(id).with("reason", reason);
         return answer(
                 known,
                 filled,
                 comparing.sendBack(
-                        new Comparing.ToSendBack(
-                                filled.id(), known.number(), transcription, filled.value("reason")),
+                        new Comparing.ToSendBack(filled.id(), known.number(), transcription, filled.value("reason")),
                         signedIn.actor()));
     }
 

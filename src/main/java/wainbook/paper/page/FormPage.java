@@ -51,23 +51,20 @@ public class FormPage {
             return filled.wrong("vehicle", "paper.vehicleMissing").again(again -> draw(known, again));
         }
         return filled.answer(
-                using.note(
-                        new Using.ToNote(filled.id(), known.number(), filled.value("vehicle")), signedIn.actor()),
+                using.note(new Using.ToNote(filled.id(), known.number(), filled.value("vehicle")), signedIn.actor()),
                 "/paper/" + known.code(),
                 again -> draw(known, again));
     }
 
     @POST
     @Path("not-in-use")
-    public Response notInUse(
-            String form, @RestForm String id, @RestForm String vehicle, @RestForm String reason) {
+    public Response notInUse(String form, @RestForm String id, @RestForm String vehicle, @RestForm String reason) {
         PaperForm known = look.known(form);
         Filled filled = Filled.sent(id).with("vehicle", vehicle).with("reason", reason);
         Numbers.subject(filled.value("vehicle"));
         return filled.answer(
                 using.end(
-                        new Using.ToEnd(
-                                filled.id(), known.number(), filled.value("vehicle"), filled.value("reason")),
+                        new Using.ToEnd(filled.id(), known.number(), filled.value("vehicle"), filled.value("reason")),
                         signedIn.actor()),
                 "/paper/" + known.code(),
                 again -> draw(known, again));
@@ -79,8 +76,7 @@ public class FormPage {
         PaperForm known = look.known(form);
         Filled filled = Filled.sent(id).with("reason", reason);
         return filled.answer(
-                using.spoil(
-                        new Using.ToSpoil(filled.id(), known.number(), filled.value("reason")), signedIn.actor()),
+                using.spoil(new Using.ToSpoil(filled.id(), known.number(), filled.value("reason")), signedIn.actor()),
                 "/paper/" + known.code(),
                 again -> draw(known, again));
     }

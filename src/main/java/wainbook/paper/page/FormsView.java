@@ -17,7 +17,13 @@ import wainbook.paper.Sort;
  * @param vehicles in the works, for what is printed for one
  */
 public record FormsView(
-        List<FormLine> lines, long attention, Leaf leaf, String state, String text, List<Option> vehicles, Filled filled) {
+        List<FormLine> lines,
+        long attention,
+        Leaf leaf,
+        String state,
+        String text,
+        List<Option> vehicles,
+        Filled filled) {
 
     public List<Option> states() {
         return Arrays.stream(PaperForm.State.values())

@@ -31,8 +31,7 @@ record IsolationSections(Optional<Plan> plan, List<String> landed) {
     private static final int POINTS = 7;
     private static final int CHECKS = 5;
 
-    static final List<Precaution> PRECAUTIONS = Stream.of(
-                    Step.PLAN, Step.SHUT_DOWN, Step.ISSUE_PERMIT, Step.RESTORE)
+    static final List<Precaution> PRECAUTIONS = Stream.of(Step.PLAN, Step.SHUT_DOWN, Step.ISSUE_PERMIT, Step.RESTORE)
             .flatMap(step -> step.confirmed().stream())
             .distinct()
             .toList();
@@ -103,11 +102,7 @@ record IsolationSections(Optional<Plan> plan, List<String> landed) {
                         .map(source -> new Row(
                                 source.code(),
                                 source.code() + " " + source.name(),
-                                Words.of(
-                                        "paper.sourceHow",
-                                        source.howOpened(),
-                                        source.lockedAt(),
-                                        source.howShown())))
+                                Words.of("paper.sourceHow", source.howOpened(), source.lockedAt(), source.howShown())))
                         .toList();
     }
 
@@ -118,9 +113,7 @@ record IsolationSections(Optional<Plan> plan, List<String> landed) {
                         .map(check -> new Row(
                                 check.code(),
                                 check.code(),
-                                check.onlyIfOpened()
-                                        ? Words.of("paper.onlyIfOpened", check.what())
-                                        : check.what()))
+                                check.onlyIfOpened() ? Words.of("paper.onlyIfOpened", check.what()) : check.what()))
                         .toList();
     }
 

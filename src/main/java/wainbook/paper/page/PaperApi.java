@@ -37,8 +37,7 @@ public class PaperApi {
             String form, Sort sort, String vehicle, PaperForm.State state, Instant printedAt, String printedBy) {
         static One of(PaperForm form) {
             var line = new FormLine(form);
-            return new One(
-                    form.code(), form.sort(), line.vehicle(), form.state(), line.printedAt(), line.printedBy());
+            return new One(form.code(), form.sort(), line.vehicle(), form.state(), line.printedAt(), line.printedBy());
         }
     }
 
@@ -119,8 +118,7 @@ public class PaperApi {
     @POST
     @Path("blank")
     public Response blank(Blank body) {
-        return Receipt.of(
-                printing.print(new Printing.ToPrintBlank(body.id, body.sort, body.count), signedIn.actor()));
+        return Receipt.of(printing.print(new Printing.ToPrintBlank(body.id, body.sort, body.count), signedIn.actor()));
     }
 
     @POST
@@ -144,8 +142,8 @@ public class PaperApi {
     @Path(FormPage.CODE + "/in-use")
     public Response inUse(String form, InUse body) {
         Numbers.subject(body.vehicle);
-        return Receipt.of(using.note(
-                new Using.ToNote(body.id, look.known(form).number(), body.vehicle), signedIn.actor()));
+        return Receipt.of(
+                using.note(new Using.ToNote(body.id, look.known(form).number(), body.vehicle), signedIn.actor()));
     }
 
     @POST
@@ -159,8 +157,8 @@ public class PaperApi {
     @POST
     @Path(FormPage.CODE + "/spoiled")
     public Response spoiled(String form, Spoiled body) {
-        return Receipt.of(using.spoil(
-                new Using.ToSpoil(body.id, look.known(form).number(), body.reason), signedIn.actor()));
+        return Receipt.of(
+                using.spoil(new Using.ToSpoil(body.id, look.known(form).number(), body.reason), signedIn.actor()));
     }
 
     @POST

@@ -86,12 +86,11 @@ class PaperLook {
         List<FormLine> all = lines(state, text);
         var leaf = new Leaf(page, LEAF, all.size(), "/paper?state=" + state + "&text=" + text);
         long attention = lines("", "").stream()
-                .filter(line -> line.form().state() == State.IN_USE || line.form().state() == State.WAITING)
+                .filter(line ->
+                        line.form().state() == State.IN_USE || line.form().state() == State.WAITING)
                 .count();
-        List<FormLine> shown = all.stream()
-                .skip((long) (leaf.number() - 1) * LEAF)
-                .limit(LEAF)
-                .toList();
+        List<FormLine> shown =
+                all.stream().skip((long) (leaf.number() - 1) * LEAF).limit(LEAF).toList();
         return new FormsView(shown, attention, leaf, state, text, vehicles(), filled);
     }
 
@@ -99,8 +98,7 @@ class PaperLook {
     List<Option> vehicles() {
         return WorkOrderRow.all().stream()
                 .filter(row -> row.phase != Phase.HANDED_OVER && row.phase != Phase.ORDERED)
-                .map(row -> new Option(
-                        row.number, row.place == null ? row.number : row.number + ", " + row.place))
+                .map(row -> new Option(row.number, row.place == null ? row.number : row.number + ", " + row.place))
                 .toList();
     }
 
@@ -141,8 +139,7 @@ class PaperLook {
     CompareView compare(PaperForm form, Filled filled, Moment now) {
         Entry waiting = form.waiting().orElseThrow(NotFoundException::new);
         var said = (Transcribed) waiting.saying();
-        Outcome<List<Saying>> lands =
-                comparing.lands(ledger.history(Subject.workOrder(said.vehicle())), waiting, now);
+        Outcome<List<Saying>> lands = comparing.lands(ledger.history(Subject.workOrder(said.vehicle())), waiting, now);
         List<Reason> own = comparing.against(Optional.of(form), form.number(), said.transcription(), now.who());
         var formats = new Formats(day.zone());
         return new CompareView(
@@ -181,7 +178,8 @@ class PaperLook {
                     ? Words.of("paper.landsPermit")
                     : Words.of(
                             "paper.landsPermitNot",
-                            String.join(" ", paper.remarks().stream().map(Words::of).toList()));
+                            String.join(
+                                    " ", paper.remarks().stream().map(Words::of).toList()));
         }
         return said instanceof NonconformityOpened opened
                 ? Words.of("paper.landsNonconformity", opened.what())

@@ -17,7 +17,10 @@ import wainbook.permit.Work;
 final class PermitSections {
 
     /** A kind of work with what is seen to before it. */
-    public record Asked(String sort, List<Option> precautions) {}
+    public record Asked(String sort, List<Tick> precautions) {}
+
+    /** @param naming whether something is written beside it */
+    public record Tick(String text, boolean naming) {}
 
     private PermitSections() {}
 
@@ -31,7 +34,10 @@ final class PermitSections {
         return Arrays.stream(Work.values())
                 .map(sort -> new Asked(
                         word(sort),
-                        sort.precautions().stream().map(PermitSections::option).toList()))
+                        sort.precautions().stream()
+                                .map(one ->
+                                        new Tick(option(one).text(), naming(one).isPresent()))
+                                .toList()))
                 .toList();
     }
 

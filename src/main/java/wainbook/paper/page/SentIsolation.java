@@ -51,8 +51,7 @@ final class SentIsolation {
                 isolator,
                 begunAt,
                 confirmed,
-                hand.time("begin.1.down")
-                        .map(at -> new ShutDown(at, hand.must("begin.1.box"), list("begin.1.keys"))),
+                hand.time("begin.1.down").map(at -> new ShutDown(at, hand.must("begin.1.box"), list("begin.1.keys"))),
                 opened(),
                 locks(),
                 proved("tester.before"),
@@ -118,8 +117,8 @@ final class SentIsolation {
     private List<Touched> touches(String section, boolean again) {
         return sections.points().stream()
                 .flatMap(point -> hand.time(Section.field(section, point.code(), "time")).stream()
-                        .map(at -> new Touched(
-                                point.code(), again, at, readings(section, point.code(), point.pairs()))))
+                        .map(at ->
+                                new Touched(point.code(), again, at, readings(section, point.code(), point.pairs()))))
                 .toList();
     }
 

@@ -40,8 +40,7 @@ final class SentItems {
 
     private static List<Figure> figures(ByHand hand, PaperItem item) {
         return item.blanks().stream()
-                .flatMap(blank ->
-                        hand.text(field(item, blank)).stream().map(value -> new Figure(blank.name(), value)))
+                .flatMap(blank -> hand.text(field(item, blank)).stream().map(value -> new Figure(blank.name(), value)))
                 .toList();
     }
 }

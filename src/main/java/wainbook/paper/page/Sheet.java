@@ -41,6 +41,11 @@ public record Sheet(
         return PermitSections.circumstances();
     }
 
+    /** For the head of every page; a blank form’s vehicle is written by hand. */
+    public String vehicle() {
+        return form.vehicle().orElse("________________");
+    }
+
     public Instant printedAt() {
         return form.printed().moment().at();
     }

@@ -1,18 +1,18 @@
 package wainbook.paper.page;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.isolation.Isolation;
-import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.matter.Nonconformities;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
-import wainbook.page.Formats;
 import wainbook.page.ScanCode;
 import wainbook.page.Words;
 import wainbook.paper.PaperForm;
@@ -24,7 +24,6 @@ import wainbook.process.VehicleKinds;
 import wainbook.process.plan.Plan;
 import wainbook.station.PaperItem;
 import wainbook.station.Paperwork;
-import wainbook.works.WorksDay;
 
 /** Draws forms as they were when their numbers were given out: printed again, a form says the same. */
 @ApplicationScoped
@@ -34,14 +33,12 @@ class SheetLook {
     private final Releases releases;
     private final Paperwork paperwork;
     private final VehicleKinds kinds;
-    private final WorksDay day;
 
-    SheetLook(Ledger ledger, Releases releases, Paperwork paperwork, VehicleKinds kinds, WorksDay day) {
+    SheetLook(Ledger ledger, Releases releases, Paperwork paperwork, VehicleKinds kinds) {
         this.ledger = ledger;
         this.releases = releases;
         this.paperwork = paperwork;
         this.kinds = kinds;
-        this.day = day;
     }
 
     Sheet of(PaperForm form) {
@@ -50,17 +47,21 @@ class SheetLook {
                 form,
                 ScanCode.of(form.code()),
                 vehicle.map(this::about).orElse(List.of()),
-                vehicle.map(known -> InWords.of(
-                                        Isolation.of(known),
-                                        form.printed().moment().at(),
-                                        "–",
-                                        new Formats(day.zone()))
-                                .sentence())
+                vehicle.map(known -> electrical(known, form.printed().moment().at()))
                         .orElse(""),
                 vehicle.map(SheetLook::standing).orElse(List.of()),
                 form.sort() == Sort.ITEMS ? vehicle.map(paperwork::open).orElse(List.of()) : List.of(),
                 IsolationSections.ticks(),
                 sections(form, vehicle));
+    }
+
+    private static String electrical(History vehicle, Instant at) {
+        Isolation then = Isolation.of(vehicle).at(at);
+        String locks = then.locks().stream()
+                .map(lock -> Words.of("paper.lockLine", lock.number(), lock.owner()))
+                .collect(Collectors.joining(", "));
+        return Words.of("isolation.state." + then.state().name()) + ". "
+                + (locks.isEmpty() ? Words.of("paper.noLockOn") : Words.of("paper.locksOn", locks));
     }
 
     /** The items that a print of open items has on it. */
@@ -102,17 +103,15 @@ class SheetLook {
 
     private List<String> about(WorkOrder order) {
         var lines = new ArrayList<String>();
-        lines.add(Words.of("paper.vehicleLine", order.number(), kinds.title(order.ordered().vehicleKind())));
+        lines.add(Words.of(
+                "paper.vehicleLine", order.number(), kinds.title(order.ordered().vehicleKind())));
         order.at()
                 .map(Place::place)
                 .map(place -> releases.station(place).map(Station::title).orElse(place))
                 .ifPresent(place -> lines.add(Words.of(
                         "paper.standsAt",
                         place,
-                        order.stage()
-                                .flatMap(releases::stage)
-                                .map(Stage::title)
-                                .orElse("–"))));
+                        order.stage().flatMap(releases::stage).map(Stage::title).orElse("–"))));
         order.binding()
                 .ifPresent(binding -> lines.add(Words.of("paper.sheetLine", binding.sheet(), binding.revision())));
         return lines;
@@ -126,9 +125,7 @@ class SheetLook {
         Nonconformities.of(vehicle)
                 .awaitingDisposition()
                 .forEach(open -> lines.add(Words.of(
-                        "paper.nonconformityLine",
-                        open.number(),
-                        open.opened().what())));
+                        "paper.nonconformityLine", open.number(), open.opened().what())));
         return lines;
     }
 }

@@ -67,7 +67,9 @@ public class TranscribePage {
         PaperForm known = look.known(form);
         Filled filled = Filled.fresh()
                 .with("vehicle", known.vehicle().or(() -> vehicle).orElse(new FormLine(known).vehicle()))
-                .with("photograph", photograph.filter(text -> files.file(text).isPresent()).orElse(""))
+                .with(
+                        "photograph",
+                        photograph.filter(text -> files.file(text).isPresent()).orElse(""))
                 .with("date", day.of(known.printed().moment().at()).toString());
         return draw(known, filled);
     }
@@ -87,7 +89,9 @@ public class TranscribePage {
         if (!filled.value("vehicle").matches(Numbers.FORM)) {
             filled = filled.wrong("vehicle", "paper.vehicleMissing");
         }
-        if (file == null || file.size() == 0 || !String.valueOf(file.contentType()).startsWith("image/")) {
+        if (file == null
+                || file.size() == 0
+                || !String.valueOf(file.contentType()).startsWith("image/")) {
             filled = filled.wrong("file", "paper.photographMissing");
         }
         return filled.right()
@@ -125,12 +129,10 @@ public class TranscribePage {
         return switch (form.sort()) {
             case ITEMS ->
                 new Written.Items(SentItems.read(
-                        hand,
-                        sheets.items(form),
-                        form.printed().moment().at().truncatedTo(ChronoUnit.MINUTES)));
+                        hand, sheets.items(form), form.printed().moment().at().truncatedTo(ChronoUnit.MINUTES)));
             case ISOLATION ->
-                new Written.Isolation(SentIsolation.read(
-                        hand, sheets.isolation(form, ledger.history(Numbers.subject(vehicle)))));
+                new Written.Isolation(
+                        SentIsolation.read(hand, sheets.isolation(form, ledger.history(Numbers.subject(vehicle)))));
             case PERMIT -> new Written.Permit(SentPermitForm.read(hand));
         };
     }

@@ -43,9 +43,7 @@ record WrittenInWords(Formats formats) {
                         said.box() + ": " + String.join(", ", said.keys()),
                         form.isolator(),
                         said.at())));
-        form.opened()
-                .forEach(source ->
-                        facts.add(fact(part("source"), source.source(), form.isolator(), source.at())));
+        form.opened().forEach(source -> facts.add(fact(part("source"), source.source(), form.isolator(), source.at())));
         form.locks()
                 .forEach(lock -> facts.add(fact(
                         part("lock"),
@@ -60,8 +58,9 @@ record WrittenInWords(Formats formats) {
                 .forEach(touch -> facts.add(fact(
                         part(touch.again() ? "again" : "first") + " " + touch.point(),
                         touch.readings().stream()
-                                .map(read -> Words.of("isolating.pair." + read.pair().name()) + " "
-                                        + read.volt().toPlainString() + " V")
+                                .map(read ->
+                                        Words.of("isolating.pair." + read.pair().name()) + " "
+                                                + read.volt().toPlainString() + " V")
                                 .collect(Collectors.joining("; ")),
                         "",
                         touch.at())));
@@ -73,7 +72,7 @@ record WrittenInWords(Formats formats) {
                         Words.of(
                                 "paper.permitLine",
                                 paper.work(),
-                                PersonInWords.name(paper.receiver()),
+                                person(paper.receiver()),
                                 String.join(", ", paper.pointsOfWork()),
                                 formats.moment(paper.validUntil())),
                         paper.issuer(),
@@ -126,7 +125,7 @@ record WrittenInWords(Formats formats) {
         facts.add(new Fact(
                 Words.of("paper.row.received"),
                 "",
-                PersonInWords.name(form.receiver()),
+                person(form.receiver()),
                 form.receivedAt().map(formats::moment).orElse("–")));
         facts.add(new Fact(Words.of("paper.row.until"), formats.moment(form.validUntil()), "", ""));
         form.handedBackAt()
@@ -135,11 +134,16 @@ record WrittenInWords(Formats formats) {
         return facts;
     }
 
+    /** The number as on the paper, and whose it is: a wrong digit names somebody else. */
+    private static String person(String number) {
+        return Words.of("paper.numberAndName", number, PersonInWords.name(number));
+    }
+
     private static String part(String key) {
         return Words.of("paper.part." + key);
     }
 
     private Fact fact(String what, String value, String who, Instant at) {
-        return new Fact(what, value, who.isEmpty() ? "" : PersonInWords.name(who), formats.moment(at));
+        return new Fact(what, value, who.isEmpty() ? "" : person(who), formats.moment(at));
     }
 }

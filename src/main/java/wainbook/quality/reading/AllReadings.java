@@ -13,8 +13,8 @@ import wainbook.ledger.Subject;
 import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 import wainbook.process.Releases;
-import wainbook.station.PaperMark;
 import wainbook.quality.containment.doubt.Readings.Sheets;
+import wainbook.station.PaperMark;
 
 /** Every reading of the works in the order of time. Gathered anew only when something was said of a vehicle since. */
 @ApplicationScoped

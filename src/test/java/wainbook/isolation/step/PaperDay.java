@@ -34,8 +34,8 @@ final class PaperDay {
     List<Precaution> confirmed = new ArrayList<>();
     Optional<ShutDown> shutDown = Optional.of(new ShutDown(at(1), "BOX-1", List.of("KEY-1")));
     List<Opened> opened = new ArrayList<>(List.of(new Opened("PACK-1", at(2)), new Opened("INLET", at(3))));
-    List<Locked> locks = new ArrayList<>(List.of(
-            locked(AUTHORISED, 4, Optional.empty()), locked(TECHNICIAN, 5, Optional.of(60))));
+    List<Locked> locks =
+            new ArrayList<>(List.of(locked(AUTHORISED, 4, Optional.empty()), locked(TECHNICIAN, 5, Optional.of(60))));
     Optional<Proved> before = Optional.of(proved(AUTHORISED, 10, "VT-1", "PU-1", "240", "239"));
     List<Touched> touches = new ArrayList<>(List.of(
             touched("JB-A", false, 11, "0.3"),
@@ -92,8 +92,7 @@ final class PaperDay {
     }
 
     static Proved proved(String who, int minute, String tester, String source, String sourceVolt, String readingVolt) {
-        return new Proved(
-                who, at(minute), tester, source, new BigDecimal(sourceVolt), new BigDecimal(readingVolt));
+        return new Proved(who, at(minute), tester, source, new BigDecimal(sourceVolt), new BigDecimal(readingVolt));
     }
 
     static Touched touched(String point, boolean again, int minute, String volt) {

@@ -75,7 +75,9 @@ class ReplayTest {
         Replay replay = replay(open);
         assertThat(replay.notTaken()).isEmpty();
         assertThat(mayWork(replay, TECHNICIAN, 100)).isTrue();
-        assertThat(mayWork(replay, TECHNICIAN, 301)).as("the permit has run out").isFalse();
+        assertThat(mayWork(replay, TECHNICIAN, 301))
+                .as("the permit has run out")
+                .isFalse();
     }
 
     static Stream<Arguments> what_leaves_it_not_shown() {
@@ -102,7 +104,10 @@ class ReplayTest {
                         "an unknown tester",
                         "testerUnsuitable",
                         day -> day.before = Optional.of(proved(AUTHORISED, 10, "VT-9", "PU-1", "240", "239"))),
-                leaves("a point left out", "pointsLeft", day -> day.touches.removeIf(t -> t.point().equals("JB-B"))),
+                leaves(
+                        "a point left out",
+                        "pointsLeft",
+                        day -> day.touches.removeIf(t -> t.point().equals("JB-B"))),
                 leaves("a point not touched again", "pointsLeft", day -> day.touches.remove(3)),
                 leaves(
                         "a pair of a point missing",
@@ -110,12 +115,18 @@ class ReplayTest {
                         day -> day.touches.set(
                                 0,
                                 new IsolationForm.Touched(
-                                        "JB-A", false, at(11), Cast.readings("0.3").subList(0, 2)))),
+                                        "JB-A",
+                                        false,
+                                        at(11),
+                                        Cast.readings("0.3").subList(0, 2)))),
                 leaves(
                         "second touch in the same minute",
                         "againTooSoon",
                         day -> day.touches.set(2, touched("JB-A", true, 11, "0.3"))),
-                leaves("a reading above dead", "notMeasuredYet", day -> day.touches.set(0, touched("JB-A", false, 11, "9"))),
+                leaves(
+                        "a reading above dead",
+                        "notMeasuredYet",
+                        day -> day.touches.set(0, touched("JB-A", false, 11, "9"))),
                 leaves(
                         "a dangerous reading",
                         "notNowProveTesterAfter",
@@ -178,8 +189,8 @@ class ReplayTest {
                 leaves(
                         "restored by another than the isolator",
                         "notTheIsolator",
-                        day -> day.restored = Optional.of(
-                                new Restored(SECOND_AUTHORISED, at(65), Cast.lockOf(AUTHORISED)))),
+                        day -> day.restored =
+                                Optional.of(new Restored(SECOND_AUTHORISED, at(65), Cast.lockOf(AUTHORISED)))),
                 leaves("permit not cancelled", "notNowRestore", day -> day.cancelled = Optional.empty()));
     }
 
