@@ -1,10 +1,13 @@
 package wainbook.station;
 
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import wainbook.act.Moment;
+import wainbook.isolation.paper.OnPaperSaying.OnPaper;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.station.StationSaying.TakenFromPaper;
@@ -22,6 +25,25 @@ public final class PaperMark {
                 .filter(TakenFromPaper.class::isInstance)
                 .map(TakenFromPaper.class::cast)
                 .findFirst();
+    }
+
+    /**
+     * The entry as it was done: what was written on paper, by whom and when the paper says so. For what asks when a tool or a
+     * person was at work; who put it on record stands in the entry itself.
+     */
+    public static Entry asDone(History vehicle, Entry entry) {
+        if (entry.saying() instanceof OnPaper paper) {
+            return at(entry, paper.written().isolator(), paper.written().begunAt());
+        }
+        int before = (int) entry.number() - 2;
+        return before >= 0 && vehicle.entries().get(before).saying() instanceof TakenFromPaper paper
+                ? at(entry, paper.doer(), paper.doneAt())
+                : entry;
+    }
+
+    private static Entry at(Entry entry, String who, Instant when) {
+        return new Entry(
+                entry.id(), entry.subject(), entry.number(), Moment.of(who, when), entry.hash(), entry.saying());
     }
 
     /** All of a vehicle, by the id of the marked entry. */

@@ -26,8 +26,14 @@ import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.Donor;
 import wainbook.house.OnRecord;
+import wainbook.isolation.Instrument;
+import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.IsolationSaying.Reading;
+import wainbook.isolation.Limits;
 import wainbook.isolation.Precaution;
+import wainbook.isolation.Scope;
+import wainbook.isolation.StopCause;
+import wainbook.isolation.Work;
 import wainbook.isolation.paper.IsolationForm;
 import wainbook.isolation.paper.IsolationForm.Checked;
 import wainbook.isolation.paper.IsolationForm.Locked;
@@ -125,6 +131,62 @@ class IsolationOnPaperTest {
                 .contains("isolation.notNowIssuePermit");
         say(form);
         assertThat(notCounted(lands(AUTHORISED, 40))).containsExactly("isolating.paperNotShown");
+    }
+
+    @Test
+    void an_isolation_that_stood_in_the_tool_when_it_went_down_carries_the_work_until_the_tool_is_back() {
+        Cast.WORKS_ENGINEER.give("HV", 3);
+        Instant before = clock.instant();
+        inForceInTheTool();
+        Instant worked = clock.instant();
+        assertThat(lands(Cast.WORKS_ENGINEER, worked).get(1)).isInstanceOf(Measured.class);
+        assertThat(notCounted(lands(Cast.WORKS_ENGINEER, before))).contains("isolation.notInForce");
+        assertThat(notCounted(lands(AUTHORISED, worked))).contains("isolation.ownLockMissing");
+        bus.say(new IsolationSaying.WorkStopped(StopCause.ALARM, Optional.empty()));
+        assertThat(lands(Cast.WORKS_ENGINEER, worked).get(1))
+                .as("what came after it changes nothing")
+                .isInstanceOf(Measured.class);
+        assertThat(notCounted(lands(Cast.WORKS_ENGINEER, clock.instant()))).contains("isolation.notInForce");
+    }
+
+    /** Written straight into the record, by one person, since the rules of the steps are not what is tested here. */
+    private void inForceInTheTool() {
+        Plan plan = plan("bus-12m");
+        var level = new IsolationSaying.Level(3, clock.instant().plus(Duration.ofDays(100)));
+        var tester = used("VT-01", Instrument.Sort.TWO_POLE_DETECTOR);
+        var proving = new IsolationSaying.Proving(
+                tester,
+                used("PU-01", Instrument.Sort.DIRECT_VOLTAGE_PROVING_UNIT),
+                new BigDecimal("240"),
+                new BigDecimal("239"));
+        String who = Cast.WORKS_ENGINEER.number();
+        bus.say(new IsolationSaying.Planned(1, "ST-3", plan, Limits.usual(), level, List.of()));
+        bus.say(new IsolationSaying.ShutDown("LB-1", List.of("KY-01"), List.of()));
+        plan.sources().forEach(source -> bus.say(new IsolationSaying.SourceOpened(source.code(), true)));
+        bus.say(new IsolationSaying.LockedOn("LK-21", "TG-01", level));
+        bus.say(new IsolationSaying.TesterProvedBefore(Scope.ALL_POINTS, proving, level));
+        plan.pointsWith(List.of())
+                .forEach(point -> bus.say(new IsolationSaying.PointMeasured(point.code(), "VT-01", readings(point))));
+        plan.pointsWith(List.of())
+                .forEach(point ->
+                        bus.say(new IsolationSaying.PointMeasuredAgain(point.code(), "VT-01", readings(point))));
+        bus.say(new IsolationSaying.TesterProvedAfter(proving));
+        bus.say(new IsolationSaying.ProofWitnessed(level));
+        bus.say(new IsolationSaying.PermitIssued(
+                1,
+                who,
+                new Work("measure the bond", "", ""),
+                List.of("TP-BUS"),
+                clock.instant().plus(Duration.ofHours(1)),
+                level,
+                true,
+                List.of()));
+        bus.say(new IsolationSaying.PaperRead(1, level));
+    }
+
+    private IsolationSaying.Used used(String code, Instrument.Sort sort) {
+        return new IsolationSaying.Used(
+                code, sort, new BigDecimal("1500"), clock.instant().plus(Duration.ofDays(100)));
     }
 
     @Test
@@ -239,12 +301,12 @@ class IsolationOnPaperTest {
     }
 
     private List<Saying> lands(Cast doer, int minute) {
+        return lands(doer, at(minute));
+    }
+
+    private List<Saying> lands(Cast doer, Instant done) {
         var line = new PaperLine(
-                "bonding-pack1",
-                doer.number(),
-                at(minute),
-                Optional.of("BO-01"),
-                List.of(new Figure("reading", "0.02")));
+                "bonding-pack1", doer.number(), done, Optional.of("BO-01"), List.of(new Figure("reading", "0.02")));
         var source = new Paperwork.Source("F-9002", picture(), Cast.TECHNICIAN.number(), Cast.TEAM_LEADER.number());
         return paperwork.judge(bus.history(), source, List.of(line), at(120)).fold(said -> said, reasons -> {
             throw new AssertionError(reasons);

@@ -7,6 +7,10 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -15,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -58,6 +63,9 @@ class TakenFromPaperTest {
 
     @Inject
     Clock clock;
+
+    @Inject
+    DataSource database;
 
     private Donor donor;
     private String meter;
@@ -188,6 +196,30 @@ class TakenFromPaperTest {
                 .contains("from paper " + form, "wrong pads");
         assertThat(Browsing.as(Cast.AUDITOR).page("/station/" + donor.number() + "?item=received-front"))
                 .contains("from paper " + form, "wrong pads");
+    }
+
+    @Test
+    void a_containment_that_opens_later_finds_the_reading_by_who_made_it_and_when() throws SQLException {
+        anotherDonor();
+        Instant done = clock.instant();
+        transcribe(
+                        Cast.SECOND_TECHNICIAN,
+                        photograph(),
+                        line("received-front", Cast.TECHNICIAN, done, "reading", "4000"))
+                .then()
+                .statusCode(201);
+        agree(Cast.TEAM_LEADER).then().statusCode(201);
+        try (Connection connection = database.getConnection();
+                PreparedStatement query = connection.prepareStatement(
+                        "select person, instrument, at from entry_basis where entry_id = ?")) {
+            query.setObject(1, last(Measured.class).id());
+            ResultSet row = query.executeQuery();
+            assertThat(row.next()).isTrue();
+            assertThat(row.getString(1)).isEqualTo(Cast.TECHNICIAN.number());
+            assertThat(row.getString(2)).isEqualTo(meter);
+            assertThat(row.getObject(3, java.time.OffsetDateTime.class).toInstant())
+                    .isEqualTo(done);
+        }
     }
 
     @Test

@@ -5,12 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
-import wainbook.act.Moment;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.WorkOrder;
@@ -21,7 +19,6 @@ import wainbook.station.PaperMark;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tabled;
-import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Used;
 import wainbook.station.StationSaying.Verdict;
@@ -40,23 +37,9 @@ record ReadingsOfVehicle(History history, Sheets sheets) {
         String kind = order.get().ordered().vehicleKind();
         Set<UUID> voided = new HashSet<>();
         history.saying(Voided.class).forEach(entry -> voided.add(((Voided) entry.saying()).entry()));
-        Map<UUID, TakenFromPaper> papers = PaperMark.in(history);
         return history.saying(Result.class)
-                .flatMap(entry -> of(asDone(entry, papers.get(entry.id())), kind, voided.contains(entry.id())).stream())
+                .flatMap(entry -> of(PaperMark.asDone(history, entry), kind, voided.contains(entry.id())).stream())
                 .toList();
-    }
-
-    /** What was written on paper was read when the paper says so, by whom it names. */
-    private static Entry asDone(Entry entry, TakenFromPaper paper) {
-        return paper == null
-                ? entry
-                : new Entry(
-                        entry.id(),
-                        entry.subject(),
-                        entry.number(),
-                        Moment.of(paper.doer(), paper.doneAt()),
-                        entry.hash(),
-                        entry.saying());
     }
 
     private List<Reading> of(Entry entry, String kind, boolean voided) {
