@@ -8,6 +8,7 @@ import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Used;
 import wainbook.station.Wanted;
@@ -24,6 +25,28 @@ public record Grounds(Optional<Used> used, List<String> parts) {
 
     public Grounds {
         parts = List.copyOf(parts);
+    }
+
+    /** Who did it when by the paper, who wrote it over, and who compared it. */
+    static String fromPaper(TakenFromPaper paper, Names names) {
+        return Words.of(
+                "book.fromPaper",
+                paper.form(),
+                names.time(paper.doneAt()),
+                names.person(paper.doer()),
+                names.person(paper.transcribedBy()),
+                names.person(paper.comparedBy()));
+    }
+
+    /** The same with the paper that it was taken from before all else, where there is one. */
+    Grounds taken(Optional<TakenFromPaper> paper, Names names) {
+        if (paper.isEmpty()) {
+            return this;
+        }
+        var more = new ArrayList<String>();
+        more.add(fromPaper(paper.get(), names));
+        more.addAll(parts);
+        return new Grounds(used, more);
     }
 
     static Grounds of(Saying saying) {

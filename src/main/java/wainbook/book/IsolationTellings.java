@@ -31,6 +31,10 @@ import wainbook.isolation.IsolationSaying.TesterProvedBefore;
 import wainbook.isolation.IsolationSaying.VehicleMoved;
 import wainbook.isolation.Verdict;
 import wainbook.isolation.page.NotCounted;
+import wainbook.isolation.paper.OnPaperSaying.OnPaper;
+import wainbook.isolation.paper.OnPaperSaying.PaperEnded;
+import wainbook.isolation.paper.OnPaperSaying.PaperInUse;
+import wainbook.page.Refusal;
 import wainbook.page.Words;
 
 /** How the way from live to dead and back is told; its papers are told by {@link PaperTellings}. */
@@ -44,6 +48,7 @@ final class IsolationTellings {
         proof(tellings);
         end(tellings);
         register(tellings);
+        onPaper(tellings);
     }
 
     /** What an entry came to. */
@@ -167,6 +172,35 @@ final class IsolationTellings {
                         "book.movedIsolated",
                         names.place(said.from()),
                         said.to().map(names::place).orElse("–"))));
+    }
+
+    private static void onPaper(Tellings tellings) {
+        tellings.on(PaperInUse.class, (said, names) -> Told.of(Words.of("book.paperInUse", said.form())));
+        tellings.on(
+                PaperEnded.class, (said, names) -> Told.of(Words.of("book.paperEnded", said.form(), said.reason())));
+        tellings.on(
+                OnPaper.class,
+                (said, names) -> Told.of(Words.of(
+                                said.closed() ? "book.isolationOnPaper" : "book.isolationOnPaperOpen",
+                                said.form(),
+                                names.person(said.written().isolator()),
+                                names.time(said.written().begunAt()))
+                        + " "
+                        + Words.of(
+                                "book.writtenOver", names.person(said.transcribedBy()), names.person(said.comparedBy()))
+                        + notShown(said)));
+    }
+
+    private static String notShown(OnPaper said) {
+        return said.notShown().isEmpty()
+                ? ""
+                : " "
+                        + Words.of(
+                                "book.notShownIsolated",
+                                said.notShown().stream()
+                                        .distinct()
+                                        .map(Refusal::bare)
+                                        .collect(Collectors.joining(" ")));
     }
 
     private static void register(Tellings tellings) {

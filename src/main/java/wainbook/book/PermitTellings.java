@@ -1,7 +1,9 @@
 package wainbook.book;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.page.Words;
+import wainbook.permit.PermitSaying;
 import wainbook.permit.PermitSaying.PermitClosed;
 import wainbook.permit.PermitSaying.PermitHandedBack;
 import wainbook.permit.PermitSaying.PermitIssued;
@@ -33,6 +35,26 @@ final class PermitTellings {
         tellings.on(
                 PermitClosed.class,
                 (said, names) -> Told.of(Words.of("book.workPermitClosed", said.permit()) + words(said.words())));
+        tellings.on(
+                PermitSaying.OnPaper.class,
+                (said, names) -> Told.of(Words.of(
+                                said.written().open() ? "book.workPermitOnPaperOpen" : "book.workPermitOnPaper",
+                                said.form(),
+                                Words.of("permit.sort." + said.written().sort().name()),
+                                said.written().work(),
+                                names.person(said.written().issuer()),
+                                names.person(said.written().receiver()),
+                                names.time(said.written().issuedAt()))
+                        + " "
+                        + Words.of(
+                                "book.writtenOver", names.person(said.transcribedBy()), names.person(said.comparedBy()))
+                        + notKept(said)));
+    }
+
+    private static String notKept(PermitSaying.OnPaper said) {
+        return said.remarks().isEmpty()
+                ? ""
+                : " " + said.remarks().stream().map(Words::of).collect(Collectors.joining(" "));
     }
 
     private static String words(Optional<String> said) {

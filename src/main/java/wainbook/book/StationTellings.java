@@ -28,6 +28,7 @@ import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.SoftwareRead;
 import wainbook.station.StationSaying.Tabled;
 import wainbook.station.StationSaying.Taken;
+import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
@@ -52,6 +53,11 @@ final class StationTellings {
                 Observed.class,
                 (said, names) ->
                         Told.of(Words.of("book.observed", names.item(said.about())), figures(said.readings(), "")));
+        tellings.on(
+                TakenFromPaper.class,
+                (said, names) -> Told.of(
+                        Words.of("book.takenFromPaper", names.item(said.about()), said.form()),
+                        Grounds.fromPaper(said, names)));
         tellings.on(Voided.class, (said, names) -> Told.of(Words.of("book.voided", said.reason())));
         tellings.on(GivenBack.class, (said, names) -> Told.of(Words.of("book.givenBack", said.item())));
         tellings.on(Taken.class, (said, names) -> Told.of(Words.of("book.taken", said.item())));

@@ -17,7 +17,6 @@ import wainbook.book.Vehicle.Fitted;
 import wainbook.book.Vehicle.GateLine;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
-import wainbook.isolation.Isolation;
 import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
 import wainbook.line.LineLook;
@@ -69,7 +68,7 @@ class VehicleLook {
                 order,
                 line.bar(history, order, now),
                 line.of(history, order, now),
-                InWords.of(Isolation.of(history), now, moment.who(), new Formats(day.zone())),
+                InWords.of(history, now, moment.who(), new Formats(day.zone())),
                 new Vehicle.Matters(
                         Nonconformities.of(history).awaitingDisposition(),
                         HoldInWords.inForce(history),

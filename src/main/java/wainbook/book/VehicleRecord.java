@@ -16,6 +16,8 @@ import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Place;
 import wainbook.page.Option;
 import wainbook.page.Words;
+import wainbook.station.PaperMark;
+import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Voided;
 
 /**
@@ -39,6 +41,9 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind, l
         }
     }
 
+    /** What the entries came to, and the paper they were taken from, by their ids. */
+    private record Came(Map<UUID, Verdict> verdicts, Map<UUID, TakenFromPaper> papers) {}
+
     /** @param kind the room whose entries are shown; empty for all */
     static VehicleRecord of(History history, Names names, String kind) {
         Map<UUID, List<Entry>> corrections = new LinkedHashMap<>();
@@ -46,7 +51,7 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind, l
                 .forEach(entry -> corrections
                         .computeIfAbsent(((Voided) entry.saying()).entry(), id -> new ArrayList<>())
                         .add(entry));
-        Map<UUID, Verdict> verdicts = Verdict.of(history);
+        var came = new Came(Verdict.of(history), PaperMark.in(history));
         var folds = new ArrayList<Fold>();
         var lines = new ArrayList<EntryLine>();
         var kinds = new TreeSet<String>();
@@ -62,7 +67,7 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind, l
             boolean underAnother = entry.saying() instanceof Voided said
                     && history.entry(said.entry()).isPresent();
             if (!underAnother && (kind.isEmpty() || kind.equals(room))) {
-                lines.add(line(entry, names, corrections, verdicts));
+                lines.add(line(entry, names, corrections, came));
             }
         }
         close(folds, title, lines);
@@ -100,10 +105,9 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind, l
                 .orElseGet(() -> names.place(place.place()));
     }
 
-    private static EntryLine line(
-            Entry entry, Names names, Map<UUID, List<Entry>> corrections, Map<UUID, Verdict> verdicts) {
+    private static EntryLine line(Entry entry, Names names, Map<UUID, List<Entry>> corrections, Came came) {
         Told plain = TELLINGS.tell(entry.saying(), names);
-        Told told = Optional.ofNullable(verdicts.get(entry.id()))
+        Told told = Optional.ofNullable(came.verdicts().get(entry.id()))
                 .map(IsolationTellings::inWords)
                 .map(plain::judged)
                 .orElse(plain);
@@ -116,10 +120,11 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind, l
                 told.what(),
                 told.value(),
                 told.verdict(),
-                Grounds.of(entry.saying()),
+                Grounds.of(entry.saying())
+                        .taken(Optional.ofNullable(came.papers().get(entry.id())), names),
                 entry.hash(),
                 corrections.getOrDefault(entry.id(), List.of()).stream()
-                        .map(later -> line(later, names, Map.of(), verdicts))
+                        .map(later -> line(later, names, Map.of(), came))
                         .toList());
     }
 }

@@ -14,6 +14,7 @@ import wainbook.station.ItemLine;
 import wainbook.station.ItemState;
 import wainbook.station.SayingInWords;
 import wainbook.station.StationSaying;
+import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.works.PersonInWords;
 
 /**
@@ -27,7 +28,13 @@ public record GateView(
 
     /** An entry in the evidence. */
     public record Line(
-            long number, java.time.Instant at, String who, String text, Optional<String> file, boolean picture) {}
+            long number,
+            java.time.Instant at,
+            String who,
+            String text,
+            Optional<TakenFromPaper> paper,
+            Optional<String> file,
+            boolean picture) {}
 
     public String signer() {
         return PersonInWords.name(gate().signed().orElseThrow().moment().who());
@@ -84,7 +91,10 @@ public record GateView(
     }
 
     public List<Line> lines(ItemState item) {
-        return item.entries().stream().map(GateView::line).toList();
+        return item.entries().stream()
+                .filter(entry -> !(entry.saying() instanceof TakenFromPaper))
+                .map(entry -> line(entry, item))
+                .toList();
     }
 
     /** What the item came to, to be read without opening it: its last result, whatever else was kept after that. */
@@ -92,15 +102,16 @@ public record GateView(
         return item.entries().stream()
                 .filter(entry -> entry.saying() instanceof StationSaying.Result)
                 .reduce((former, latter) -> latter)
-                .map(GateView::line);
+                .map(entry -> line(entry, item));
     }
 
-    private static Line line(Entry entry) {
+    private static Line line(Entry entry, ItemState item) {
         return new Line(
                 entry.number(),
                 entry.moment().at(),
                 entry.moment().who(),
                 SayingInWords.of(entry.saying()),
+                item.paper(entry),
                 ItemLine.file(entry.saying()),
                 ItemLine.picture(entry.saying()));
     }
@@ -108,9 +119,14 @@ public record GateView(
     /** Who did the work, with the number of entries. */
     public Map<String, Integer> workers() {
         Map<String, Integer> workers = new LinkedHashMap<>();
-        gate().record().items().stream()
-                .flatMap(item -> item.entries().stream())
-                .forEach(entry -> workers.merge(entry.moment().who(), 1, Integer::sum));
+        gate().record()
+                .items()
+                .forEach(item -> item.entries().stream()
+                        .filter(entry -> !(entry.saying() instanceof TakenFromPaper))
+                        .map(entry -> item.paper(entry)
+                                .map(TakenFromPaper::doer)
+                                .orElse(entry.moment().who()))
+                        .forEach(who -> workers.merge(who, 1, Integer::sum)));
         return workers;
     }
 }

@@ -14,6 +14,7 @@ import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
@@ -69,6 +70,9 @@ final class LookFirst {
     private static Optional<String> why(Entry entry) {
         if (entry.saying() instanceof Voided voided) {
             return Optional.of(Words.of("gate.firstVoided", voided.reason()));
+        }
+        if (entry.saying() instanceof TakenFromPaper paper) {
+            return Optional.of(Words.of("gate.firstFromPaper", paper.form()));
         }
         if (entry.saying() instanceof Observed) {
             return Optional.of(Words.of("gate.firstObserved"));

@@ -1,5 +1,6 @@
 package wainbook.ledger;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,15 @@ public final class History {
 
     boolean endsWith(String hash) {
         return !entries.isEmpty() && entries.get(entries.size() - 1).hash().equals(hash);
+    }
+
+    /** The stream as it stood at an instant. */
+    public History upTo(Instant at) {
+        return new History(
+                subject,
+                entries.stream()
+                        .filter(entry -> !entry.moment().at().isAfter(at))
+                        .toList());
     }
 
     public boolean isEmpty() {

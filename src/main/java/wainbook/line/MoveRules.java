@@ -8,6 +8,7 @@ import wainbook.act.Reason;
 import wainbook.gate.Gate;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.Lock;
+import wainbook.isolation.paper.PaperIsolations;
 import wainbook.ledger.History;
 import wainbook.line.Move.ToMove;
 import wainbook.order.OrderSaying.Direction;
@@ -150,6 +151,10 @@ record MoveRules(
                     isolation.locks().stream().map(Lock::owner).distinct().collect(Collectors.joining(", "));
             against.add(Reason.of("line.locksOn", Reason.PRACTICE, owners).liftedAt(desk));
         }
+        PaperIsolations.of(history)
+                .open()
+                .forEach(form -> against.add(
+                        Reason.of("line.isolatedOnPaper", Reason.PRACTICE, form).liftedAt("/paper/" + form)));
         if (isolation.live().isPresent()) {
             against.add(Reason.of("line.liveWork", Reason.WORKS_RULE).liftedAt(desk));
         }

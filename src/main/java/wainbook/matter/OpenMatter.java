@@ -51,7 +51,8 @@ public record OpenMatter(
         PERMIT,
         NEAR_MISS,
         SAFETY_STOP,
-        VISITOR;
+        VISITOR,
+        PAPER;
 
         public String word() {
             return Words.of("matter.sort." + name());

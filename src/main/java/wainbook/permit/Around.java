@@ -34,13 +34,14 @@ public class Around {
                 day.of(now),
                 latestEnd(now),
                 Isolation.of(stream).aboard().isEmpty() ? Set.of() : Set.of(Trait.PACKS_ABOARD),
+                PaperPermits.of(stream).open(),
                 this::person,
                 this::gear,
                 InstrumentRow.register().stream().map(row -> row.kind).collect(Collectors.toSet()));
     }
 
-    /** A works that has set no shifts works round the clock: then a permit ends with the day. */
-    private Optional<Instant> latestEnd(Instant now) {
+    /** Until when a permit issued then could be valid: a works without shifts works round the clock, and it ends with the day. */
+    public Optional<Instant> latestEnd(Instant now) {
         return day.shifts().shifts().isEmpty() ? Optional.of(day.endOf(day.of(now))) : day.shiftEnd(now);
     }
 

@@ -2,9 +2,11 @@ package wainbook.permit;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import wainbook.permit.PermitSaying.OnPaper;
 import wainbook.works.Instrument;
 import wainbook.works.Person;
 
@@ -13,6 +15,7 @@ import wainbook.works.Person;
  *
  * @param latestEnd until when a permit issued now may be valid; empty off shift
  * @param ofVehicle what the vehicle itself brings
+ * @param onPaper permits of the vehicle that are open on paper
  * @param person everybody that the works ever engaged, by number
  * @param gear the register of instruments, by code
  * @param kept kinds of instrument that the register has
@@ -22,6 +25,7 @@ public record AtHand(
         LocalDate today,
         Optional<Instant> latestEnd,
         Set<Trait> ofVehicle,
+        List<OnPaper> onPaper,
         Function<String, Optional<Person>> person,
         Function<String, Optional<Instrument>> gear,
         Set<String> kept) {}

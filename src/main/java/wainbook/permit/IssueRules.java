@@ -41,7 +41,7 @@ final class IssueRules {
         rules.words();
         rules.time();
         rules.precautions();
-        rules.against.addAll(conflicts(wanted, others, atHand.ofVehicle()));
+        rules.against.addAll(conflicts(wanted, others, atHand));
         return List.copyOf(rules.against);
     }
 
@@ -57,17 +57,20 @@ final class IssueRules {
     }
 
     /** What this permit, those that are open, and the vehicle cannot be together. */
-    static List<Reason> conflicts(PermitIssued wanted, List<Permit> others, Set<Trait> ofVehicle) {
+    static List<Reason> conflicts(PermitIssued wanted, List<Permit> others, AtHand atHand) {
         Set<Trait> mine = wanted.sort().with(wanted.circumstances());
         var against = new ArrayList<Reason>();
-        Conflict.between(mine, ofVehicle).forEach(pair -> against.add(clash(pair, wanted.permit())));
+        Conflict.between(mine, atHand.ofVehicle()).forEach(pair -> against.add(clash(pair, wanted.permit())));
         Conflict.between(mine, mine).forEach(pair -> against.add(clash(pair, wanted.permit())));
         others.forEach(other ->
                 Conflict.between(mine, other.traits()).forEach(pair -> against.add(clash(pair, other.number()))));
+        atHand.onPaper()
+                .forEach(paper -> Conflict.between(mine, paper.written().traits())
+                        .forEach(pair -> against.add(clash(pair, paper.form()))));
         return against;
     }
 
-    private static Reason clash(Conflict pair, int permit) {
+    private static Reason clash(Conflict pair, Object permit) {
         return Reason.of(pair.rule(), Reason.PRACTICE, permit);
     }
 

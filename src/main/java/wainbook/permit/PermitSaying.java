@@ -3,6 +3,7 @@ package wainbook.permit;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 
@@ -44,6 +45,26 @@ public sealed interface PermitSaying extends Saying {
     /** @param words why it is safe to say so, if somebody else than the receiver hands back */
     @Kind("permit.handedBack/1")
     record PermitHandedBack(int permit, Optional<String> words) implements PermitSaying {}
+
+    /**
+     * A permit as a paper form was filled in, compared with its photograph by a second person.
+     *
+     * @param form number of the paper
+     * @param remarks keys of the rules that it does not keep
+     */
+    @Kind("permit.onPaper/1")
+    record OnPaper(
+            String form,
+            EvidenceFile photograph,
+            PermitForm written,
+            List<String> remarks,
+            String transcribedBy,
+            String comparedBy)
+            implements PermitSaying {
+        public OnPaper {
+            remarks = List.copyOf(remarks);
+        }
+    }
 
     /** @param words what the last look found, and why somebody else than the issuer closes */
     @Kind("permit.closed/1")

@@ -5,6 +5,7 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Projection;
 import wainbook.order.OrderSaying.Moved;
+import wainbook.permit.PermitSaying.OnPaper;
 
 /** Permits as lists read them, made from the whole of the stream they lie in. */
 @ApplicationScoped
@@ -18,7 +19,9 @@ class PermitTables implements Projection {
 
     @Override
     public void take(Entry entry) {
-        if (entry.saying() instanceof PermitSaying || entry.saying() instanceof Moved) {
+        if (entry.saying() instanceof OnPaper paper) {
+            PaperPermitRow.of(entry, paper);
+        } else if (entry.saying() instanceof PermitSaying || entry.saying() instanceof Moved) {
             Permits.of(ledger.history(entry.subject())).all().forEach(PermitTables::row);
         }
     }
@@ -39,5 +42,6 @@ class PermitTables implements Projection {
     @Override
     public void forget() {
         PermitRow.deleteAll();
+        PaperPermitRow.deleteAll();
     }
 }

@@ -58,7 +58,9 @@ public record Permits(List<Permit> all) {
                     : new Permits(
                             all.stream().map(permit -> permit.movedBy(entry)).toList());
         }
-        return entry.saying() instanceof PermitSaying said ? changed(number(said), entry) : this;
+        return entry.saying() instanceof PermitSaying said && !(said instanceof PermitSaying.OnPaper)
+                ? changed(number(said), entry)
+                : this;
     }
 
     private Permits changed(int number, Entry entry) {

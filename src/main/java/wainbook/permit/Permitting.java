@@ -116,11 +116,9 @@ public class Permitting {
     /** What came between a permit and the vehicle, or another permit, since it was issued. */
     public List<Reason> conflicts(History stream, int number, Moment now) {
         return Permits.of(stream).number(number).stream()
-                .flatMap(permit -> IssueRules.conflicts(
-                        permit.said(),
-                        beside(stream, permit.said()),
-                        around.of(stream, now.at()).ofVehicle())
-                        .stream())
+                .flatMap(permit ->
+                        IssueRules.conflicts(permit.said(), beside(stream, permit.said()), around.of(stream, now.at()))
+                                .stream())
                 .toList();
     }
 

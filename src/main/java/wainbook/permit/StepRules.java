@@ -32,7 +32,7 @@ final class StepRules {
         if (permit.state(atHand.now()) != State.WAITS_FOR_RECEIVER) {
             against.add(rule("permit.notToReceive", permit));
         }
-        against.addAll(IssueRules.conflicts(permit.said(), others, atHand.ofVehicle()));
+        against.addAll(IssueRules.conflicts(permit.said(), others, atHand));
         return against;
     }
 

@@ -125,6 +125,14 @@ public class Releases {
                 .reduce((former, latter) -> latter);
     }
 
+    /** The isolation plan of a variant that was in force then. */
+    public Optional<Plan> planAt(String variant, Instant at) {
+        return said(ledger.history(Subject.works()).upTo(at), PlanReleased.class)
+                .map(PlanReleased::plan)
+                .filter(plan -> plan.variant().equals(variant))
+                .reduce((former, latter) -> latter);
+    }
+
     /** The isolation plans in force, one a variant. */
     public List<Plan> plans() {
         return newest(works(PlanReleased.class).map(PlanReleased::plan), Plan::variant);

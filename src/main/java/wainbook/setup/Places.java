@@ -29,7 +29,8 @@ class Places implements Navigation {
                         Place.forEveryone("/isolation", "isolating.placeIsolations"),
                         Place.forEveryone("/locks", "isolating.placeLocks"),
                         Place.forEveryone("/permits", "permit.placePermits"),
-                        Place.forEveryone("/safety", "safety.placeSafety")),
+                        Place.forEveryone("/safety", "safety.placeSafety"),
+                        Place.forEveryone("/paper", "paper.placePaper")),
                 PlaceGroup.of(Place.forEveryone("/matters", "matter.placeMatters")),
                 PlaceGroup.of(
                         "setup.groupQuality",

@@ -6,9 +6,11 @@ import java.util.List;
 import wainbook.gate.GateSaying;
 import wainbook.handover.HandoverSaying;
 import wainbook.isolation.IsolationSaying;
+import wainbook.isolation.paper.OnPaperSaying;
 import wainbook.ledger.Kinds;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.paper.PaperSaying;
 import wainbook.permit.PermitSaying;
 import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
@@ -34,6 +36,8 @@ class Vocabulary {
                 QualitySaying.class,
                 HandoverSaying.class,
                 IsolationSaying.class,
+                OnPaperSaying.class,
+                PaperSaying.class,
                 SetupSaying.class));
     }
 }

@@ -8,6 +8,7 @@ import wainbook.act.Reason;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.Mentioned;
 import wainbook.isolation.step.FactsNow;
+import wainbook.isolation.step.ShownOnPaper;
 import wainbook.ledger.History;
 import wainbook.order.WorkOrder;
 import wainbook.permit.Permits;
@@ -21,10 +22,12 @@ import wainbook.process.plan.Plan;
 class Electrical {
 
     private final FactsNow factsNow;
+    private final ShownOnPaper onPaper;
     private final Releases releases;
 
-    Electrical(FactsNow factsNow, Releases releases) {
+    Electrical(FactsNow factsNow, ShownOnPaper onPaper, Releases releases) {
         this.factsNow = factsNow;
+        this.onPaper = onPaper;
         this.releases = releases;
     }
 
@@ -47,6 +50,38 @@ class Electrical {
         String desk = "/isolation/" + history.subject().code();
         return Stream.concat(now.permitsWork(item.condition(), moment.who(), moment.at(), facts).stream(), closed)
                 .map(reason -> reason.liftedAt(desk));
+    }
+
+    /**
+     * The same for work that was written on paper: as the tool knew the vehicle at the time, or as an isolation on paper shows
+     * it. Live work and work under a sanction for test are not taken from paper at all.
+     *
+     * @param done who worked, and when
+     */
+    List<Reason> onPaper(CheckItem item, History history, Moment done) {
+        return switch (item.condition()) {
+            case NONE -> List.of();
+            case TEST_UNDER_ISOLATION, LIVE ->
+                List.of(Reason.of("station.notFromPaper", Reason.WORKS_RULE, item.key()));
+            case NO_SOURCE_ABOARD -> then(item, history, done);
+            case DEAD -> {
+                List<Reason> byTool = then(item, history, done);
+                yield byTool.isEmpty()
+                        ? byTool
+                        : onPaper.against(history, done, landing(item, history)).orElse(byTool);
+            }
+        };
+    }
+
+    private List<Reason> then(CheckItem item, History history, Moment done) {
+        History then = history.upTo(done.at());
+        Isolation isolation = Isolation.of(then);
+        var facts = factsNow.then(history, done, Mentioned.people(done.who()));
+        Stream<Reason> closed = landing(item, history).stream()
+                .filter(source -> item.condition() == Condition.DEAD && !isolation.isOpen(source))
+                .map(source -> Reason.of("station.sourceStillClosed", Reason.PRACTICE, source));
+        return Stream.concat(isolation.permitsWork(item.condition(), done.who(), done.at(), facts).stream(), closed)
+                .toList();
     }
 
     /** Sources of the vehicle's plan that fitting this item's parts brings aboard for the first time. */

@@ -27,6 +27,7 @@ import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.ReSequenced;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tabled;
+import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
@@ -112,6 +113,8 @@ final class ItemFold {
             waiting = true;
             taken = Optional.empty();
         } else if (entry.saying() instanceof Observed observed && isThis(observed.about())) {
+            entries.add(entry);
+        } else if (entry.saying() instanceof TakenFromPaper paper && isThis(paper.about())) {
             entries.add(entry);
         } else if (entry.saying() instanceof Voided voided && voided.item().equals(line)) {
             voided(entry, voided);

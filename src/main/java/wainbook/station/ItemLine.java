@@ -8,6 +8,7 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.Saying;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Result;
+import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.StationSaying.WaitBegun;
 import wainbook.station.determination.DeterminedInWords;
@@ -17,6 +18,7 @@ import wainbook.station.determination.DeterminedInWords;
  *
  * @param file where the file lies that it points to
  * @param calculation where its working is shown
+ * @param paper what it was taken from, where it was written on paper first
  * @param voided why it does not count, where it was voided
  * @param voidId the id that voiding it would have
  */
@@ -27,6 +29,7 @@ public record ItemLine(
         String who,
         String text,
         Optional<String> file,
+        Optional<TakenFromPaper> paper,
         Optional<String> voided,
         Optional<String> calculation,
         boolean mayBeVoided,
@@ -34,7 +37,7 @@ public record ItemLine(
 
     static List<ItemLine> of(ItemState item) {
         return item.entries().stream()
-                .filter(entry -> !(entry.saying() instanceof Voided))
+                .filter(entry -> !(entry.saying() instanceof Voided || entry.saying() instanceof TakenFromPaper))
                 .map(entry -> of(entry, item))
                 .toList();
     }
@@ -53,6 +56,7 @@ public record ItemLine(
                 entry.moment().who(),
                 SayingInWords.of(entry.saying()),
                 file(entry.saying()),
+                item.paper(entry),
                 voided,
                 entry.saying() instanceof StationSaying.Determined said
                         ? DeterminedInWords.calculation(said)

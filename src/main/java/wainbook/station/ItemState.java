@@ -6,6 +6,7 @@ import java.util.Optional;
 import wainbook.ledger.Entry;
 import wainbook.process.Ask;
 import wainbook.process.CheckItem;
+import wainbook.station.StationSaying.TakenFromPaper;
 
 /**
  * How one check item of a vehicle stands.
@@ -78,6 +79,11 @@ public record ItemState(
 
     public String key() {
         return item().key();
+    }
+
+    /** What an entry was taken from, if it was written on paper first. */
+    public Optional<TakenFromPaper> paper(Entry entry) {
+        return PaperMark.on(entries, entry);
     }
 
     public int triesLeft() {

@@ -87,7 +87,7 @@ public class Recording {
     }
 
     /** Two who read the same serial at once meet the unique key, which sends the later one here. */
-    private static Optional<Reason> onAnotherVehicle(StationSaying saying, String order) {
+    static Optional<Reason> onAnotherVehicle(StationSaying saying, String order) {
         return Optional.of(saying)
                 .filter(SerialRead.class::isInstance)
                 .flatMap(said -> StandingSerials.serial((SerialRead) said))
@@ -110,7 +110,7 @@ public class Recording {
     }
 
     /** A pack that was fitted is a source from now on, whether or not the entry counts. */
-    private static Decision landed(Subject order, Work work, Decision decision) {
+    static Decision landed(Subject order, Work work, Decision decision) {
         Decision longer = decision;
         for (String source : work.landing()) {
             longer = longer.andSay(order, new SourceRecorded(source));
@@ -118,7 +118,7 @@ public class Recording {
         return longer;
     }
 
-    private static Decision say(Subject order, Work work, StationSaying saying) {
+    static Decision say(Subject order, Work work, StationSaying saying) {
         Decision decision = landed(order, work, Decision.say(order, saying));
         if (!(saying instanceof Result result)) {
             return decision;

@@ -88,6 +88,9 @@ public final class SayingInWords {
         if (saying instanceof StationSaying.Taken) {
             return Words.of("station.lineTaken");
         }
+        if (saying instanceof StationSaying.TakenFromPaper said) {
+            return Words.of("station.lineFromPaper", said.form());
+        }
         if (saying instanceof StationSaying.GivenBack) {
             return Words.of("station.lineGivenBack");
         }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
-import wainbook.isolation.Isolation;
 import wainbook.isolation.page.InWords;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
@@ -87,7 +86,7 @@ class StationLook {
                 said,
                 form,
                 form.value("id").isEmpty() ? UUID.randomUUID() : UUID.fromString(form.value("id")),
-                InWords.of(Isolation.of(history), moment.at(), moment.who(), new Formats(day.zone())),
+                InWords.of(history, moment.at(), moment.who(), new Formats(day.zone())),
                 bar.of(order, moment.at(), DeferredWork.from(history)),
                 inHand.flatMap(state -> taking.inHand(history, moment, state.key())),
                 HelpView.open(number, history),

@@ -310,6 +310,33 @@ public sealed interface StationSaying extends Saying {
     @Kind("station.voided/1")
     record Voided(UUID entry, String item, String reason) implements StationSaying {}
 
+    /**
+     * What the next entry says was written on paper first, while the tool was down: it is marked so for ever, whatever is
+     * voided or corrected later.
+     *
+     * @param form number of the paper
+     * @param photograph of the paper as it was filled in
+     * @param doer who did it, by the paper
+     * @param doneAt when, by the paper; person and instrument were judged as they stood then
+     * @param comparedBy who compared it with the photograph and agreed
+     */
+    @Kind("station.takenFromPaper/1")
+    record TakenFromPaper(
+            String form,
+            EvidenceFile photograph,
+            String doer,
+            Instant doneAt,
+            String transcribedBy,
+            String comparedBy,
+            About about)
+            implements StationSaying {
+
+        /** Whether this person had a hand in it. */
+        public boolean by(String person) {
+            return List.of(doer, transcribedBy, comparedBy).contains(person);
+        }
+    }
+
     /** The item's name is on somebody's list. */
     @Kind("station.taken/1")
     record Taken(String stage, String item) implements StationSaying {}

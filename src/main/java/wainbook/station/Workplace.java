@@ -1,9 +1,11 @@
 package wainbook.station;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import wainbook.act.Moment;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
@@ -12,9 +14,11 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
+import wainbook.process.CheckItem;
 import wainbook.process.Joint;
 import wainbook.process.Releases;
 import wainbook.station.joint.SecondCheck;
+import wainbook.works.DoubtedSince;
 import wainbook.works.Instrument;
 import wainbook.works.Person;
 import wainbook.works.WorksDay;
@@ -39,6 +43,31 @@ public class Workplace {
 
     /** The item in hand, or why there is none: no such order, vehicle at no stage, no such item. */
     Outcome<Work> at(History history, Moment moment, String item, Optional<String> instrumentCode) {
+        return inHand(history, item).map(known -> {
+            var power = new ArrayList<>(electrical.against(known.state().item(), history, moment));
+            return work(known, moment, moment.at(), ledger::history, instrumentCode, power);
+        });
+    }
+
+    /**
+     * The item as it was in hands when the tool was down: person and instrument as they stood then, the vehicle as it stands now.
+     *
+     * @param done who did it, and when
+     */
+    Outcome<Work> onPaper(History history, Moment done, Instant now, String item, Optional<String> instrumentCode) {
+        return inHand(history, item).map(known -> {
+            var power = new ArrayList<>(electrical.onPaper(known.state().item(), history, done));
+            instrumentCode
+                    .filter(Workplace::isCode)
+                    .flatMap(code -> DoubtedSince.against(ledger.history(Subject.instrument(code)), done.at()))
+                    .ifPresent(power::add);
+            return work(known, done, now, subject -> ledger.history(subject).upTo(done.at()), instrumentCode, power);
+        });
+    }
+
+    private record InHand(History history, WorkOrder order, StageRecord record, ItemState state) {}
+
+    private Outcome<InHand> inHand(History history, String item) {
         Optional<WorkOrder> known = WorkOrder.of(history);
         if (known.isEmpty()) {
             return Outcome.refused(Reason.of(
@@ -49,31 +78,52 @@ public class Workplace {
         if (record.isEmpty()) {
             return Outcome.refused(Reason.of("station.atNoStage", Reason.WORKS_RULE, order.number()));
         }
-        Optional<ItemState> state = record.get().item(item);
-        if (state.isEmpty()) {
-            return Outcome.refused(Reason.of(
-                    "station.itemNotFound",
-                    Reason.WORKS_RULE,
-                    item,
-                    record.get().binding().sheet()));
-        }
-        Person person = Person.of(ledger.history(Subject.person(moment.who())));
+        return record.get()
+                .item(item)
+                .map(state -> Outcome.done(new InHand(history, order, record.get(), state)))
+                .orElseGet(() -> Outcome.refused(Reason.of(
+                        "station.itemNotFound",
+                        Reason.WORKS_RULE,
+                        item,
+                        record.get().binding().sheet())));
+    }
+
+    private Work work(
+            InHand known,
+            Moment moment,
+            Instant now,
+            Function<Subject, History> records,
+            Optional<String> instrumentCode,
+            List<Reason> power) {
+        CheckItem item = known.state().item();
+        Person person = Person.of(records.apply(Subject.person(moment.who())));
         Optional<Instrument> instrument = instrumentCode
-                .filter(code -> code.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}"))
-                .flatMap(code -> Instrument.of(ledger.history(Subject.instrument(code))));
-        Optional<Joint> joint = state.get().item().joint().flatMap(releases::joint);
-        var power = new ArrayList<>(electrical.against(state.get().item(), history, moment));
-        SecondCheck.owed(state.get().item(), history).ifPresent(owed -> power.addAll(owed.against(moment)));
+                .filter(Workplace::isCode)
+                .flatMap(code -> Instrument.of(records.apply(Subject.instrument(code))));
+        Optional<Joint> joint = item.joint().flatMap(releases::joint);
+        SecondCheck.owed(item, known.history()).ifPresent(owed -> power.addAll(owed.against(moment)));
         var guards = new Guards(
-                order, record.get(), state.get(), person, instrument, joint, power, moment.at(), day.of(moment.at()));
-        return Outcome.done(new Work(
-                history,
-                record.get().stage(),
-                state.get(),
+                known.order(),
+                known.record(),
+                known.state(),
+                person,
+                instrument,
+                joint,
+                power,
+                now,
+                day.of(moment.at()));
+        return new Work(
+                known.history(),
+                known.record().stage(),
+                known.state(),
                 guards,
                 moment,
                 files::file,
-                electrical.landing(state.get().item(), history)));
+                electrical.landing(item, known.history()));
+    }
+
+    private static boolean isCode(String text) {
+        return text.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}");
     }
 
     /** How a stage stands on a vehicle. */

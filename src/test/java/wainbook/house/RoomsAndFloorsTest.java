@@ -39,6 +39,7 @@ class RoomsAndFloorsTest {
             Map.entry("station", 8),
             Map.entry("gate", 9),
             Map.entry("line", 10),
+            Map.entry("paper", 10),
             Map.entry("quality", 10),
             Map.entry("handover", 11),
             Map.entry("trace", 11),

@@ -100,7 +100,14 @@ class PermitRulesTest {
         assertThat(issue(until(hotWork(), SHIFT_END.plusSeconds(1)), LEADER)).containsExactly("permit.beyondShift");
         assertThat(issue(until(hotWork(), NOW), LEADER)).containsExactly("permit.beyondShift");
         var offShift = new AtHand(
-                NOW, TODAY, Optional.empty(), Set.of(), PermitRulesTest::who, PermitRulesTest::which, Set.of());
+                NOW,
+                TODAY,
+                Optional.empty(),
+                Set.of(),
+                List.of(),
+                PermitRulesTest::who,
+                PermitRulesTest::which,
+                Set.of());
         assertThat(keys(IssueRules.against(hotWork(), LEADER, List.of(), offShift)))
                 .containsExactly("permit.offShift");
     }
@@ -151,7 +158,14 @@ class PermitRulesTest {
                         tick(Precaution.FIRE_WATCH, WATCH)));
         assertThat(issue(unmeasured, LEADER)).containsExactly("permit.nameMissing");
         var none = new AtHand(
-                NOW, TODAY, Optional.of(SHIFT_END), Set.of(), PermitRulesTest::who, PermitRulesTest::which, Set.of());
+                NOW,
+                TODAY,
+                Optional.of(SHIFT_END),
+                Set.of(),
+                List.of(),
+                PermitRulesTest::who,
+                PermitRulesTest::which,
+                Set.of());
         assertThat(IssueRules.against(unmeasured, LEADER, List.of(), none)).isEmpty();
     }
 
@@ -341,6 +355,7 @@ class PermitRulesTest {
                 TODAY,
                 Optional.of(SHIFT_END),
                 ofVehicle,
+                List.of(),
                 PermitRulesTest::who,
                 PermitRulesTest::which,
                 Set.of("gas-detector"));

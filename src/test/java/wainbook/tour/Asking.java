@@ -35,6 +35,28 @@ record Asking(String user) {
                 .statusCode(201);
     }
 
+    /** The fingerprint of a picture of the rehearsal that was handed in. */
+    String handsIn(String path, String picture) {
+        try (var bytes = Asking.class.getResourceAsStream(picture)) {
+            return signedIn()
+                    .contentType("image/png")
+                    .body(bytes.readAllBytes())
+                    .post("/api/v1" + path)
+                    .then()
+                    .statusCode(200)
+                    .extract()
+                    .path("sha256");
+        } catch (java.io.IOException unreadable) {
+            throw new java.io.UncheckedIOException(unreadable);
+        }
+    }
+
+    /** The first item of a vehicle’s sheet that is not settled. */
+    String firstOpen(String order) {
+        return get("/orders/" + order + "/sheet")
+                .getString("items.find { it.status == 'OPEN' || it.status == 'FAILED' || it.status == 'STALE' }.item");
+    }
+
     private static Map<String, Object> withId(Map<String, ?> what) {
         Map<String, Object> body = new LinkedHashMap<>(what);
         body.put("id", UUID.randomUUID());

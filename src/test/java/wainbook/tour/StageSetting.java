@@ -2,7 +2,9 @@ package wainbook.tour;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.quarkus.arc.Arc;
 import io.restassured.response.Response;
+import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +40,27 @@ final class StageSetting {
         containment();
         tools();
         stop();
+        paper(working);
+    }
+
+    /** A day’s print, blank forms, one in use, and one that waits to be compared. */
+    private static void paper(String working) {
+        KOFI.does("/paper/for-vehicles", Map.of("sort", "ITEMS", "vehicles", List.of(working)));
+        KOFI.does("/paper/blank", Map.of("sort", "ISOLATION", "count", 3));
+        KOFI.does("/paper/blank", Map.of("sort", "PERMIT", "count", 2));
+        KOFI.does("/paper/for-vehicles", Map.of("sort", "ISOLATION", "vehicles", List.of(working)));
+        KOFI.does("/paper/F-0003/in-use", Map.of("vehicle", working));
+        KOFI.does("/paper/F-0004/spoiled", Map.of("reason", "Torn in the folder"));
+        String now = Arc.container().instance(Clock.class).get().instant().toString();
+        INGRID.does(
+                "/paper/F-0001/transcription",
+                Map.of(
+                        "vehicle",
+                        working,
+                        "photograph",
+                        INGRID.handsIn("/paper/photographs", "/rehearsal/photograph.png"),
+                        "lines",
+                        List.of(Map.of("item", INGRID.firstOpen(working), "doer", "W-1001", "doneAt", now))));
     }
 
     /** One wrench is checked before work, and is out of the store. */

@@ -195,6 +195,14 @@ final class Stops {
     private void papers() {
         String drafted = "/process/sheets/" + StageSetting.DRAFTED;
         String revised = "/process/sheets/" + StageSetting.REVISED;
+        put("/paper/print", "/paper/print?from=1&to=8");
+        put("/paper/{form}", "/paper/F-0001", "/paper/F-0003", "/paper/F-0004", "/paper/F-0007");
+        put("/paper/{form}/comparison", "/paper/F-0001/comparison");
+        put(
+                "/paper/{form}/transcription",
+                "/paper/F-0002/transcription",
+                "/paper/F-0003/transcription?vehicle=" + at("packs") + "&photograph=" + photograph(),
+                "/paper/F-0005/transcription?vehicle=" + at("packs") + "&photograph=" + photograph());
         put("/process/{thing}/new", "/process/sheets/new", "/process/routes/new", "/process/plans/new");
         put(
                 "/process/{thing}/{called}",
@@ -209,6 +217,10 @@ final class Stops {
                 "/process/{thing}/{called}/draft/{group}/{key}",
                 drafted + "/draft/item/lv-batteries",
                 drafted + "/draft/head/head");
+    }
+
+    private static String photograph() {
+        return INGRID.handsIn("/paper/photographs", "/rehearsal/photograph.png");
     }
 
     private void sentIn() {

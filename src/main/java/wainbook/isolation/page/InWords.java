@@ -1,17 +1,25 @@
 package wainbook.isolation.page;
 
 import java.time.Instant;
+import java.util.List;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.Proof;
 import wainbook.isolation.State;
+import wainbook.isolation.paper.PaperIsolations;
+import wainbook.ledger.History;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 
-/** How a vehicle stands electrically, in one sentence for one person: what they look at before they touch anything. */
-public record InWords(Isolation isolation, String who, Formats formats) {
+/**
+ * How a vehicle stands electrically, in one sentence for one person: what they look at before they touch anything.
+ *
+ * @param onPaper isolation forms in use at it: the tool does not know their locks
+ */
+public record InWords(Isolation isolation, List<String> onPaper, String who, Formats formats) {
 
-    public static InWords of(Isolation isolation, Instant now, String who, Formats formats) {
-        return new InWords(isolation.at(now), who, formats);
+    public static InWords of(History vehicle, Instant now, String who, Formats formats) {
+        return new InWords(
+                Isolation.of(vehicle).at(now), PaperIsolations.of(vehicle).open(), who, formats);
     }
 
     public String sentence() {
@@ -20,7 +28,11 @@ public record InWords(Isolation isolation, String who, Formats formats) {
                 : isolation.state() == State.LIVE && isolation.noSource().isPresent()
                         ? Words.of("isolating.noSourceDeclared")
                         : Words.of("isolation.state." + isolation.state().name());
-        return state + proved() + lock();
+        return paper() + state + proved() + lock();
+    }
+
+    private String paper() {
+        return onPaper.isEmpty() ? "" : Words.of("isolating.formInUse", String.join(", ", onPaper)) + " ";
     }
 
     private String proved() {
@@ -46,6 +58,10 @@ public record InWords(Isolation isolation, String who, Formats formats) {
 
     /** Which of the four meanings of IEC 60073 it has: green is for whoever is safe, and that takes one's own lock. */
     public String meaning() {
+        return !onPaper.isEmpty() ? "danger" : meaningOfState();
+    }
+
+    private String meaningOfState() {
         return switch (isolation.state()) {
             case IN_FORCE -> isolation.lockOn(who) ? "safe" : "must";
             case VOID -> "danger";

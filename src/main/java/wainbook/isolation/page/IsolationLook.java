@@ -76,16 +76,17 @@ class IsolationLook {
         return Stream.of(Phase.ON_LINE, Phase.OFF_LINE)
                 .flatMap(phase -> WorkOrderRow.inPhase(phase).stream())
                 .map(row -> {
-                    Isolation now = Isolation.of(ledger.history(Subject.workOrder(row.number)));
-                    InWords words = InWords.of(now, moment.at(), moment.who(), new Formats(day.zone()));
+                    History vehicle = ledger.history(Subject.workOrder(row.number));
+                    InWords words = InWords.of(vehicle, moment.at(), moment.who(), new Formats(day.zone()));
                     return new Standing(
                             row.number,
                             String.valueOf(row.place),
                             words,
-                            now.locks().size());
+                            words.isolation().locks().size());
                 })
                 .sorted(java.util.Comparator.comparing(
-                        one -> one.words().isolation().state() == State.LIVE))
+                        one -> one.words().isolation().state() == State.LIVE
+                                && one.words().onPaper().isEmpty()))
                 .toList();
     }
 
@@ -117,7 +118,7 @@ class IsolationLook {
         return new IsolationView(
                 order,
                 now,
-                InWords.of(now, moment.at(), moment.who(), new Formats(day.zone())),
+                InWords.of(history, moment.at(), moment.who(), new Formats(day.zone())),
                 steps(history, now, open, forms),
                 always(now, open, forms),
                 now.locks().stream()

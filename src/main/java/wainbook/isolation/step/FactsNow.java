@@ -4,10 +4,13 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import wainbook.act.Moment;
 import wainbook.isolation.Facts;
@@ -19,6 +22,7 @@ import wainbook.isolation.Person;
 import wainbook.isolation.Proof;
 import wainbook.isolation.Register;
 import wainbook.isolation.WorkUnderPermit;
+import wainbook.isolation.paper.PaperIsolations;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
@@ -41,6 +45,8 @@ public class FactsNow {
 
     public static final String ISSUER = "HV-ISSUER";
 
+    private static final String CODE = "[A-Za-z0-9][A-Za-z0-9._-]{0,79}";
+
     private final Ledger ledger;
     private final Releases releases;
     private final WorksDay day;
@@ -55,10 +61,48 @@ public class FactsNow {
 
     /** For judging a step or a person's work: whom the isolation rests on, and whom {@code also} names. */
     public Facts of(History vehicle, Moment moment, Mentioned also) {
+        WorkOrder order = order(vehicle);
+        var barring = new ArrayList<>(work.barringEnergising(vehicle));
+        barring.addAll(PaperIsolations.of(vehicle).open());
+        return facts(
+                vehicle,
+                order,
+                moment,
+                also,
+                ledger::history,
+                releases.plan(order.ordered().variant()),
+                Set.copyOf(LockRow.elsewhere(order.number())),
+                barring);
+    }
+
+    /**
+     * The same as it was for a moment that is past, for what was done on paper then: people, instruments, plan and register as
+     * they were on record. Which locks and testers were elsewhere is not known of a time when nobody told the tool.
+     */
+    public Facts then(History vehicle, Moment moment, Mentioned also) {
+        History then = vehicle.upTo(moment.at());
+        return facts(
+                then,
+                WorkOrder.of(then).orElseGet(() -> order(vehicle)),
+                moment,
+                also,
+                subject -> ledger.history(subject).upTo(moment.at()),
+                releases.planAt(order(vehicle).ordered().variant(), moment.at()),
+                Set.of(),
+                work.barringEnergising(then));
+    }
+
+    private Facts facts(
+            History vehicle,
+            WorkOrder order,
+            Moment moment,
+            Mentioned also,
+            Function<Subject, History> records,
+            Optional<Plan> plan,
+            Set<String> locksElsewhere,
+            List<String> barring) {
         Mentioned all = Mentioned.in(Isolation.of(vehicle)).and(also).and(Mentioned.people(moment.who()));
-        WorkOrder order = WorkOrder.of(vehicle)
-                .orElseThrow(() -> new IllegalArgumentException("no work order " + vehicle.subject()));
-        Optional<Plan> plan = releases.plan(order.ordered().variant());
+        Predicate<String> isCode = text -> text.matches(CODE);
         return new Facts(
                 mayBeWorkedOn(order),
                 order.at().map(Place::place),
@@ -66,14 +110,26 @@ public class FactsNow {
                 Limits.usual(),
                 day.isolatorMayIssue(),
                 day.shiftEnd(moment.at()).orElse(moment.at()),
-                all.people().stream().map(who -> person(who, moment.at())).toList(),
-                all.instruments().stream()
-                        .flatMap(code -> instrument(code, order.number(), moment.at()).stream())
+                all.people().stream()
+                        .filter(isCode)
+                        .map(who -> person(records.apply(Subject.person(who)), moment.at()))
                         .toList(),
-                Register.of(ledger.history(Subject.works())),
-                Set.copyOf(LockRow.elsewhere(order.number())),
+                all.instruments().stream()
+                        .filter(isCode)
+                        .flatMap(code -> instrument(
+                                records.apply(Subject.instrument(code)),
+                                usedElsewhere(code, order.number(), moment.at()))
+                                .stream())
+                        .toList(),
+                Register.of(records.apply(Subject.works())),
+                locksElsewhere,
                 plan.map(FactsNow::sources).orElse(List.of()),
-                work.barringEnergising(vehicle));
+                barring);
+    }
+
+    private static WorkOrder order(History vehicle) {
+        return WorkOrder.of(vehicle)
+                .orElseThrow(() -> new IllegalArgumentException("no work order " + vehicle.subject()));
     }
 
     /** For what concerns the register alone and no vehicle. */
@@ -105,12 +161,16 @@ public class FactsNow {
     }
 
     public Person person(String number, Instant now) {
-        var person = wainbook.works.Person.of(ledger.history(Subject.person(number)));
+        return person(ledger.history(Subject.person(number)), now);
+    }
+
+    private Person person(History record, Instant now) {
+        var person = wainbook.works.Person.of(record);
         LocalDate today = day.of(now);
         var held = person.competence(COMPETENCE).filter(known -> !person.left());
         boolean begun = held.filter(known -> !today.isBefore(known.validFrom())).isPresent();
         return new Person(
-                number,
+                person.number(),
                 begun ? held.get().level() : 0,
                 held.map(known -> day.endOf(known.validTo())).orElse(Instant.EPOCH),
                 held.flatMap(wainbook.works.Person.Competence::withdrawnAt),
@@ -118,17 +178,15 @@ public class FactsNow {
                 person.roles().contains(Role.LINE_MANAGER) && !person.left());
     }
 
-    private Optional<Instrument> instrument(String code, String order, Instant now) {
-        return Optional.of(code)
-                .filter(text -> text.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}"))
-                .flatMap(text -> wainbook.works.Instrument.of(ledger.history(Subject.instrument(text))))
+    private Optional<Instrument> instrument(History record, Optional<String> elsewhere) {
+        return wainbook.works.Instrument.of(record)
                 .map(known -> new Instrument(
-                        code,
+                        known.code(),
                         sort(known.kind()),
                         known.unit().equals("V") ? known.upper() : BigDecimal.ZERO,
                         known.due().map(day::endOf).orElse(Instant.EPOCH),
                         known.withdrawnAt(),
-                        usedElsewhere(code, order, now)));
+                        elsewhere));
     }
 
     /** The works' kinds of instrument, as this room tells them apart. */

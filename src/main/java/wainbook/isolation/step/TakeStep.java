@@ -15,6 +15,7 @@ import wainbook.isolation.IsolationSaying.AtPoint;
 import wainbook.isolation.IsolationSaying.DangerReported;
 import wainbook.isolation.IsolationSaying.Observed;
 import wainbook.isolation.Step;
+import wainbook.isolation.paper.PaperIsolations;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
@@ -65,6 +66,11 @@ public class TakeStep {
     /** Everything that stands against a step; empty when it may be taken. Asked before a page is drawn. */
     public List<Reason> against(History vehicle, Moment moment, Facts facts, Wanted wanted) {
         Isolation now = Isolation.of(vehicle);
+        List<String> onPaper = PaperIsolations.of(vehicle).open();
+        if (wanted instanceof Wanted.Plan && !onPaper.isEmpty()) {
+            return List.of(Reason.of("isolating.onPaper", Reason.WORKS_RULE, String.join(", ", onPaper))
+                    .liftedAt("/paper/" + onPaper.get(0)));
+        }
         if (wanted instanceof Wanted.Plan && facts.plan().isEmpty()) {
             return List.of(Reason.of("isolating.noPlan", Reason.WORKS_RULE));
         }

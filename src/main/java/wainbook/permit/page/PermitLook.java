@@ -13,6 +13,8 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.page.Filled;
 import wainbook.page.Formats;
+import wainbook.permit.PaperPermitRow;
+import wainbook.permit.PaperPermits;
 import wainbook.permit.Permit;
 import wainbook.permit.PermitRow;
 import wainbook.permit.Permits;
@@ -40,7 +42,17 @@ public class PermitLook {
     ListView list(Moment now) {
         return ledger.drawing(() -> new ListView(
                 PermitRow.open().stream().map(row -> line(row, now)).toList(),
-                PermitRow.latestOver(OVER).stream().map(row -> line(row, now)).toList()));
+                PermitRow.latestOver(OVER).stream().map(row -> line(row, now)).toList(),
+                PaperPermitRow.latest(OVER).stream()
+                        .flatMap(row -> onPaper(row).stream())
+                        .toList()));
+    }
+
+    private Optional<PaperPermitLine> onPaper(PaperPermitRow row) {
+        return PaperPermits.of(ledger.history(Where.stream(row.vehicle))).all().stream()
+                .filter(paper -> paper.form().equals(row.form))
+                .findFirst()
+                .map(paper -> new PaperPermitLine(row.vehicle, paper));
     }
 
     /** The open permits of a vehicle, for pages of rooms above. */

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import wainbook.gate.GateSaying.SignedOff;
 import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.IsolationSaying.Level;
+import wainbook.isolation.paper.OnPaperSaying.OnPaper;
 import wainbook.isolation.step.FactsNow;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Saying;
@@ -139,6 +140,12 @@ class BasisRow extends PanacheEntityBase {
             lot(row, said);
         } else if (saying instanceof IsolationSaying said) {
             isolation(row, said);
+        } else if (saying instanceof OnPaper said) {
+            said.written().provedBefore().ifPresent(proved -> {
+                row.instrument = proved.tester();
+                row.provedOn = proved.source();
+            });
+            row.competence = FactsNow.COMPETENCE;
         } else if (saying instanceof SignedOff said) {
             row.competence = said.held().map(Held::competence).orElse(null);
         } else if (saying instanceof ReadingsDecided said) {

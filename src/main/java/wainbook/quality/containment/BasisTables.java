@@ -1,9 +1,12 @@
 package wainbook.quality.containment;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import wainbook.isolation.paper.OnPaperSaying.OnPaper;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Projection;
+import wainbook.station.PaperMark;
+import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.SerialRead;
 
 /** In which work orders something rests on what. */
@@ -18,7 +21,14 @@ class BasisTables implements Projection {
 
     @Override
     public void take(Entry entry) {
-        BasisRow.of(entry).filter(row -> !leadsHereAlready(entry, row)).ifPresent(row -> row.persist());
+        BasisRow.of(asDone(entry)).filter(row -> !leadsHereAlready(entry, row)).ifPresent(row -> row.persist());
+    }
+
+    /** A reading from paper rests on whoever made it, and on the tool as it was then. */
+    private Entry asDone(Entry entry) {
+        return entry.saying() instanceof Result || entry.saying() instanceof OnPaper
+                ? PaperMark.asDone(ledger.history(entry.subject()), entry)
+                : entry;
     }
 
     /**

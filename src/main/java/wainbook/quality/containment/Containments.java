@@ -26,6 +26,7 @@ import wainbook.quality.QualitySaying.Window;
 import wainbook.quality.containment.doubt.Doubt;
 import wainbook.quality.containment.doubt.Found;
 import wainbook.quality.containment.doubt.Readings;
+import wainbook.station.PaperMark;
 import wainbook.station.StationSaying.Voided;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.ToolChecked;
@@ -75,6 +76,7 @@ public class Containments {
                 .map(entry -> ((Voided) entry.saying()).entry())
                 .collect(Collectors.toSet());
         return history.entries().stream()
+                .map(entry -> PaperMark.asDone(history, entry))
                 .filter(entry -> BasisRow.of(entry)
                         .filter(basis -> basis.restsOn(about, window))
                         .isPresent())

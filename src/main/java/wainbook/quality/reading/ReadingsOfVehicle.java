@@ -15,6 +15,7 @@ import wainbook.order.WorkOrder;
 import wainbook.process.Ask;
 import wainbook.process.Limits;
 import wainbook.quality.containment.doubt.Readings.Sheets;
+import wainbook.station.PaperMark;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tabled;
@@ -37,7 +38,7 @@ record ReadingsOfVehicle(History history, Sheets sheets) {
         Set<UUID> voided = new HashSet<>();
         history.saying(Voided.class).forEach(entry -> voided.add(((Voided) entry.saying()).entry()));
         return history.saying(Result.class)
-                .flatMap(entry -> of(entry, kind, voided.contains(entry.id())).stream())
+                .flatMap(entry -> of(PaperMark.asDone(history, entry), kind, voided.contains(entry.id())).stream())
                 .toList();
     }
 

@@ -90,7 +90,7 @@ public class Questions {
     }
 
     private List<Question> asked(Instant now) {
-        List<Reading> record = readings.inTime();
+        List<Reading> record = readings.recordedAtOnce();
         boolean byPerson = agreeing.at(now).isPresent();
         LocalDate today = day.of(now);
         Worked known = worked.get();

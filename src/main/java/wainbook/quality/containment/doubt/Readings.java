@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wainbook.isolation.IsolationSaying;
+import wainbook.isolation.paper.OnPaperSaying.OnPaper;
 import wainbook.ledger.Entry;
 import wainbook.process.Ask;
 import wainbook.process.Condition;
@@ -92,6 +93,18 @@ public record Readings(Sheets sheets) {
                     Optional.empty(),
                     false,
                     proof ? Nature.PROOF_OF_DEAD : Nature.OTHER);
+        }
+        if (entry.saying() instanceof OnPaper) {
+            return new Found(
+                    entry,
+                    0,
+                    "",
+                    "isolation",
+                    Optional.empty(),
+                    Gravity.HIGH_VOLTAGE,
+                    Optional.empty(),
+                    false,
+                    Nature.PROOF_OF_DEAD);
         }
         return other(entry, "", "gate", Gravity.UNCLASSED);
     }

@@ -1,0 +1,2 @@
+/** The pages and the API of paper. */
+package wainbook.paper.page;
