@@ -60,6 +60,7 @@ public record MatterList(List<OpenMatter> all, Wanted wanted) {
     public List<Option> orders() {
         return all.stream()
                 .map(OpenMatter::order)
+                .filter(order -> !order.isEmpty())
                 .distinct()
                 .sorted()
                 .map(order -> new Option(order, order))

@@ -12,8 +12,9 @@ import wainbook.works.PersonName;
 import wainbook.works.Role;
 
 /**
- * One open matter of a vehicle.
+ * One open matter of a vehicle, or of something that is in none.
  *
+ * @param order empty where it is about no vehicle
  * @param about the check item it is about, in words
  * @param owners who must act: one of them
  * @param bars what cannot be done until it is settled; empty where it bars nothing
@@ -46,7 +47,8 @@ public record OpenMatter(
         DOCUMENT,
         CONTAINMENT,
         SECOND_CHECK,
-        DRIFT;
+        DRIFT,
+        PACK;
 
         public String word() {
             return Words.of("matter.sort." + name());

@@ -2,6 +2,7 @@ package wainbook.rehearsal;
 
 import jakarta.inject.Inject;
 import jakarta.inject.Singleton;
+import java.time.Clock;
 import wainbook.gate.GateLook;
 import wainbook.gate.SignOff;
 import wainbook.handover.HandingOver;
@@ -16,6 +17,12 @@ import wainbook.matter.Reporting;
 import wainbook.order.Holding;
 import wainbook.order.Intake;
 import wainbook.order.Ordering;
+import wainbook.pack.act.Judging;
+import wainbook.pack.act.Keeping;
+import wainbook.pack.act.Quarantining;
+import wainbook.pack.act.Receiving;
+import wainbook.pack.act.StorageChecking;
+import wainbook.pack.act.Watching;
 import wainbook.process.Releases;
 import wainbook.station.Calling;
 import wainbook.station.Deferral;
@@ -28,6 +35,9 @@ import wainbook.works.instruments.calibration.Calibrating;
 /** Everything that people of a works do and look at, as the pages and the API do it. */
 @Singleton
 class Acts {
+    @Inject
+    Clock clock;
+
     @Inject
     Ledger ledger;
 
@@ -48,6 +58,24 @@ class Acts {
 
     @Inject
     Holding holding;
+
+    @Inject
+    Keeping keepingPacks;
+
+    @Inject
+    Receiving receivingPacks;
+
+    @Inject
+    StorageChecking checkingPacks;
+
+    @Inject
+    Quarantining quarantining;
+
+    @Inject
+    Watching watchingPacks;
+
+    @Inject
+    Judging judgingPacks;
 
     @Inject
     Recording recording;

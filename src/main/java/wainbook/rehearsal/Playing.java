@@ -73,6 +73,7 @@ final class Playing {
     /** The line, and what waits before it. */
     void line() {
         int steps = steps();
+        packs();
         Scene.of(steps).members().forEach(this::onTheLine);
         for (int entry = 0; entry <= 2; entry++) {
             ordered(entry);
@@ -83,6 +84,17 @@ final class Playing {
         for (int entry = 4; entry <= 8; entry++) {
             ordered(entry);
         }
+    }
+
+    /** The packs that the works keeps, and those in storage. */
+    private void packs() {
+        acts.ledger.together(LEG_TIMEOUT_S, () -> {
+            var store = new PackStore(
+                    acts, Crew.of(people, acts.ledger, acts.day), new ToolStore(acts.ledger, acts.day));
+            store.keep(acts.clock.instant());
+            store.stock(present);
+            return true;
+        });
     }
 
     /** Old certificates of tools, put on record on the day before the first vehicle. */

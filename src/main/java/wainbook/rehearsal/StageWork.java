@@ -156,6 +156,11 @@ final class StageWork {
     }
 
     private Entry enter(ItemState state, String person, Optional<String> instrument, Reply reply) {
+        if (state.item().asks() instanceof Ask.Serial serial) {
+            reply.serial()
+                    .ifPresent(number -> new PackStore(at.acts, at.crew, at.tools)
+                            .fetch(serial.part(), number, at.now()));
+        }
         return at.done(
                 at.acts.recording.record(
                         new Recording.ToRecord(at.dice.id(), at.order, state.key(), instrument, reply), at.as(person)),

@@ -21,6 +21,7 @@ class Places implements Navigation {
                 Place.forEveryone("/isolation", "isolating.placeIsolations"),
                 Place.forEveryone("/locks", "isolating.placeLocks"),
                 Place.forEveryone("/permits", "permit.placePermits"),
+                Place.forEveryone("/packs", "pack.placePacks"),
                 Place.forEveryone("/handover", "handover.placeHandover"),
                 Place.forEveryone("/matters", "matter.placeMatters"),
                 Place.forEveryone("/quality/containments", "quality.placeContainments"),

@@ -9,6 +9,7 @@ import wainbook.isolation.IsolationSaying;
 import wainbook.ledger.Kinds;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.pack.PackSaying;
 import wainbook.permit.PermitSaying;
 import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
@@ -28,6 +29,7 @@ class Vocabulary {
                 ProcessSaying.class,
                 StationSaying.class,
                 GateSaying.class,
+                PackSaying.class,
                 PermitSaying.class,
                 QualitySaying.class,
                 HandoverSaying.class,

@@ -16,6 +16,7 @@ import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.matter.Nonconformities;
+import wainbook.pack.Fitting;
 import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.Result;
@@ -43,10 +44,12 @@ public class Recording {
 
     private final Ledger ledger;
     private final Workplace workplace;
+    private final Fitting packs;
 
-    Recording(Ledger ledger, Workplace workplace) {
+    Recording(Ledger ledger, Workplace workplace, Fitting packs) {
         this.ledger = ledger;
         this.workplace = workplace;
+        this.packs = packs;
     }
 
     public Outcome<Entry> record(ToRecord asked, Actor actor) {
@@ -80,14 +83,15 @@ public class Recording {
         return work.judge(asked.reply())
                 .fold(
                         saying -> onAnotherVehicle(saying, asked.order())
-                                .or(() -> unlikely(saying, asked))
+                                .or(() -> noFitPack(saying, work))
+                                .or(() -> unlikely(saying, asked).map(List::of))
                                 .map(Decision::refuse)
                                 .orElseGet(() -> say(order, work, saying)),
                         Decision::refuse);
     }
 
     /** Two who read the same serial at once meet the unique key, which sends the later one here. */
-    private static Optional<Reason> onAnotherVehicle(StationSaying saying, String order) {
+    private static Optional<List<Reason>> onAnotherVehicle(StationSaying saying, String order) {
         return Optional.of(saying)
                 .filter(SerialRead.class::isInstance)
                 .flatMap(said -> StandingSerials.serial((SerialRead) said))
@@ -98,7 +102,18 @@ public class Recording {
                                         serial.number(),
                                         serial.part(),
                                         other)
-                                .liftedAt("/orders/" + other)));
+                                .liftedAt("/orders/" + other)))
+                .map(List::of);
+    }
+
+    /** A pack in quarantine, of a held lot, or not received is read as fitted nowhere. */
+    private Optional<List<Reason>> noFitPack(StationSaying saying, Work work) {
+        return Optional.of(saying)
+                .filter(SerialRead.class::isInstance)
+                .flatMap(said -> StandingSerials.serial((SerialRead) said))
+                .map(serial -> packs.against(
+                        serial.part(), serial.number(), false, work.moment().at()))
+                .filter(against -> !against.isEmpty());
     }
 
     /** What may be a slip is asked about before it is kept. */

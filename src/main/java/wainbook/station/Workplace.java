@@ -12,6 +12,8 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
+import wainbook.pack.Fitting;
+import wainbook.process.CheckItem;
 import wainbook.process.Joint;
 import wainbook.process.Releases;
 import wainbook.station.joint.SecondCheck;
@@ -28,13 +30,21 @@ public class Workplace {
     private final WorksDay day;
     private final Electrical electrical;
     private final EvidenceFiles files;
+    private final Fitting packs;
 
-    Workplace(Ledger ledger, Releases releases, WorksDay day, Electrical electrical, EvidenceFiles files) {
+    Workplace(
+            Ledger ledger,
+            Releases releases,
+            WorksDay day,
+            Electrical electrical,
+            EvidenceFiles files,
+            Fitting packs) {
         this.ledger = ledger;
         this.releases = releases;
         this.day = day;
         this.electrical = electrical;
         this.files = files;
+        this.packs = packs;
     }
 
     /** The item in hand, or why there is none: no such order, vehicle at no stage, no such item. */
@@ -64,6 +74,7 @@ public class Workplace {
         Optional<Joint> joint = state.get().item().joint().flatMap(releases::joint);
         var power = new ArrayList<>(electrical.against(state.get().item(), history, moment));
         SecondCheck.owed(state.get().item(), history).ifPresent(owed -> power.addAll(owed.against(moment)));
+        power.addAll(unfitPacks(state.get().item(), history, moment));
         var guards = new Guards(
                 order, record.get(), state.get(), person, instrument, joint, power, moment.at(), day.of(moment.at()));
         return Outcome.done(new Work(
@@ -74,6 +85,18 @@ public class Workplace {
                 moment,
                 files::file,
                 electrical.landing(state.get().item(), history)));
+    }
+
+    /** What stands against the packs that are on the record as those that this item fits. */
+    private List<Reason> unfitPacks(CheckItem item, History history, Moment moment) {
+        if (item.parts().isEmpty()) {
+            return List.of();
+        }
+        StandingSerials standing = StandingSerials.of(history);
+        return item.parts().stream()
+                .flatMap(use -> standing.of(use.part()).stream())
+                .flatMap(serial -> packs.against(serial.part(), serial.number(), true, moment.at()).stream())
+                .toList();
     }
 
     /** How a stage stands on a vehicle. */
