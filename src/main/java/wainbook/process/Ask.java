@@ -24,6 +24,7 @@ import wainbook.process.determination.ToRead;
     @JsonSubTypes.Type(value = Ask.Lot.class, name = "lot"),
     @JsonSubTypes.Type(value = Ask.Quantity.class, name = "quantity"),
     @JsonSubTypes.Type(value = Ask.Choice.class, name = "choice"),
+    @JsonSubTypes.Type(value = Ask.Attended.class, name = "attended"),
     @JsonSubTypes.Type(value = Ask.Text.class, name = "text"),
     @JsonSubTypes.Type(value = Ask.Wait.class, name = "wait"),
     @JsonSubTypes.Type(value = Ask.Software.class, name = "software"),
@@ -226,6 +227,13 @@ public sealed interface Ask {
             public Option {
                 Code.titled("an option", text);
             }
+        }
+    }
+
+    /** A finding at work that takes two: the first energising, the first movement. Asks for the place and the second person. */
+    record Attended(List<Choice.Option> options) implements Ask {
+        public Attended {
+            options = new Choice(options).options();
         }
     }
 

@@ -30,6 +30,7 @@ import wainbook.station.Recording;
 import wainbook.station.Voiding;
 import wainbook.station.Workplace;
 import wainbook.works.WorksDay;
+import wainbook.works.instruments.Register;
 import wainbook.works.instruments.calibration.Calibrating;
 
 /** Everything that people of a works do and look at, as the pages and the API do it. */
@@ -109,6 +110,9 @@ class Acts {
 
     @Inject
     Calibrating calibrating;
+
+    @Inject
+    Register register;
 
     @Inject
     Move moving;

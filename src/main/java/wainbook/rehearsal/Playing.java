@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import wainbook.act.Actor;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.Direction;
@@ -24,7 +25,9 @@ import wainbook.process.Route;
 import wainbook.process.plan.Plan;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
+import wainbook.works.InstrumentRow;
 import wainbook.works.Role;
+import wainbook.works.instruments.Register;
 
 /**
  * Plays vehicles by their slot of entry. A leg of a vehicle's way is one transaction and is played once: begun again, the
@@ -92,9 +95,26 @@ final class Playing {
             var store = new PackStore(
                     acts, Crew.of(people, acts.ledger, acts.day), new ToolStore(acts.ledger, acts.day));
             store.keep(acts.clock.instant());
+            sizes();
             store.stock(present);
             return true;
         });
+    }
+
+    /** What is printed on the gloves. */
+    private void sizes() {
+        Dice dice = Dice.of(0, "gloves");
+        String engineer = Crew.of(people, acts.ledger, acts.day).anyone(Role.WORKS_ENGINEER, dice);
+        for (InstrumentRow pair : InstrumentRow.ofKind("gloves")) {
+            acts.register.describe(
+                    new Register.ToDescribe(
+                            dice.id(),
+                            pair.code,
+                            Optional.of(String.valueOf(dice.between(9, 11))),
+                            Optional.of("Class 0"),
+                            Optional.empty()),
+                    Actor.of(engineer, acts.clock));
+        }
     }
 
     /** Old certificates of tools, put on record on the day before the first vehicle. */

@@ -1,11 +1,13 @@
 package wainbook.rehearsal;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wainbook.isolation.LivePermit;
 import wainbook.isolation.step.FactsNow;
 import wainbook.isolation.step.Wanted;
 import wainbook.ledger.Entry;
@@ -13,6 +15,7 @@ import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 import wainbook.process.Condition;
 import wainbook.process.Joint;
+import wainbook.process.determination.Method;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
 import wainbook.station.ItemState;
@@ -22,6 +25,7 @@ import wainbook.station.Reply;
 import wainbook.station.StageRecord;
 import wainbook.station.ToolNeeded;
 import wainbook.station.Voiding;
+import wainbook.station.determination.KnownResistor;
 
 /** The work of one stage at one vehicle, item by item. */
 final class StageWork {
@@ -155,7 +159,8 @@ final class StageWork {
         return entry;
     }
 
-    private Entry enter(ItemState state, String person, Optional<String> instrument, Reply reply) {
+    private Entry enter(ItemState state, String person, Optional<String> instrument, Reply answered) {
+        Reply reply = named(state, person, answered);
         if (state.item().asks() instanceof Ask.Serial serial) {
             reply.serial()
                     .ifPresent(number -> new PackStore(at.acts, at.crew, at.tools)
@@ -165,6 +170,37 @@ final class StageWork {
                 at.acts.recording.record(
                         new Recording.ToRecord(at.dice.id(), at.order, state.key(), instrument, reply), at.as(person)),
                 state.line().name() + " " + reply);
+    }
+
+    /** Whom and what the entry names besides: who stood by and where, and the known resistor. */
+    private Reply named(ItemState state, String person, Reply answered) {
+        if (state.item().asks() instanceof Ask.Attended) {
+            Dice dice = Dice.of(0, "second", at.order, state.key());
+            String second = at.isolation()
+                    .live()
+                    .map(LivePermit::second)
+                    .or(() -> at.crew.authorised(2, at.now(), dice, person))
+                    .orElseThrow();
+            return answered.and("place", at.vehicle().at().orElseThrow().place())
+                    .and("second", second);
+        }
+        if (state.item().asks() instanceof Ask.Determine ask && ask.method() == Method.ISOLATION_VOLTMETER) {
+            return ask.given().stream()
+                    .filter(given -> given.name().equals("insertedOhm"))
+                    .flatMap(given -> given.value().stream())
+                    .flatMap(ohm -> at
+                            .tools
+                            .fit(
+                                    KnownResistor.KIND,
+                                    List.of(ohm.divide(BigDecimal.valueOf(1000))),
+                                    at.now(),
+                                    station)
+                            .stream())
+                    .findFirst()
+                    .map(code -> answered.and("resistor", code))
+                    .orElse(answered);
+        }
+        return answered;
     }
 
     private Optional<String> instrument(CheckItem item, Optional<Joint> joint) {

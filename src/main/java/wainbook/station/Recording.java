@@ -45,11 +45,13 @@ public class Recording {
     private final Ledger ledger;
     private final Workplace workplace;
     private final Fitting packs;
+    private final NamedBesides besides;
 
-    Recording(Ledger ledger, Workplace workplace, Fitting packs) {
+    Recording(Ledger ledger, Workplace workplace, Fitting packs, NamedBesides besides) {
         this.ledger = ledger;
         this.workplace = workplace;
         this.packs = packs;
+        this.besides = besides;
     }
 
     public Outcome<Entry> record(ToRecord asked, Actor actor) {
@@ -84,6 +86,7 @@ public class Recording {
                 .fold(
                         saying -> onAnotherVehicle(saying, asked.order())
                                 .or(() -> noFitPack(saying, work))
+                                .or(() -> besides.against(saying, work))
                                 .or(() -> unlikely(saying, asked).map(List::of))
                                 .map(Decision::refuse)
                                 .orElseGet(() -> say(order, work, saying)),
