@@ -79,7 +79,10 @@ final class StageWork {
             }
             work(next.get());
         }
-        throw new IllegalStateException(at.order + " does not come to an end at " + stage);
+        throw new IllegalStateException(at.order + " does not come to an end at " + stage + ": "
+                + at.record(stage).unsettled().stream()
+                        .map(item -> item.key() + " " + item.status())
+                        .toList());
     }
 
     /** When an item begun now is done, at the latest that is likely. */
