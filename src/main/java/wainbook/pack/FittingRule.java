@@ -39,9 +39,9 @@ public record FittingRule(
         } else if (!known.accepted()) {
             against.add(reason("pack.notAccepted"));
         }
-        lotHeldBy.ifPresent(other -> against.add(Reason.of(
-                        "pack.lotHeld", Reason.PRACTICE, serial, known.lot().orElse("–"), other)
-                .liftedAt("/packs/" + other)));
+        lotHeldBy.ifPresent(other -> against.add(
+                Reason.of("pack.lotHeld", Reason.PRACTICE, serial, known.lot().orElse("–"), other)
+                        .liftedAt("/packs/" + other)));
         known.checkDue(zone)
                 .filter(due -> !fitted && today.isAfter(due))
                 .ifPresent(due -> against.add(Reason.of("pack.checkOverdue", Reason.PRACTICE, serial, due)

@@ -64,8 +64,7 @@ public record Pack(
         boolean soundSince = quarantine
                 .filter(one -> !one.stands())
                 .flatMap(Quarantine::judgedBy)
-                .flatMap(judged -> receivedBy.filter(
-                        entry -> entry.number() < judged.number()))
+                .flatMap(judged -> receivedBy.filter(entry -> entry.number() < judged.number()))
                 .isPresent();
         return received()
                 .filter(said -> said.verdict() == Verdict.ACCEPTED
@@ -91,9 +90,11 @@ public record Pack(
     /** Where it was put last. */
     public Optional<String> place() {
         return Stream.of(
-                        receivedBy.map(entry -> new Put(entry.number(), received().map(PackReceived::place))),
+                        receivedBy.map(
+                                entry -> new Put(entry.number(), received().map(PackReceived::place))),
                         checkedBy.map(entry -> new Put(entry.number(), checked().map(StorageChecked::place))),
-                        quarantine.map(one -> new Put(one.begun().number(), one.said().place())))
+                        quarantine.map(
+                                one -> new Put(one.begun().number(), one.said().place())))
                 .flatMap(Optional::stream)
                 .filter(put -> put.place().isPresent())
                 .max(Comparator.comparingLong(Put::number))
@@ -103,9 +104,7 @@ public record Pack(
     private record Put(long number, Optional<String> place) {}
 
     public Optional<BigDecimal> chargePercent() {
-        return checked()
-                .map(StorageChecked::chargePercent)
-                .or(() -> received().map(PackReceived::chargePercent));
+        return checked().map(StorageChecked::chargePercent).or(() -> received().map(PackReceived::chargePercent));
     }
 
     /** When it was last looked at in storage; the receipt counts as the first look. */
@@ -115,8 +114,8 @@ public record Pack(
 
     /** The day of the next check; only a pack in storage owes it. */
     public Optional<LocalDate> checkDue(ZoneId zone) {
-        return looked()
-                .map(entry -> LocalDate.ofInstant(entry.moment().at(), zone).plusMonths(CHECK_MONTHS));
+        return looked().map(
+                        entry -> LocalDate.ofInstant(entry.moment().at(), zone).plusMonths(CHECK_MONTHS));
     }
 
     /** What the last check found outside the window. */

@@ -37,7 +37,10 @@ class PackTables implements Projection {
         row.quarantined = pack.quarantined();
         row.setAside = pack.setAside();
         row.holdsLot = pack.holdsLot();
-        row.alarmed = pack.quarantine().filter(Quarantine::stands).flatMap(Quarantine::alarm).isPresent();
+        row.alarmed = pack.quarantine()
+                .filter(Quarantine::stands)
+                .flatMap(Quarantine::alarm)
+                .isPresent();
         row.outsideWindow = !pack.outside().isEmpty();
         row.nextWatch = pack.quarantine()
                 .filter(Quarantine::stands)

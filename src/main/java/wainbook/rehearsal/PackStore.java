@@ -26,6 +26,7 @@ import wainbook.pack.act.Quarantining.ToQuarantine;
 import wainbook.pack.act.Receiving.ToReceive;
 import wainbook.pack.act.StorageChecking.ToCheck;
 import wainbook.pack.act.Watching.ToWatch;
+import wainbook.pack.watch.WatchTimes;
 import wainbook.works.Role;
 
 /** The packs of the works: received before they are fitted, and a few in storage. Dice of their own, a pack each. */
@@ -86,17 +87,16 @@ final class PackStore {
         }
         stored("PK70000008", "L26-48", Optional.of("C-70108"), present, 12);
         quarantined("PK70000008", Trigger.SWELLING, present.minus(Duration.ofDays(9)), dice);
-        judge("PK70000008", present.minus(Duration.ofDays(8)), dice);
+        Instant swollen = present.minus(Duration.ofDays(9));
+        for (Instant time : new WatchTimes(swollen, List.of()).planned()) {
+            watch("PK70000008", time, dice);
+        }
+        judge("PK70000008", present.minus(Duration.ofDays(7)), dice);
     }
 
     private void stored(String serial, String lot, Optional<String> certificate, Instant present, int daysBefore) {
         if (acts.ledger.history(Serials.subject(serial)).isEmpty()) {
-            receive(
-                    serial,
-                    lot,
-                    certificate,
-                    present.minus(Duration.ofDays(daysBefore)),
-                    Dice.of(0, "pack", serial));
+            receive(serial, lot, certificate, present.minus(Duration.ofDays(daysBefore)), Dice.of(0, "pack", serial));
         }
     }
 

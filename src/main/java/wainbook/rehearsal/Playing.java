@@ -92,8 +92,8 @@ final class Playing {
     /** The packs that the works keeps, and those in storage. */
     private void packs() {
         acts.ledger.together(LEG_TIMEOUT_S, () -> {
-            var store = new PackStore(
-                    acts, Crew.of(people, acts.ledger, acts.day), new ToolStore(acts.ledger, acts.day));
+            var store =
+                    new PackStore(acts, Crew.of(people, acts.ledger, acts.day), new ToolStore(acts.ledger, acts.day));
             store.keep(acts.clock.instant());
             sizes();
             store.stock(present);

@@ -166,8 +166,8 @@ final class StageWork {
         Reply reply = named(state, person, answered);
         if (state.item().asks() instanceof Ask.Serial serial) {
             reply.serial()
-                    .ifPresent(number -> new PackStore(at.acts, at.crew, at.tools)
-                            .fetch(serial.part(), number, at.now()));
+                    .ifPresent(
+                            number -> new PackStore(at.acts, at.crew, at.tools).fetch(serial.part(), number, at.now()));
         }
         return at.done(
                 at.acts.recording.record(
@@ -193,11 +193,7 @@ final class StageWork {
                     .flatMap(given -> given.value().stream())
                     .flatMap(ohm -> at
                             .tools
-                            .fit(
-                                    KnownResistor.KIND,
-                                    List.of(ohm.divide(BigDecimal.valueOf(1000))),
-                                    at.now(),
-                                    station)
+                            .fit(KnownResistor.KIND, List.of(ohm.divide(BigDecimal.valueOf(1000))), at.now(), station)
                             .stream())
                     .findFirst()
                     .map(code -> answered.and("resistor", code))

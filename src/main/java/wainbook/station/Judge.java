@@ -174,9 +174,10 @@ record Judge(
     }
 
     private Judged attended(Ask.Attended ask, Reply reply) {
-        Optional<Ask.Choice.Option> found = reply.choice().flatMap(text -> ask.options().stream()
-                .filter(option -> option.text().equals(text))
-                .findFirst());
+        Optional<Ask.Choice.Option> found = reply.choice()
+                .flatMap(text -> ask.options().stream()
+                        .filter(option -> option.text().equals(text))
+                        .findFirst());
         Optional<String> place = text(reply.reading("place"), 80);
         Optional<String> second = text(reply.reading("second"), 80);
         if (found.isEmpty()) {

@@ -33,12 +33,7 @@ public class Workplace {
     private final Fitting packs;
 
     Workplace(
-            Ledger ledger,
-            Releases releases,
-            WorksDay day,
-            Electrical electrical,
-            EvidenceFiles files,
-            Fitting packs) {
+            Ledger ledger, Releases releases, WorksDay day, Electrical electrical, EvidenceFiles files, Fitting packs) {
         this.ledger = ledger;
         this.releases = releases;
         this.day = day;

@@ -136,7 +136,8 @@ class PacksTest {
         String serial = serial();
         receive(serial, Cast.AUTHORISED, List.of(), true);
         LocalDate due = pack(serial).checkDue(java.time.ZoneOffset.UTC).orElseThrow();
-        assertThat(due).isEqualTo(LocalDate.ofInstant(now, java.time.ZoneOffset.UTC).plusMonths(3));
+        assertThat(due)
+                .isEqualTo(LocalDate.ofInstant(now, java.time.ZoneOffset.UTC).plusMonths(3));
         Instant later = now.plus(Duration.ofDays(95));
         assertThat(against(serial, later)).containsExactly("pack.checkOverdue");
         assertThat(keys(check(serial, Cast.TECHNICIAN, later))).containsExactly("works.competenceMissing");
@@ -189,7 +190,9 @@ class PacksTest {
         quarantine(serial);
         quarantine(serial);
         assertThat(held(bus, Stops.WORK)).as("two words, one hold").hasSize(1);
-        assertThat(held(bus, Stops.MOVE)).as("it must be free to leave the hall").isEmpty();
+        assertThat(held(bus, Stops.MOVE))
+                .as("it must be free to leave the hall")
+                .isEmpty();
 
         now = clock.instant();
         assertThat(judge(serial, Judgement.SOUND, now)).containsExactly("pack.watchNotOver");
@@ -207,7 +210,8 @@ class PacksTest {
         for (int hour = 1; hour <= 24; hour++) {
             watch(serial, "18", hour * 60);
         }
-        assertThat(judge(serial, Judgement.SOUND, now.plus(Duration.ofHours(25)))).isEmpty();
+        assertThat(judge(serial, Judgement.SOUND, now.plus(Duration.ofHours(25))))
+                .isEmpty();
         assertThat(held(bus, Stops.WORK)).isEmpty();
     }
 
@@ -227,8 +231,7 @@ class PacksTest {
     @Test
     void a_part_that_the_works_keeps_is_fitted_only_from_its_own_store() {
         String part = "KEPT-" + lot;
-        var sheet =
-                OwnSheet.released(OwnSheet.item("fit", "Fit the pack", new Ask.Serial(part, Optional.empty()), 5));
+        var sheet = OwnSheet.released(OwnSheet.item("fit", "Fit the pack", new Ask.Serial(part, Optional.empty()), 5));
         String before = serial();
         Donor.received(sheet.route())
                 .record(Cast.TECHNICIAN, "fit", Map.of("serial", before))

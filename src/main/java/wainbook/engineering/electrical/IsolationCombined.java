@@ -110,14 +110,7 @@ public final class IsolationCombined implements Calculation<IsolationCombined.In
                                 parallelOhm,
                                 together),
                         Step.of("perVolt", "R∥ / Uw", ohmPerVolt, "ohm/V", "%s / %s", parallelOhm, in.workingV()),
-                        Step.of(
-                                "limit",
-                                "limit · Uw",
-                                limitOhm,
-                                "ohm",
-                                "%s · %s",
-                                in.limitOhmPerVolt(),
-                                in.workingV()),
+                        Step.of("limit", "limit · Uw", limitOhm, "ohm", "%s · %s", in.limitOhmPerVolt(), in.workingV()),
                         Step.of(
                                 "budget",
                                 "n · limit",

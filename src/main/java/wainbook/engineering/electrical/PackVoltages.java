@@ -68,7 +68,8 @@ public final class PackVoltages implements Calculation<PackVoltages.Inputs, Pack
             return Answer.impossible(
                     "packs-not-paired", in.measuredV().size(), in.reportedV().size());
         }
-        double highestV = in.measuredV().stream().mapToDouble(volt -> volt).max().orElseThrow();
+        double highestV =
+                in.measuredV().stream().mapToDouble(volt -> volt).max().orElseThrow();
         double lowestV = in.measuredV().stream().mapToDouble(volt -> volt).min().orElseThrow();
         double differenceV = highestV - lowestV;
         int worst = IntStream.range(0, in.measuredV().size())

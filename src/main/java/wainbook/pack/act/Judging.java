@@ -77,10 +77,12 @@ public class Judging {
             if (!against.isEmpty()) {
                 return Decision.refuse(against);
             }
-            Decision said = Decision.say(
-                    pack, new Judged(asked.judgement(), asked.words(), Qualified.authority(person)));
-            return release(toSay, quarantined(reading.of(pack)), vehicle.map(Subject::workOrder)
-                            .map(reading::of))
+            Decision said =
+                    Decision.say(pack, new Judged(asked.judgement(), asked.words(), Qualified.authority(person)));
+            return release(
+                            toSay,
+                            quarantined(reading.of(pack)),
+                            vehicle.map(Subject::workOrder).map(reading::of))
                     .map(released -> said.andSay(Subject.workOrder(vehicle.orElseThrow()), released))
                     .orElse(said);
         });
@@ -127,8 +129,8 @@ public class Judging {
     private static List<Reason> watched(String serial, WatchTimes times, Instant now) {
         String watch = "/packs/" + serial + "#watch";
         if (!times.complete()) {
-            return List.of(
-                    Reason.of("pack.watchNotOver", Reason.PRACTICE, serial, times.over()).liftedAt(watch));
+            return List.of(Reason.of("pack.watchNotOver", Reason.PRACTICE, serial, times.over())
+                    .liftedAt(watch));
         }
         int missed = times.missed(now).size();
         return missed > WatchTimes.MOST_MISSED

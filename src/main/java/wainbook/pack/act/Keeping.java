@@ -47,14 +47,13 @@ public class Keeping {
             if (!asked.part().matches("[\\p{Alnum}][\\p{Alnum}._-]{0,79}")) {
                 against.add(Reason.of("pack.partFault", Reason.WORKS_RULE).liftedAt("#part"));
             } else if (KeptParts.of(reading.of(Subject.works())).has(asked.part()) == asked.kept()) {
-                against.add(Reason.of(
-                                asked.kept() ? "pack.keptAlready" : "pack.notKept", Reason.WORKS_RULE, asked.part())
-                        .liftedAt("#part"));
+                against.add(
+                        Reason.of(asked.kept() ? "pack.keptAlready" : "pack.notKept", Reason.WORKS_RULE, asked.part())
+                                .liftedAt("#part"));
             }
             return against.isEmpty()
                     ? Decision.say(
-                            Subject.works(),
-                            asked.kept() ? new PartKept(asked.part()) : new PartLetGo(asked.part()))
+                            Subject.works(), asked.kept() ? new PartKept(asked.part()) : new PartLetGo(asked.part()))
                     : Decision.refuse(against);
         });
     }

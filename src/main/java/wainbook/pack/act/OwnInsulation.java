@@ -51,8 +51,8 @@ public record OwnInsulation(
                                 tool.code(),
                                 tool.due().orElseThrow(),
                                 finding(working.decision().orElseThrow().verdict()))),
-                        faults -> Outcome.refused(
-                                List.of(Reason.of("pack.insulationFault", Reason.WORKS_RULE).liftedAt("#measured"))),
+                        faults -> Outcome.refused(List.of(Reason.of("pack.insulationFault", Reason.WORKS_RULE)
+                                .liftedAt("#measured"))),
                         refusal -> Outcome.refused(List.of(Reason.of(
                                         "pack.testVoltageLow",
                                         "ISO 6469-3, as AS ISO 6469.3:2014 8.2.2",

@@ -31,8 +31,8 @@ enum Qualified {
         return CompetenceRule.against(person, COMPETENCE, today)
                 .or(() -> person.competence(COMPETENCE)
                         .filter(held -> held.level() < level)
-                        .map(held -> Reason.of(
-                                "pack.levelTooLow", Reason.WORKS_RULE, COMPETENCE, level, held.level())));
+                        .map(held ->
+                                Reason.of("pack.levelTooLow", Reason.WORKS_RULE, COMPETENCE, level, held.level())));
     }
 
     static Authority authority(Person person) {

@@ -50,9 +50,8 @@ record ReceiptRule(
                 .map(Looked::unsound)
                 .flatMap(Optional::stream)
                 .findFirst()
-                .or(() -> insulation.finding() == Finding.FAIL
-                        ? Optional.of(Trigger.ISOLATION_LOST)
-                        : Optional.empty());
+                .or(() ->
+                        insulation.finding() == Finding.FAIL ? Optional.of(Trigger.ISOLATION_LOST) : Optional.empty());
     }
 
     Verdict verdict() {

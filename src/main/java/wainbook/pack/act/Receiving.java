@@ -102,10 +102,12 @@ public class Receiving {
         Optional<Pack> pack = Pack.of(history);
         String serial = history.subject().code();
         if (pack.filter(Pack::setAside).isPresent()) {
-            return List.of(Reason.of("pack.inQuarantine", Reason.WORKS_RULE, serial).liftedAt("/packs/" + serial));
+            return List.of(
+                    Reason.of("pack.inQuarantine", Reason.WORKS_RULE, serial).liftedAt("/packs/" + serial));
         }
         return pack.filter(one -> one.accepted() && !one.gone()).isPresent()
-                ? List.of(Reason.of("pack.receivedAlready", Reason.WORKS_RULE, serial).liftedAt("/packs/" + serial))
+                ? List.of(Reason.of("pack.receivedAlready", Reason.WORKS_RULE, serial)
+                        .liftedAt("/packs/" + serial))
                 : List.of();
     }
 
@@ -125,8 +127,8 @@ public class Receiving {
     }
 
     private static Decision said(ToReceive asked, Insulation insulation, Person person) {
-        var rule = new ReceiptRule(
-                asked.looked(), insulation, asked.voltageV(), asked.testSummary(), asked.certificate());
+        var rule =
+                new ReceiptRule(asked.looked(), insulation, asked.voltageV(), asked.testSummary(), asked.certificate());
         Subject subject = Serials.subject(asked.serial());
         Decision received = Decision.say(
                 subject,

@@ -66,8 +66,7 @@ public class SendingOff {
             against.add(Reason.of("pack.notHere", Reason.WORKS_RULE, serial).liftedAt("/packs"));
         }
         if (pack.filter(Pack::quarantined).isPresent()) {
-            against.add(
-                    Reason.of("pack.judgeFirst", Reason.PRACTICE, serial).liftedAt("/packs/" + serial + "#judge"));
+            against.add(Reason.of("pack.judgeFirst", Reason.PRACTICE, serial).liftedAt("/packs/" + serial + "#judge"));
         }
         fitted.order(serial)
                 .ifPresent(order -> against.add(Reason.of("pack.stillFitted", Reason.WORKS_RULE, serial, order)

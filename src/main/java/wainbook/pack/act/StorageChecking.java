@@ -94,11 +94,12 @@ public class StorageChecking {
         String serial = history.subject().code();
         Optional<Pack> pack = Pack.of(history);
         if (pack.flatMap(Pack::received).isEmpty()) {
-            against.add(Reason.of("pack.notReceived", Reason.WORKS_RULE, serial)
-                    .liftedAt("/packs/new?serial=" + serial));
+            against.add(
+                    Reason.of("pack.notReceived", Reason.WORKS_RULE, serial).liftedAt("/packs/new?serial=" + serial));
         }
         if (pack.filter(Pack::setAside).isPresent()) {
-            against.add(Reason.of("pack.inQuarantine", Reason.WORKS_RULE, serial).liftedAt("/packs/" + serial));
+            against.add(
+                    Reason.of("pack.inQuarantine", Reason.WORKS_RULE, serial).liftedAt("/packs/" + serial));
         }
         if (pack.filter(Pack::gone).isPresent()) {
             against.add(Reason.of("pack.sentAway", Reason.WORKS_RULE, serial).liftedAt("/packs/" + serial));

@@ -23,9 +23,6 @@ public record CheckView(PackLine line, Filled filled) {
 
     public String temperatureWindow() {
         return Words.of(
-                "pack.window",
-                StorageWindow.COLDEST_C.toPlainString(),
-                StorageWindow.WARMEST_C.toPlainString(),
-                "°C");
+                "pack.window", StorageWindow.COLDEST_C.toPlainString(), StorageWindow.WARMEST_C.toPlainString(), "°C");
     }
 }

@@ -130,8 +130,8 @@ public record PackLine(PackRow row, Optional<String> order, boolean lotHeld, Ins
 
     boolean holds(String search) {
         return Stream.of(row.serial, row.packType, row.lot, row.place, order.orElse(""))
-                .anyMatch(text -> text != null
-                        && text.toLowerCase(Locale.ROOT).contains(search.toLowerCase(Locale.ROOT)));
+                .anyMatch(text ->
+                        text != null && text.toLowerCase(Locale.ROOT).contains(search.toLowerCase(Locale.ROOT)));
     }
 
     List<String> cells() {

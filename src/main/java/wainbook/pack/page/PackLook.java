@@ -104,8 +104,7 @@ public class PackLook {
     private List<PackLine> ofLot(Pack pack, Moment now) {
         Map<String, String> orders = fitted.orders();
         return pack.lot().map(lot -> PackRow.ofLot(lot, pack.serial())).orElse(List.of()).stream()
-                .map(row -> new PackLine(
-                        row, Optional.ofNullable(orders.get(row.serial)), true, now.at(), day.zone()))
+                .map(row -> new PackLine(row, Optional.ofNullable(orders.get(row.serial)), true, now.at(), day.zone()))
                 .toList();
     }
 }

@@ -11,8 +11,10 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.act.Reason;
 import wainbook.ledger.Ledger;
 import wainbook.pack.Pack;
 import wainbook.pack.PackSaying.Judgement;
@@ -70,11 +72,12 @@ public class PackPage {
     @Path("check")
     public TemplateInstance check(String serial) {
         Pack pack = look.known(serial);
+        List<Reason> bars = checking.against(ledger.history(Serials.subject(serial)), signedIn.now());
         return drawCheck(
                 serial,
-                Filled.fresh()
-                        .with("place", pack.place().orElse(""))
-                        .against(checking.against(ledger.history(Serials.subject(serial)), signedIn.now())));
+                bars.isEmpty()
+                        ? Filled.fresh().with("place", pack.place().orElse(""))
+                        : Filled.fresh().against(bars));
     }
 
     private TemplateInstance drawCheck(String serial, Filled filled) {
@@ -144,8 +147,7 @@ public class PackPage {
         return form.filled()
                 .answer(
                         sending.send(
-                                new SendingOff.ToSend(
-                                        form.filled().id(), serial, form.text("to"), Optional.empty()),
+                                new SendingOff.ToSend(form.filled().id(), serial, form.text("to"), Optional.empty()),
                                 signedIn.actor()),
                         "/packs/" + serial,
                         again -> draw(serial, again));

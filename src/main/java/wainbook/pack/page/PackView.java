@@ -131,10 +131,7 @@ public record PackView(
         Insulation read = received().orElseThrow().insulation();
         return Words.of(
                 read.openEnded() ? "pack.insulationAtLeast" : "pack.insulationRead",
-                read.measuredOhm()
-                        .movePointLeft(6)
-                        .stripTrailingZeros()
-                        .toPlainString(),
+                read.measuredOhm().movePointLeft(6).stripTrailingZeros().toPlainString(),
                 Words.of("pack.way." + read.way().name()),
                 read.testV().toPlainString(),
                 read.instrument(),

@@ -51,8 +51,9 @@ public class PacksApi {
                     pack.received(),
                     pack.place(),
                     line.due(),
-                    pack.quarantine().filter(Quarantine::stands).flatMap(one -> one.times()
-                            .next()),
+                    pack.quarantine()
+                            .filter(Quarantine::stands)
+                            .flatMap(one -> one.times().next()),
                     line.watchLate(),
                     line.order());
         }
@@ -202,14 +203,13 @@ public class PacksApi {
     @POST
     @Path(ONE + "/judgement")
     public Response judge(String serial, Found body) {
-        return Receipt.of(judging.judge(
-                new Judging.ToJudge(body.id, serial, body.judgement, body.words), signedIn.actor()));
+        return Receipt.of(
+                judging.judge(new Judging.ToJudge(body.id, serial, body.judgement, body.words), signedIn.actor()));
     }
 
     @POST
     @Path(ONE + "/sending")
     public Response send(String serial, Sent body) {
-        return Receipt.of(sending.send(
-                new SendingOff.ToSend(body.id, serial, body.to, body.words), signedIn.actor()));
+        return Receipt.of(sending.send(new SendingOff.ToSend(body.id, serial, body.to, body.words), signedIn.actor()));
     }
 }

@@ -12,8 +12,10 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.act.Reason;
 import wainbook.pack.Looked;
 import wainbook.pack.PackSaying.Seen;
 import wainbook.pack.PackSaying.Way;
@@ -40,10 +42,12 @@ public class ReceiptPage {
 
     @GET
     public TemplateInstance form(@RestQuery Optional<String> serial) {
+        List<Reason> bars = receiving.againstReceiving(signedIn.now());
+        if (!bars.isEmpty()) {
+            return draw(Filled.fresh().against(bars));
+        }
         Filled filled = Filled.fresh().with("prefix", Prefix.MEGA.name()).with("shown", "value");
-        return draw(serial.map(text -> filled.with("serial", text))
-                .orElse(filled)
-                .against(receiving.againstReceiving(signedIn.now())));
+        return draw(serial.map(text -> filled.with("serial", text)).orElse(filled));
     }
 
     private TemplateInstance draw(Filled filled) {
@@ -60,10 +64,7 @@ public class ReceiptPage {
         }
         return form.right()
                 ? form.filled()
-                        .answer(
-                                receiving.receive(asked, signedIn.actor()),
-                                "/packs/" + asked.serial(),
-                                this::draw)
+                        .answer(receiving.receive(asked, signedIn.actor()), "/packs/" + asked.serial(), this::draw)
                 : form.filled().again(this::draw);
     }
 

@@ -44,7 +44,10 @@ final class Telling {
                     said.packC().toPlainString(),
                     said.ambientC().toPlainString());
         } else if (saying instanceof Judged said) {
-            return Words.of("pack.told.judged", Words.of("pack.judgement." + said.judgement().name()), said.words());
+            return Words.of(
+                    "pack.told.judged",
+                    Words.of("pack.judgement." + said.judgement().name()),
+                    said.words());
         }
         var said = (SentOff) saying;
         return Words.of("pack.told.sentOff", said.to());

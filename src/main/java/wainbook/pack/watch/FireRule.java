@@ -25,8 +25,8 @@ public final class FireRule {
      */
     public static List<Alarm> alarms(List<Temperatures> former, Temperatures now) {
         var alarms = new ArrayList<Alarm>();
-        if (compared(former, now.at()).stream().anyMatch(before -> rise(before, now)
-                .compareTo(MOST_RISE_K) > 0)) {
+        if (compared(former, now.at()).stream()
+                .anyMatch(before -> rise(before, now).compareTo(MOST_RISE_K) > 0)) {
             alarms.add(Alarm.RISE);
         }
         if (now.packC().compareTo(HOT_C) >= 0) {

@@ -85,8 +85,7 @@ public enum Method {
     /** The capacitances of the vehicle's parts against the chassis, all at the working voltage. */
     Y_CAPACITORS("y-capacitor-energy", "J", List.of(), List.of("voltageV"), List.of("limitJ")),
     /** Each pack by the meter and by its own word, and how far apart they are before they are joined. */
-    PACK_VOLTAGES(
-            "pack-voltages", "V", List.of(), List.of("workingV", "windowV", "agreementPercent"), List.of());
+    PACK_VOLTAGES("pack-voltages", "V", List.of(), List.of("workingV", "windowV", "agreementPercent"), List.of());
 
     private final String calculation;
     private final String unit;

@@ -21,7 +21,8 @@ public record DetermineView(Ask.Determine ask, GivenInputs given, Form form, Lis
     private static final String NEXT = "station.next";
 
     /** A field of the form. */
-    public record Field(String name, String label, String unit, boolean choice, boolean code, List<Option> options, boolean must) {}
+    public record Field(
+            String name, String label, String unit, boolean choice, boolean code, List<Option> options, boolean must) {}
 
     public static DetermineView of(Ask.Determine ask, GivenInputs given, Form form, List<Reason> refusals) {
         return new DetermineView(
@@ -59,11 +60,14 @@ public record DetermineView(Ask.Determine ask, GivenInputs given, Form form, Lis
                 reading.unit(),
                 reading.choice(),
                 reading.code(),
-                reading.code() ? registered() : reading.options().stream()
-                        .map(option -> new Option(
-                                option,
-                                Words.find("station.reading.option." + option).orElse(option)))
-                        .toList(),
+                reading.code()
+                        ? registered()
+                        : reading.options().stream()
+                                .map(option -> new Option(
+                                        option,
+                                        Words.find("station.reading.option." + option)
+                                                .orElse(option)))
+                                .toList(),
                 reading.must());
     }
 

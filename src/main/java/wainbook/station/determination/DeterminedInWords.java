@@ -54,9 +54,8 @@ public final class DeterminedInWords {
         List<String> first = own.toList();
         Stream<String> limits = said.judgements().stream()
                 .filter(judgement -> judgement.finding() != Finding.PASS)
-                .filter(judgement -> judgement.lower().isPresent()
-                        || judgement.upper().isPresent()
-                        || first.isEmpty())
+                .filter(judgement ->
+                        judgement.lower().isPresent() || judgement.upper().isPresent() || first.isEmpty())
                 .filter(judgement -> said.method() != Method.MONITOR_TEST || first.isEmpty())
                 .map(judgement -> finding(said, judgement));
         return Stream.of(first.stream(), limits, warnings(said))
@@ -70,8 +69,8 @@ public final class DeterminedInWords {
                 .map(parts -> Words.of(
                         "station.determinedBelowBudget",
                         parts,
-                        Quantities.ohm(Double.parseDouble(
-                                said.result("budgetOhm").orElseThrow()))));
+                        Quantities.ohm(
+                                Double.parseDouble(said.result("budgetOhm").orElseThrow()))));
     }
 
     private static String finding(Determined said, Judgement judgement) {
@@ -126,8 +125,7 @@ public final class DeterminedInWords {
             case PRECHARGE, DISCHARGE -> Optional.of(Words.of("station.wantedTime", given(ask, "tolerancePercent")));
             case MONITOR_TEST -> Optional.of(Words.of("station.wantedAlarm", given(ask, "alarmWithinS")));
             case PACK_VOLTAGES ->
-                Optional.of(Words.of(
-                        "station.wantedPacks", given(ask, "windowV"), given(ask, "agreementPercent")));
+                Optional.of(Words.of("station.wantedPacks", given(ask, "windowV"), given(ask, "agreementPercent")));
         };
     }
 

@@ -28,11 +28,7 @@ record OfPacks(Figures in, List<String> packs) {
             }
         }
         var inputs = new PackVoltages.Inputs(
-                each("part"),
-                each("reported"),
-                in.number("windowV"),
-                in.number("agreementPercent"),
-                in.accuracy());
+                each("part"), each("reported"), in.number("windowV"), in.number("agreementPercent"), in.accuracy());
         return new PackVoltages()
                 .of(inputs)
                 .fold(
@@ -58,8 +54,8 @@ record OfPacks(Figures in, List<String> packs) {
         results.add(figure("worstAgreementPercent", out.worstAgreementPercent()));
         if (!out.agrees()) {
             results.add(figure("disagrees", (Object) packs.get(out.worstPack() - 1)));
-            judgements.add(new Judgement(
-                    By.WORKS, Optional.empty(), Optional.empty(), Optional.of(PRACTICE), Finding.FAIL));
+            judgements.add(
+                    new Judgement(By.WORKS, Optional.empty(), Optional.empty(), Optional.of(PRACTICE), Finding.FAIL));
         }
         return new Determination.Determined(
                 figures(inputs),

@@ -53,7 +53,8 @@ class IsolationCombinedTest {
         SplittableRandom random = new SplittableRandom(77);
         for (int i = 0; i < 300; i++) {
             int count = random.nextInt(1, 30);
-            List<Double> parts = random.doubles(count, count * 350_000.0, 1e9).boxed().toList();
+            List<Double> parts =
+                    random.doubles(count, count * 350_000.0, 1e9).boxed().toList();
             assertThat(results(of(parts)).belowBudget()).isEmpty();
             assertThat(verdict(of(parts))).isEqualTo(Verdict.PASS);
         }

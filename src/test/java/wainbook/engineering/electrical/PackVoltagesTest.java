@@ -26,12 +26,14 @@ class PackVoltagesTest {
     @Test
     void two_volts_apart_pass_and_any_more_fails() {
         assertThat(verdict(of(List.of(650.0, 652.0), List.of(650.0, 652.0), 0))).isEqualTo(Verdict.PASS);
-        assertThat(verdict(of(List.of(650.0, 652.01), List.of(650.0, 652.0), 0))).isEqualTo(Verdict.FAIL);
+        assertThat(verdict(of(List.of(650.0, 652.01), List.of(650.0, 652.0), 0)))
+                .isEqualTo(Verdict.FAIL);
     }
 
     @Test
     void near_the_window_the_meters_uncertainty_leaves_it_undecided() {
-        assertThat(verdict(of(List.of(650.0, 651.99), List.of(650.0, 652.0), 5))).isEqualTo(Verdict.UNDECIDED);
+        assertThat(verdict(of(List.of(650.0, 651.99), List.of(650.0, 652.0), 5)))
+                .isEqualTo(Verdict.UNDECIDED);
     }
 
     @Test

@@ -15,7 +15,8 @@ class FireRuleTest {
 
     @Test
     void two_kelvin_in_an_hour_are_no_alarm_and_any_more_is_one() {
-        assertThat(FireRule.alarms(List.of(read(0, "20.0", "15.0")), read(60, "22.0", "15.0"))).isEmpty();
+        assertThat(FireRule.alarms(List.of(read(0, "20.0", "15.0")), read(60, "22.0", "15.0")))
+                .isEmpty();
         assertThat(FireRule.alarms(List.of(read(0, "20.0", "15.0")), read(60, "22.1", "15.0")))
                 .containsExactly(Alarm.RISE);
         assertThat(FireRule.alarms(List.of(read(0, "20.0", "15.0")), read(15, "22.1", "15.0")))
@@ -34,7 +35,8 @@ class FireRuleTest {
 
     @Test
     void a_pack_that_follows_the_air_does_not_rise() {
-        assertThat(FireRule.alarms(List.of(read(0, "10", "8")), read(60, "16", "14"))).isEmpty();
+        assertThat(FireRule.alarms(List.of(read(0, "10", "8")), read(60, "16", "14")))
+                .isEmpty();
     }
 
     @Test

@@ -41,7 +41,9 @@ class WatchTimesTest {
             }
             for (int minute = 0; minute <= 2 * 1440; minute++) {
                 boolean late = done < MINUTES.size() && minute > MINUTES.get(done) + 5;
-                assertThat(times.late(at(minute))).as(done + " read, minute " + minute).isEqualTo(late);
+                assertThat(times.late(at(minute)))
+                        .as(done + " read, minute " + minute)
+                        .isEqualTo(late);
             }
         }
     }
@@ -71,7 +73,9 @@ class WatchTimesTest {
     void nothing_is_missed_where_every_reading_lies_within_the_tolerance() {
         for (int off = -5; off <= 5; off++) {
             int by = off;
-            int[] read = MINUTES.stream().mapToInt(minute -> Math.max(0, minute + by)).toArray();
+            int[] read = MINUTES.stream()
+                    .mapToInt(minute -> Math.max(0, minute + by))
+                    .toArray();
             assertThat(read(read).missed(at(3000))).as("off by " + off).isEmpty();
             assertThat(read(read).complete()).isTrue();
         }
