@@ -237,7 +237,12 @@ class PacksTest {
                 .record(Cast.TECHNICIAN, "fit", Map.of("serial", before))
                 .then()
                 .statusCode(201);
-        keeping.keep(new Keeping.ToKeep(UUID.randomUUID(), part, true), Cast.WORKS_ENGINEER.at(now));
+        Browsing engineer = Browsing.as(Cast.WORKS_ENGINEER);
+        Map<String, Object> form = engineer.form("/packs");
+        form.put("part", part);
+        form.put("kept", "yes");
+        assertThat(engineer.send("/packs/parts", form).statusCode()).isEqualTo(303);
+        assertThat(engineer.page("/packs")).contains(part);
         String stranger = serial();
         Donor bus = Donor.received(sheet.route());
         var refused = bus.record(Cast.TECHNICIAN, "fit", Map.of("serial", stranger));
