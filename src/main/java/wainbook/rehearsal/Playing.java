@@ -298,7 +298,7 @@ final class Playing {
     private void found(VehicleWay way, Scene.Member member, Line.Leg leg) {
         onto(way, member.entry(), leg);
         StageWork work = way.work(leg.stage(), leg.step(), pace(member, leg));
-        if (atWork(member)) {
+        if (member.share() < 1) {
             work.upTo(member.share(), present);
         } else {
             work.upTo(member.share());

@@ -35,6 +35,8 @@ final class StageWork {
     private static final double SLOWEST = 1.3;
     private static final double SURPRISES_MIN = 6;
     private static final double ISOLATING_MIN = 25;
+    /** Restoring what was dead, and a live-work permit with its two readers. */
+    private static final double MAKING_LIVE_MIN = 16;
 
     private final AtVehicle at;
     private final String stage;
@@ -92,6 +94,7 @@ final class StageWork {
                 item.condition() == Condition.NONE || item.condition() == Condition.NO_SOURCE_ABOARD || dead.isPresent()
                         ? 0
                         : ISOLATING_MIN;
+        minutes += item.condition() == Condition.LIVE ? MAKING_LIVE_MIN : 0;
         minutes += item.asks() instanceof Ask.Wait wait ? wait.minutes() : 0;
         return at.now().plusSeconds(Math.round(minutes * 60));
     }

@@ -143,9 +143,4 @@ public class Quarantining {
                 .filter(order -> order.holds().stream().anyMatch(held -> held.hold() == hold))
                 .isPresent();
     }
-
-    /** Whether anything is known of a pack already; for the form. */
-    public Optional<Pack> known(String serial) {
-        return Pack.of(ledger.history(Serials.subject(serial)));
-    }
 }

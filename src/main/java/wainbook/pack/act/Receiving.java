@@ -18,7 +18,6 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.pack.Looked;
 import wainbook.pack.Pack;
 import wainbook.pack.PackSaying.Insulation;
 import wainbook.pack.PackSaying.PackReceived;
@@ -159,10 +158,5 @@ public class Receiving {
                                 Optional.empty(),
                                 Optional.empty())))
                 .orElse(received);
-    }
-
-    /** Everything that is looked at, for whoever fills in a form. */
-    public static List<Looked> looks() {
-        return List.of(Looked.values());
     }
 }
