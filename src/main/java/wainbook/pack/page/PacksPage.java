@@ -37,8 +37,7 @@ public class PacksPage {
     }
 
     private PackList list(String search, String standing) {
-        return look.list(
-                search.strip(), standing, signedIn.is(Role.worksEngineer), Filled.fresh(), signedIn.now());
+        return look.list(search.strip(), standing, signedIn.is(Role.worksEngineer), Filled.fresh(), signedIn.now());
     }
 
     @GET
