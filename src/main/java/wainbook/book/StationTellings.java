@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import wainbook.page.Words;
 import wainbook.station.HelpCall;
 import wainbook.station.StationSaying.Attached;
+import wainbook.station.StationSaying.Attended;
 import wainbook.station.StationSaying.CarriedOver;
 import wainbook.station.StationSaying.Chosen;
 import wainbook.station.StationSaying.Confirmed;
@@ -129,6 +130,12 @@ final class StationTellings {
                 Counted.class,
                 (said, names) -> judged(said, names, said.quantity().toPlainString() + " " + said.unit()));
         tellings.on(Chosen.class, (said, names) -> judged(said, names, said.choice()));
+        tellings.on(
+                Attended.class,
+                (said, names) -> judged(
+                        said,
+                        names,
+                        Words.of("station.lineAttended", said.choice(), said.place(), names.person(said.second()))));
         tellings.on(Noted.class, (said, names) -> judged(said, names, said.words()));
         tellings.on(SoftwareRead.class, (said, names) -> judged(said, names, said.module() + " " + said.version()));
         tellings.on(

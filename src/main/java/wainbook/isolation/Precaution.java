@@ -20,6 +20,8 @@ public enum Precaution {
     CUT_OFF_AT_HAND,
     RESCUE_READY,
     PROTECTION_WORN,
+    GLOVES_AIR_TESTED,
+    GLOVES_FIT,
     OWNER_NOT_ON_SITE,
     OWNER_TRIED,
     OWNER_WILL_BE_TOLD,

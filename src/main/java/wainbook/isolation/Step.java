@@ -51,6 +51,8 @@ public enum Step {
             AREA_BARRIERED,
             CUT_OFF_AT_HAND,
             RESCUE_READY,
+            GLOVES_AIR_TESTED,
+            GLOVES_FIT,
             PROTECTION_WORN),
     CHECK_RESTORATION(IsolationSaying.RestorationChecked.class, Set.of(HANDED_BACK, READY)),
     RESTORE(IsolationSaying.Restored.class, Set.of(READY), PEOPLE_WARNED, AREA_BARRIERED, TOOLS_COUNTED),

@@ -52,7 +52,8 @@ public record OpenMatter(
         NEAR_MISS,
         SAFETY_STOP,
         VISITOR,
-        PAPER;
+        PAPER,
+        PACK;
 
         public String word() {
             return Words.of("matter.sort." + name());

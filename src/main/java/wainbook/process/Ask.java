@@ -25,6 +25,7 @@ import wainbook.process.determination.ToRead;
     @JsonSubTypes.Type(value = Ask.Quantity.class, name = "quantity"),
     @JsonSubTypes.Type(value = Ask.Recount.class, name = "recount"),
     @JsonSubTypes.Type(value = Ask.Choice.class, name = "choice"),
+    @JsonSubTypes.Type(value = Ask.Attended.class, name = "attended"),
     @JsonSubTypes.Type(value = Ask.Text.class, name = "text"),
     @JsonSubTypes.Type(value = Ask.Wait.class, name = "wait"),
     @JsonSubTypes.Type(value = Ask.Software.class, name = "software"),
@@ -246,6 +247,13 @@ public sealed interface Ask {
             public Option {
                 Code.titled("an option", text);
             }
+        }
+    }
+
+    /** A finding at work that takes two: the first energising, the first movement. Asks for the place and the second person. */
+    record Attended(List<Choice.Option> options) implements Ask {
+        public Attended {
+            options = new Choice(options).options();
         }
     }
 

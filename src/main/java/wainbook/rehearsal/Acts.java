@@ -2,6 +2,7 @@ package wainbook.rehearsal;
 
 import jakarta.inject.Inject;
 import jakarta.inject.Singleton;
+import java.time.Clock;
 import wainbook.gate.GateLook;
 import wainbook.gate.SignOff;
 import wainbook.handover.HandingOver;
@@ -16,6 +17,12 @@ import wainbook.matter.Reporting;
 import wainbook.order.Holding;
 import wainbook.order.Intake;
 import wainbook.order.Ordering;
+import wainbook.pack.act.Judging;
+import wainbook.pack.act.Keeping;
+import wainbook.pack.act.Quarantining;
+import wainbook.pack.act.Receiving;
+import wainbook.pack.act.StorageChecking;
+import wainbook.pack.act.Watching;
 import wainbook.permit.Permitting;
 import wainbook.process.Releases;
 import wainbook.safety.miss.Handling;
@@ -26,11 +33,15 @@ import wainbook.station.Recording;
 import wainbook.station.Voiding;
 import wainbook.station.Workplace;
 import wainbook.works.WorksDay;
+import wainbook.works.instruments.Register;
 import wainbook.works.instruments.calibration.Calibrating;
 
 /** Everything that people of a works do and look at, as the pages and the API do it. */
 @Singleton
 class Acts {
+    @Inject
+    Clock clock;
+
     @Inject
     Ledger ledger;
 
@@ -51,6 +62,24 @@ class Acts {
 
     @Inject
     Holding holding;
+
+    @Inject
+    Keeping keepingPacks;
+
+    @Inject
+    Receiving receivingPacks;
+
+    @Inject
+    StorageChecking checkingPacks;
+
+    @Inject
+    Quarantining quarantining;
+
+    @Inject
+    Watching watchingPacks;
+
+    @Inject
+    Judging judgingPacks;
 
     @Inject
     Recording recording;
@@ -84,6 +113,9 @@ class Acts {
 
     @Inject
     Calibrating calibrating;
+
+    @Inject
+    Register register;
 
     @Inject
     Move moving;

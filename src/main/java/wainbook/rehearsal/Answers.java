@@ -50,6 +50,8 @@ record Answers(Dice dice, String vin, Function<String, Optional<BigDecimal>> typ
             reply.quantity(quantity.expected().orElseGet(() -> about(item)));
         } else if (ask instanceof Ask.Choice choice) {
             reply.choice(option(choice, true).orElseThrow());
+        } else if (ask instanceof Ask.Attended attended) {
+            reply.choice(option(new Ask.Choice(attended.options()), true).orElseThrow());
         } else if (ask instanceof Ask.Text) {
             reply.words("None found");
         } else if (ask instanceof Ask.Software software) {

@@ -23,6 +23,7 @@ import wainbook.process.plan.Plan;
 final class DeadWork {
 
     private static final BigDecimal KNOWN_VOLT = new BigDecimal("240");
+    private static final Duration WORTH_A_PAPER = Duration.ofMinutes(15);
 
     private final AtVehicle at;
     private final int station;
@@ -123,6 +124,7 @@ final class DeadWork {
     /** Live work by somebody at level 3, with a second person at the cut-off. */
     String live(String work) {
         restore();
+        untilAPaperIsWorthIssuing();
         String tester = AtVehicle.needed(at.crew.authorised(3, at.now(), at.dice, issuer), "live work");
         String second = AtVehicle.needed(at.crew.authorised(2, at.now(), at.dice, tester, issuer), "the cut-off");
         at.step(
@@ -263,6 +265,17 @@ final class DeadWork {
     private Plan plan() {
         return AtVehicle.needed(
                 at.acts.releases.plan(at.vehicle().ordered().variant()), "an isolation plan of the variant");
+    }
+
+    /** Nobody begins live work in the last minutes of a shift: the next one issues its own paper. */
+    private void untilAPaperIsWorthIssuing() {
+        Instant end = paperEnds();
+        if (end.isBefore(at.now().plus(WORTH_A_PAPER))) {
+            at.clock.waitUntil(
+                    at.acts.day.shiftEnd(end).isPresent()
+                            ? end
+                            : at.acts.day.shifts().nextBegin(end).orElse(end));
+        }
     }
 
     private Instant paperEnds() {

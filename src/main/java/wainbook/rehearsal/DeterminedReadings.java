@@ -51,6 +51,7 @@ record DeterminedReadings(Dice dice, Ask.Determine ask) {
             }
             case ISOLATION_COMBINED -> parts(reply, 20, 60, 1);
             case Y_CAPACITORS -> parts(reply, 20, 60, 0);
+            case PACK_VOLTAGES -> packs(reply);
         }
         reply.sure();
     }
@@ -77,6 +78,16 @@ record DeterminedReadings(Dice dice, Ask.Determine ask) {
     private void parts(Reply.Builder reply, double from, double to, int decimals) {
         for (int part = 1; part <= ask.parts().size(); part++) {
             read(reply, "part" + part, from, to, decimals);
+        }
+    }
+
+    /** Packs that were charged alike, each of which knows its own voltage. */
+    private void packs(Reply.Builder reply) {
+        double volt = dice.between(0.86, 0.9) * given("workingV");
+        for (int pack = 1; pack <= ask.parts().size(); pack++) {
+            double own = volt + dice.between(-0.3, 0.3) * given("windowV");
+            read(reply, "part" + pack, own, own, 1);
+            read(reply, "reported" + pack, own * 0.997, own * 1.003, 0);
         }
     }
 

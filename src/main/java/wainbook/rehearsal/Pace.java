@@ -8,7 +8,7 @@ import wainbook.process.plan.Plan;
 /** How quickly a crew works so that a stage is done within its slots, isolations and waits included. */
 final class Pace {
 
-    private static final double GATE_AND_MOVE_MIN = 14;
+    private static final double GATE_AND_MOVE_MIN = 26;
     private static final double RESTORING_MIN = 9;
     private static final double LIVE_WORK_MIN = 3;
     private static final double STEP_MIN = 0.4;

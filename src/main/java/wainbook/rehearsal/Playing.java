@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import wainbook.act.Actor;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
@@ -25,7 +26,9 @@ import wainbook.process.Route;
 import wainbook.process.plan.Plan;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
+import wainbook.works.InstrumentRow;
 import wainbook.works.Role;
+import wainbook.works.instruments.Register;
 
 /**
  * Plays vehicles by their slot of entry. A leg of a vehicle's way is one transaction and is played once: begun again, the
@@ -75,6 +78,7 @@ final class Playing {
     /** The line, and what waits before it. */
     void line() {
         int steps = steps();
+        packs();
         Scene.of(steps).members().forEach(this::onTheLine);
         for (int entry = 0; entry <= 2; entry++) {
             ordered(entry);
@@ -115,6 +119,36 @@ final class Playing {
     private Instant last(int entry) {
         List<Entry> entries = history(entry).entries();
         return entries.get(entries.size() - 1).moment().at();
+    }
+
+    /** The packs that the works keeps, and those in storage. */
+    private void packs() {
+        acts.ledger.together(LEG_TIMEOUT_S, () -> {
+            Whereabouts.At here = whereabouts.at("pack store");
+            var store = new PackStore(
+                    acts, Crew.of(people, acts.ledger, acts.day, here), new ToolStore(acts.ledger, acts.day, here));
+            store.keep(acts.clock.instant());
+            sizes();
+            store.stock(present);
+            return true;
+        });
+    }
+
+    /** What is printed on the gloves. */
+    private void sizes() {
+        Dice dice = Dice.of(0, "gloves");
+        String engineer =
+                Crew.of(people, acts.ledger, acts.day, whereabouts.at("office")).anyone(Role.WORKS_ENGINEER, dice);
+        for (InstrumentRow pair : InstrumentRow.ofKind("gloves")) {
+            acts.register.describe(
+                    new Register.ToDescribe(
+                            dice.id(),
+                            pair.code,
+                            Optional.of(String.valueOf(dice.between(9, 11))),
+                            Optional.of("Class 0"),
+                            Optional.empty()),
+                    Actor.of(engineer, acts.clock));
+        }
     }
 
     /** Old certificates of tools, put on record on the day before the first vehicle. */
@@ -301,7 +335,7 @@ final class Playing {
         if (member.found() == Scene.Found.UNSIGNED) {
             work.readsAlikeOnce();
         }
-        if (atWork(member)) {
+        if (member.share() < 1) {
             work.upTo(member.share(), present);
         } else {
             work.upTo(member.share());

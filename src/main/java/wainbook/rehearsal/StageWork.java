@@ -1,5 +1,6 @@
 package wainbook.rehearsal;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collections;
@@ -7,12 +8,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wainbook.isolation.LivePermit;
 import wainbook.isolation.step.Wanted;
 import wainbook.ledger.Entry;
 import wainbook.process.Ask;
 import wainbook.process.CheckItem;
 import wainbook.process.Condition;
 import wainbook.process.Joint;
+import wainbook.process.determination.Method;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
 import wainbook.station.ItemState;
@@ -22,6 +25,7 @@ import wainbook.station.Reply;
 import wainbook.station.StageRecord;
 import wainbook.station.ToolNeeded;
 import wainbook.station.Voiding;
+import wainbook.station.determination.KnownResistor;
 
 /** The work of one stage at one vehicle, item by item. */
 final class StageWork {
@@ -31,6 +35,8 @@ final class StageWork {
     private static final double SLOWEST = 1.3;
     private static final double SURPRISES_MIN = 6;
     private static final double ISOLATING_MIN = 25;
+    /** Restoring what was dead, and a live-work permit with its two readers. */
+    private static final double MAKING_LIVE_MIN = 16;
 
     /** Fasteners that are hardly ever all alike. */
     private static final int MANY = 6;
@@ -84,7 +90,10 @@ final class StageWork {
             }
             work(next.get());
         }
-        throw new IllegalStateException(at.order + " does not come to an end at " + stage);
+        throw new IllegalStateException(at.order + " does not come to an end at " + stage + ": "
+                + at.record(stage).unsettled().stream()
+                        .map(item -> item.key() + " " + item.status())
+                        .toList());
     }
 
     /** When an item begun now is done, at the latest that is likely. */
@@ -94,6 +103,7 @@ final class StageWork {
                 item.condition() == Condition.NONE || item.condition() == Condition.NO_SOURCE_ABOARD || dead.isPresent()
                         ? 0
                         : ISOLATING_MIN;
+        minutes += item.condition() == Condition.LIVE ? MAKING_LIVE_MIN : 0;
         minutes += item.asks() instanceof Ask.Wait wait ? wait.minutes() : 0;
         return at.now().plusSeconds(Math.round(minutes * 60));
     }
@@ -175,15 +185,48 @@ final class StageWork {
                 .build();
     }
 
-    private Entry enter(ItemState state, String person, Optional<String> instrument, Reply reply) {
+    private Entry enter(ItemState state, String person, Optional<String> instrument, Reply answered) {
+        Reply reply = named(state, person, answered);
         at.clock.waitUntil(at.here.here(person, at.now()));
         instrument.ifPresent(code -> at.clock.waitUntil(at.here.here(code, at.now())));
         at.here.seen(person, at.now());
         instrument.ifPresent(code -> at.here.seen(code, at.now()));
+        if (state.item().asks() instanceof Ask.Serial serial) {
+            reply.serial()
+                    .ifPresent(
+                            number -> new PackStore(at.acts, at.crew, at.tools).fetch(serial.part(), number, at.now()));
+        }
         return at.done(
                 at.acts.recording.record(
                         new Recording.ToRecord(at.dice.id(), at.order, state.key(), instrument, reply), at.as(person)),
                 state.line().name() + " " + reply);
+    }
+
+    /** Whom and what the entry names besides: who stood by and where, and the known resistor. */
+    private Reply named(ItemState state, String person, Reply answered) {
+        if (state.item().asks() instanceof Ask.Attended) {
+            Dice dice = Dice.of(0, "second", at.order, state.key());
+            String second = at.isolation()
+                    .live()
+                    .map(LivePermit::second)
+                    .or(() -> at.crew.authorised(2, at.now(), dice, person))
+                    .orElseThrow();
+            return answered.and("place", at.vehicle().at().orElseThrow().place())
+                    .and("second", second);
+        }
+        if (state.item().asks() instanceof Ask.Determine ask && ask.method() == Method.ISOLATION_VOLTMETER) {
+            return ask.given().stream()
+                    .filter(given -> given.name().equals("insertedOhm"))
+                    .flatMap(given -> given.value().stream())
+                    .flatMap(ohm -> at
+                            .tools
+                            .fit(KnownResistor.KIND, List.of(ohm.divide(BigDecimal.valueOf(1000))), at.now(), station)
+                            .stream())
+                    .findFirst()
+                    .map(code -> answered.and("resistor", code))
+                    .orElse(answered);
+        }
+        return answered;
     }
 
     private Optional<String> instrument(CheckItem item, Optional<Joint> joint) {

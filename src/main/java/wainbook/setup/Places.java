@@ -46,6 +46,7 @@ class Places implements Navigation {
                         Place.forEveryone("/people", "works.placePeople"),
                         Place.forEveryone("/instruments", "works.placeInstruments"),
                         Place.forEveryone("/tool-store", "works.placeStore"),
+                        Place.forEveryone("/packs", "pack.placePacks"),
                         new Place("/setup/works", "setup.placeWorks", SETTING_UP),
                         new Place("/setup/passwords", "setup.placePasswords", Set.of(Role.administrator)),
                         new Place("/verification", "ledger.placeVerification", VERIFYING)),

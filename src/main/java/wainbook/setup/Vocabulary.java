@@ -10,6 +10,7 @@ import wainbook.isolation.paper.OnPaperSaying;
 import wainbook.ledger.Kinds;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.pack.PackSaying;
 import wainbook.paper.PaperSaying;
 import wainbook.permit.PermitSaying;
 import wainbook.process.ProcessSaying;
@@ -31,6 +32,7 @@ class Vocabulary {
                 ProcessSaying.class,
                 StationSaying.class,
                 GateSaying.class,
+                PackSaying.class,
                 PermitSaying.class,
                 SafetySaying.class,
                 QualitySaying.class,

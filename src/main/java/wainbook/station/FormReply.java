@@ -50,6 +50,10 @@ record FormReply(Reply reply, Form form) {
                     .readings()
                     .forEach(wanted -> reading.of(wanted).ifPresent(value -> reply.reading(wanted.name(), value)));
         }
+        if (ask instanceof Ask.Attended) {
+            reading.text("place").ifPresent(place -> reply.reading("place", place));
+            reading.text("second").ifPresent(second -> reply.reading("second", second));
+        }
         reading.text("sure").ifPresent(yes -> reply.sure());
         reading.text("serial").ifPresent(reply::serial);
         reading.text("lot").ifPresent(reply::lot);
@@ -84,7 +88,7 @@ record FormReply(Reply reply, Form form) {
         }
 
         Optional<String> of(ToRead wanted) {
-            return wanted.choice()
+            return wanted.choice() || wanted.code()
                     ? text(wanted.name())
                     : decimal(wanted.name()).map(BigDecimal::toPlainString);
         }

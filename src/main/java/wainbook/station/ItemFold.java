@@ -213,7 +213,7 @@ final class ItemFold {
         return item.asks() instanceof Ask.Determine ask
                 && ask.method().ofParts()
                 && said instanceof Determined determined
-                && determined.readings().size() != ask.parts().size();
+                && determined.readings().size() != ask.readings().size();
     }
 
     private boolean isThis(About about) {

@@ -78,6 +78,9 @@ record Judge(
         if (ask instanceof Ask.Choice choice) {
             return choice(choice, reply);
         }
+        if (ask instanceof Ask.Attended attended) {
+            return attended(attended, reply);
+        }
         if (ask instanceof Ask.Text text) {
             return text(reply.words(), text.maxLength())
                     .map(said -> Judged.answered(new StationSaying.Noted(about, basis, said)))
@@ -168,6 +171,29 @@ record Judge(
                 .map(option -> Judged.answered(
                         new StationSaying.Chosen(about, basis, option.text(), verdict(option.passes()))))
                 .orElse(Judged.faulty("choice", "station.choiceMissing"));
+    }
+
+    private Judged attended(Ask.Attended ask, Reply reply) {
+        Optional<Ask.Choice.Option> found = reply.choice()
+                .flatMap(text -> ask.options().stream()
+                        .filter(option -> option.text().equals(text))
+                        .findFirst());
+        Optional<String> place = text(reply.reading("place"), 80);
+        Optional<String> second = text(reply.reading("second"), 80);
+        if (found.isEmpty()) {
+            return Judged.faulty("choice", "station.choiceMissing");
+        }
+        if (place.isEmpty()) {
+            return Judged.faulty("place", "station.placeMissing");
+        }
+        return second.map(person -> Judged.answered(new StationSaying.Attended(
+                        about,
+                        basis,
+                        found.get().text(),
+                        place.get(),
+                        person,
+                        verdict(found.get().passes()))))
+                .orElse(Judged.faulty("second", "station.secondMissing"));
     }
 
     private Judged software(Ask.Software ask, Reply reply) {

@@ -44,11 +44,12 @@ public record PaperItem(
                 takable(state));
     }
 
-    /** Live work and sanctions for test, waits and files are done again in the tool. */
+    /** Live work and sanctions for test, what takes two by name, waits and files are done again in the tool. */
     static boolean takable(ItemState state) {
         Ask ask = state.item().asks();
         boolean power = state.item().condition() == Condition.LIVE
                 || state.item().condition() == Condition.TEST_UNDER_ISOLATION;
-        return !power && !(ask instanceof Ask.Wait || ask instanceof Ask.File || ask instanceof Ask.Photograph);
+        boolean elsewhere = ask instanceof Ask.Wait || ask instanceof Ask.File || ask instanceof Ask.Photograph;
+        return !power && !elsewhere && !(ask instanceof Ask.Attended);
     }
 }

@@ -36,10 +36,12 @@ public class Paperwork {
 
     private final Workplace workplace;
     private final Releases releases;
+    private final AgainstSaid against;
 
-    Paperwork(Workplace workplace, Releases releases) {
+    Paperwork(Workplace workplace, Releases releases, AgainstSaid against) {
         this.workplace = workplace;
         this.releases = releases;
+        this.against = against;
     }
 
     /** What is open at the vehicle’s present stage; empty where it stands at none. */
@@ -118,11 +120,11 @@ public class Paperwork {
         return decision.reasons().isEmpty() ? marked(decision, work, source, line) : decision;
     }
 
-    private static Decision judged(Work work, Reply reply) {
+    private Decision judged(Work work, Reply reply) {
         Subject subject = work.history().subject();
         return work.judge(reply)
                 .fold(
-                        saying -> Recording.onAnotherVehicle(saying, subject.code())
+                        saying -> against.of(saying, work)
                                 .map(Decision::refuse)
                                 .orElseGet(() -> Recording.say(subject, work, saying)),
                         faults -> Decision.refuse(faults.stream()

@@ -19,7 +19,6 @@ import wainbook.matter.Nonconformities;
 import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.Result;
-import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.determination.DeterminedValue;
 import wainbook.station.determination.Unlikely;
 
@@ -43,10 +42,12 @@ public class Recording {
 
     private final Ledger ledger;
     private final Workplace workplace;
+    private final AgainstSaid against;
 
-    Recording(Ledger ledger, Workplace workplace) {
+    Recording(Ledger ledger, Workplace workplace, AgainstSaid against) {
         this.ledger = ledger;
         this.workplace = workplace;
+        this.against = against;
     }
 
     public Outcome<Entry> record(ToRecord asked, Actor actor) {
@@ -79,26 +80,11 @@ public class Recording {
         }
         return work.judge(asked.reply())
                 .fold(
-                        saying -> onAnotherVehicle(saying, asked.order())
-                                .or(() -> unlikely(saying, asked))
+                        saying -> against.of(saying, work)
+                                .or(() -> unlikely(saying, asked).map(List::of))
                                 .map(Decision::refuse)
                                 .orElseGet(() -> say(order, work, saying)),
                         Decision::refuse);
-    }
-
-    /** Two who read the same serial at once meet the unique key, which sends the later one here. */
-    static Optional<Reason> onAnotherVehicle(StationSaying saying, String order) {
-        return Optional.of(saying)
-                .filter(SerialRead.class::isInstance)
-                .flatMap(said -> StandingSerials.serial((SerialRead) said))
-                .flatMap(serial -> PartSerial.elsewhere(serial, order)
-                        .map(other -> Reason.of(
-                                        "station.serialElsewhere",
-                                        Reason.WORKS_RULE,
-                                        serial.number(),
-                                        serial.part(),
-                                        other)
-                                .liftedAt("/orders/" + other)));
     }
 
     /** What may be a slip is asked about before it is kept. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import wainbook.process.joint.CheckWay.Found;
 
@@ -34,6 +35,9 @@ public record Reply(
         Optional<Boolean> sure,
         List<StationSaying.Figure> readings) {
 
+    /** Readings that name somebody or something, whatever they look like. */
+    private static final Set<String> NAMED = Set.of("place", "second", "resistor");
+
     public Reply {
         cells = cells == null ? List.of() : List.copyOf(cells);
         boltsNm = boltsNm == null ? List.of() : List.copyOf(boltsNm);
@@ -50,9 +54,27 @@ public record Reply(
         return new Builder();
     }
 
+    /** The same with one more thing said under a name. */
+    public Reply and(String name, String value) {
+        var more = new ArrayList<>(readings);
+        more.add(new StationSaying.Figure(name, value));
+        return new Reply(
+                reading, cells, boltsNm, anglesDeg, found, serial, lot, quantity, choice, words, version, sha256, sure,
+                more);
+    }
+
+    /** What was said under a name. */
+    Optional<String> reading(String name) {
+        return readings.stream()
+                .filter(figure -> figure.name().equals(name))
+                .map(StationSaying.Figure::value)
+                .findFirst();
+    }
+
     /** The figures in it: what is kept when it can pass nothing. */
     List<BigDecimal> figures() {
         Stream<BigDecimal> named = readings.stream()
+                .filter(figure -> !NAMED.contains(figure.name()))
                 .map(StationSaying.Figure::value)
                 .filter(value -> value.matches("-?\\d{1,9}(\\.\\d{1,9})?"))
                 .map(BigDecimal::new);

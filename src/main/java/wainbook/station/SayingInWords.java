@@ -10,6 +10,7 @@ import wainbook.process.Limits;
 import wainbook.station.determination.DeterminedInWords;
 import wainbook.station.joint.BoltReading;
 import wainbook.station.joint.RecheckInWords;
+import wainbook.works.PersonInWords;
 
 /** What an entry of this room says, in a line. */
 public final class SayingInWords {
@@ -51,6 +52,11 @@ public final class SayingInWords {
         }
         if (saying instanceof StationSaying.Chosen said) {
             return judged(said.choice(), said);
+        }
+        if (saying instanceof StationSaying.Attended said) {
+            return judged(
+                    Words.of("station.lineAttended", said.choice(), said.place(), PersonInWords.name(said.second())),
+                    said);
         }
         if (saying instanceof StationSaying.Noted said) {
             return said.words();

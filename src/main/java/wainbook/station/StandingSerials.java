@@ -1,6 +1,7 @@
 package wainbook.station;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -70,6 +71,14 @@ record StandingSerials(Map<String, Entry> byLine) {
 
     boolean has(Serial serial) {
         return first(serial).isPresent();
+    }
+
+    /** The serials that stand for a part. */
+    List<Serial> of(String part) {
+        return byLine.values().stream()
+                .flatMap(entry -> serial(entry).stream())
+                .filter(serial -> serial.part().equals(part))
+                .toList();
     }
 
     /** The oldest entry by which the part stands. */

@@ -280,6 +280,15 @@ public sealed interface StationSaying extends Saying {
     @Kind("station.chosen/1")
     record Chosen(About about, Basis basis, String choice, Verdict verdict) implements Result {}
 
+    /**
+     * Work that takes two, with where it was done.
+     *
+     * @param second number of the person who stood by with no other task
+     */
+    @Kind("station.attended/1")
+    record Attended(About about, Basis basis, String choice, String place, String second, Verdict verdict)
+            implements Result {}
+
     @Kind("station.noted/1")
     record Noted(About about, Basis basis, String words) implements Given {}
 

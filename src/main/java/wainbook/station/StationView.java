@@ -24,6 +24,8 @@ import wainbook.station.determination.Unlikely;
 import wainbook.station.outline.BoltPattern;
 import wainbook.station.outline.Drawing;
 import wainbook.station.outline.Marked;
+import wainbook.works.PersonInWords;
+import wainbook.works.PersonRow;
 
 /**
  * What the station page shows.
@@ -149,6 +151,14 @@ public record StationView(
         return ToolNeeded.of(asks(), joint);
     }
 
+    /** Who may stand by where work takes two: everybody who is at this works. */
+    public List<Option> seconds() {
+        return PersonRow.everybody().stream()
+                .filter(row -> !row.hasLeft)
+                .map(row -> new Option(row.number, PersonInWords.name(row.number) + ", " + row.number))
+                .toList();
+    }
+
     public List<Option> instruments() {
         return tools.map(ToolsToHand::options).orElse(List.of());
     }
@@ -219,6 +229,8 @@ public record StationView(
         List<Option> options = new ArrayList<>();
         if (asks() instanceof Ask.Choice choice) {
             choice.options().forEach(option -> options.add(new Option(option.text(), option.text())));
+        } else if (asks() instanceof Ask.Attended attended) {
+            attended.options().forEach(option -> options.add(new Option(option.text(), option.text())));
         }
         return options;
     }

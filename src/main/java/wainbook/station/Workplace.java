@@ -14,6 +14,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
+import wainbook.pack.Fitting;
 import wainbook.process.CheckItem;
 import wainbook.process.Joint;
 import wainbook.process.Releases;
@@ -32,13 +33,16 @@ public class Workplace {
     private final WorksDay day;
     private final Electrical electrical;
     private final EvidenceFiles files;
+    private final Fitting packs;
 
-    Workplace(Ledger ledger, Releases releases, WorksDay day, Electrical electrical, EvidenceFiles files) {
+    Workplace(
+            Ledger ledger, Releases releases, WorksDay day, Electrical electrical, EvidenceFiles files, Fitting packs) {
         this.ledger = ledger;
         this.releases = releases;
         this.day = day;
         this.electrical = electrical;
         this.files = files;
+        this.packs = packs;
     }
 
     /** The item in hand, or why there is none: no such order, vehicle at no stage, no such item. */
@@ -102,6 +106,7 @@ public class Workplace {
                 .flatMap(code -> Instrument.of(records.apply(Subject.instrument(code))));
         Optional<Joint> joint = item.joint().flatMap(releases::joint);
         SecondCheck.owed(item, known.history()).ifPresent(owed -> power.addAll(owed.against(moment)));
+        power.addAll(unfitPacks(item, known.history(), now));
         var guards = new Guards(
                 known.order(),
                 known.record(),
@@ -124,6 +129,18 @@ public class Workplace {
 
     private static boolean isCode(String text) {
         return text.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}");
+    }
+
+    /** What stands against the packs that are on the record as those that this item fits. */
+    private List<Reason> unfitPacks(CheckItem item, History history, Instant now) {
+        if (item.parts().isEmpty()) {
+            return List.of();
+        }
+        StandingSerials standing = StandingSerials.of(history);
+        return item.parts().stream()
+                .flatMap(use -> standing.of(use.part()).stream())
+                .flatMap(serial -> packs.against(serial.part(), serial.number(), true, now).stream())
+                .toList();
     }
 
     /** How a stage stands on a vehicle. */

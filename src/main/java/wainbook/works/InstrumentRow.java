@@ -35,6 +35,10 @@ public class InstrumentRow extends PanacheEntityBase {
 
     LocalDate expires;
 
+    /** Printed on protective gear. */
+    @Column(name = "gear_size")
+    public String gearSize;
+
     /** Number of the person who has it; absent while it lies in the tool store. */
     public String holder;
 
@@ -48,7 +52,7 @@ public class InstrumentRow extends PanacheEntityBase {
         return Words.of(
                 withdrawn ? "works.instrumentInWordsWithdrawn" : "works.instrumentInWords",
                 code,
-                title,
+                gearSize == null ? title : Words.of("works.instrumentOfSize", title, gearSize),
                 due == null ? "–" : Formats.date(due));
     }
 

@@ -45,6 +45,9 @@ class WorksTables implements Projection {
             row.withdrawn = true;
         } else if (entry.saying() instanceof WorksSaying.GearDescribed said) {
             row.expires = said.expires().orElse(null);
+            row.gearSize = said.size()
+                    .map(size -> size.substring(0, Math.min(80, size.length())))
+                    .orElse(null);
         } else if (entry.saying() instanceof WorksSaying.Issued said) {
             row.holder = said.to();
             row.place = said.place().orElse(null);

@@ -34,6 +34,7 @@ class RoomsAndFloorsTest {
             Map.entry("order", 5),
             Map.entry("isolation", 6),
             Map.entry("matter", 6),
+            Map.entry("pack", 6),
             Map.entry("permit", 7),
             Map.entry("safety", 8),
             Map.entry("station", 8),

@@ -53,6 +53,7 @@ class ProcessShapesTest {
                 new Ask.Quantity("l", Optional.of(decimal("38"))),
                 new Ask.Recount("tools-in", "pieces"),
                 new Ask.Choice(List.of(new Ask.Choice.Option("sound", true), new Ask.Choice.Option("cracked", false))),
+                new Ask.Attended(List.of(new Ask.Choice.Option("on", true), new Ask.Choice.Option("off again", false))),
                 new Ask.Text(Optional.empty(), 200),
                 new Ask.Wait(10),
                 new Ask.Software("VCU", "4.2.1"),

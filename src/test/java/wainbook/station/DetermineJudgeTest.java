@@ -377,6 +377,46 @@ class DetermineJudgeTest {
     }
 
     @Test
+    void a_part_that_takes_more_than_its_share_is_named_and_fails_nothing() {
+        Ask.Determine ask = new Ask.Determine(
+                "insulation resistance",
+                Method.ISOLATION_COMBINED,
+                given("workingV 700", "limitOhmPerVolt 500"),
+                List.of("pack", "heater"),
+                Optional.empty(),
+                Optional.empty());
+        Determined said = said(ask, "0", "part1 5", "part2 0.6");
+        assertThat(said.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(DeterminedInWords.findings(said))
+                .containsExactly("to be looked at: heater below the budget of 700 kΩ for one part");
+        assertThat(DeterminedInWords.findings(said(ask, "0", "part1 5", "part2 0.7")))
+                .isEmpty();
+    }
+
+    @Test
+    void packs_that_disagree_with_the_meter_or_lie_apart_are_not_joined() {
+        Ask.Determine ask = new Ask.Determine(
+                "voltage between packs",
+                Method.PACK_VOLTAGES,
+                given("workingV 756", "windowV 2", "agreementPercent 1"),
+                List.of("pack 1", "pack 2"),
+                Optional.empty(),
+                Optional.of("multimeter"));
+        Determined well = said(ask, "0.5", "part1 652.4", "reported1 652", "part2 653.1", "reported2 653");
+        assertThat(well.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(DeterminedInWords.calculation(well).orElseThrow())
+                .contains("measuredV=652.4&measuredV=653.1&reportedV=652&reportedV=653");
+        Determined apart = said(ask, "0.5", "part1 640", "reported1 640", "part2 653.1", "reported2 653");
+        assertThat(apart.verdict()).isEqualTo(Verdict.FAIL);
+        Determined wrong = said(ask, "0.5", "part1 652.4", "reported1 652", "part2 653.1", "reported2 672");
+        assertThat(wrong.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(DeterminedInWords.findings(wrong)).singleElement().asString().contains("pack 2 and the meter");
+        assertThat(refused(ask, "0.5", "part1 760", "reported1 652", "part2 653.1", "reported2 653")
+                        .key())
+                .isEqualTo("station.determinePackAbove");
+    }
+
+    @Test
     void the_capacitors_of_all_parts_hold_less_than_a_fifth_of_a_joule() {
         Ask.Determine ask = new Ask.Determine(
                 "energy",

@@ -139,6 +139,15 @@ final class Stops {
         put("/safety/near-misses/{number}", "/safety/near-misses/1", "/safety/near-misses/3");
         put("/safety/stops/{vehicle}/{number}", "/safety/stops/_works/1");
         put("/safety/visitors/in", "/safety/visitors/in");
+        put("/packs", "/packs", "/packs?standing=EVERY");
+        put("/packs/damaged", "/packs/damaged", "/packs/damaged?serial=PK70000001");
+        put("/packs/{serial}", "/packs/PK70000006", "/packs/PK70000007", "/packs/PK70000008", "/packs/PK70000003");
+        put("/packs/{serial}/check", "/packs/PK70000001/check");
+        put(
+                "/packs/{serial}/transport",
+                "/packs/PK70000001/transport",
+                "/packs/PK70000008/transport?condition=REACTIVE",
+                "/packs/PK70000006/transport?condition=SOUND&load=vehicle");
         put(
                 "/permits/new",
                 "/permits/new",

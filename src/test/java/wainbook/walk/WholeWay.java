@@ -414,7 +414,14 @@ final class WholeWay {
                 "glovesCode",
                 gloves,
                 "confirmed",
-                List.of("NO_OTHER_WAY", "AREA_BARRIERED", "CUT_OFF_AT_HAND", "RESCUE_READY", "PROTECTION_WORN"));
+                List.of(
+                        "NO_OTHER_WAY",
+                        "AREA_BARRIERED",
+                        "CUT_OFF_AT_HAND",
+                        "RESCUE_READY",
+                        "GLOVES_AIR_TESTED",
+                        "GLOVES_FIT",
+                        "PROTECTION_WORN"));
     }
 
     private void leavesTheLine() {

@@ -2,6 +2,7 @@ package wainbook.engineering.electrical;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import wainbook.engineering.Answer;
 import wainbook.engineering.Calculation;
 import wainbook.engineering.Decision;
@@ -40,13 +41,20 @@ public final class IsolationCombined implements Calculation<IsolationCombined.In
         }
     }
 
-    /** @param shares each part's share of the leakage current, in the order of the parts; together 1 */
+    /**
+     * @param shares each part's share of the leakage current, in the order of the parts; together 1
+     * @param budgetOhm what each part must reach so that the whole keeps its limit whichever parts are joined: as many times
+     *     the limit as there are parts
+     * @param belowBudget parts that take more than their share, counted from 1: no failure of the whole, but a warning
+     */
     public record Results(
             double parallelOhm,
             double ohmPerVolt,
             double limitOhm,
             List<Double> shares,
-            double expandedUncertaintyOhm) {}
+            double expandedUncertaintyOhm,
+            double budgetOhm,
+            List<Integer> belowBudget) {}
 
     @Override
     public String name() {
@@ -71,13 +79,18 @@ public final class IsolationCombined implements Calculation<IsolationCombined.In
                 in.partsOhm().stream().map(ohm -> parallelOhm / ohm).toList();
         double limitOhm = in.limitOhmPerVolt() * in.workingV();
         double ohmPerVolt = parallelOhm / in.workingV();
+        double budgetOhm = in.partsOhm().size() * limitOhm;
+        List<Integer> belowBudget = IntStream.range(0, in.partsOhm().size())
+                .filter(part -> Plain.compared(in.partsOhm().get(part)) < Plain.compared(budgetOhm))
+                .mapToObj(part -> part + 1)
+                .toList();
         double together = in.sameTester()
                 ? 1
                 : Math.sqrt(shares.stream().mapToDouble(share -> share * share).sum());
         double uncertaintyOhm = in.accuracyPercent() / 100 * parallelOhm * together;
         Decision decision = Limit.atLeast(limitOhm).judge(parallelOhm, uncertaintyOhm, "ohm");
         return Answer.worked(new Working<>(
-                new Results(parallelOhm, ohmPerVolt, limitOhm, shares, uncertaintyOhm),
+                new Results(parallelOhm, ohmPerVolt, limitOhm, shares, uncertaintyOhm, budgetOhm, belowBudget),
                 Optional.of(decision),
                 decision.because(
                         name(),
@@ -97,14 +110,15 @@ public final class IsolationCombined implements Calculation<IsolationCombined.In
                                 parallelOhm,
                                 together),
                         Step.of("perVolt", "R∥ / Uw", ohmPerVolt, "ohm/V", "%s / %s", parallelOhm, in.workingV()),
+                        Step.of("limit", "limit · Uw", limitOhm, "ohm", "%s · %s", in.limitOhmPerVolt(), in.workingV()),
                         Step.of(
-                                "limit",
-                                "limit · Uw",
-                                limitOhm,
+                                "budget",
+                                "n · limit",
+                                budgetOhm,
                                 "ohm",
                                 "%s · %s",
-                                in.limitOhmPerVolt(),
-                                in.workingV())),
+                                in.partsOhm().size(),
+                                limitOhm)),
                 sources(),
                 cautions()));
     }

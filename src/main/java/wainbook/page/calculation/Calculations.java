@@ -21,6 +21,7 @@ import wainbook.engineering.electrical.IsolationSuspect;
 import wainbook.engineering.electrical.IsolationTwoVoltmeters;
 import wainbook.engineering.electrical.IsolationVoltmeter;
 import wainbook.engineering.electrical.MonitorTestResistor;
+import wainbook.engineering.electrical.PackVoltages;
 import wainbook.engineering.electrical.Precharge;
 import wainbook.engineering.electrical.PrechargeCheck;
 import wainbook.engineering.electrical.VoltageClass;
@@ -69,6 +70,7 @@ public class Calculations {
             new IsolationVoltmeter(),
             new IsolationDirect(),
             new IsolationCombined(),
+            new PackVoltages(),
             new Bonding(),
             new Discharge(),
             new YCapacitorEnergy(),

@@ -1,6 +1,7 @@
 package wainbook.process.determination;
 
 import static wainbook.process.determination.ToRead.number;
+import static wainbook.process.determination.ToRead.onRegister;
 import static wainbook.process.determination.ToRead.oneOf;
 
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ public enum Method {
                     number("negativeToChassisV", "V"),
                     number("positiveToChassisV", "V"),
                     number("meterMOhm", "MΩ"),
+                    onRegister("resistor"),
                     number("withResistorV", "V").thereafter()),
             List.of("nominalV", "workingV", "limitOhmPerVolt", "insertedOhm"),
             List.of("insertedTolerancePercent", "readingFloorV")),
@@ -81,7 +83,9 @@ public enum Method {
     /** The insulation resistances of the vehicle's parts, in parallel. */
     ISOLATION_COMBINED("isolation-combined", "Ω", List.of(), List.of("workingV", "limitOhmPerVolt"), List.of()),
     /** The capacitances of the vehicle's parts against the chassis, all at the working voltage. */
-    Y_CAPACITORS("y-capacitor-energy", "J", List.of(), List.of("voltageV"), List.of("limitJ"));
+    Y_CAPACITORS("y-capacitor-energy", "J", List.of(), List.of("voltageV"), List.of("limitJ")),
+    /** Each pack by the meter and by its own word, and how far apart they are before they are joined. */
+    PACK_VOLTAGES("pack-voltages", "V", List.of(), List.of("workingV", "windowV", "agreementPercent"), List.of());
 
     private final String calculation;
     private final String unit;
@@ -108,7 +112,7 @@ public enum Method {
 
     /** Whether it sums over parts, so that a sheet names them. */
     public boolean ofParts() {
-        return this == ISOLATION_COMBINED || this == Y_CAPACITORS;
+        return this == ISOLATION_COMBINED || this == Y_CAPACITORS || this == PACK_VOLTAGES;
     }
 
     public boolean insulation() {
@@ -123,14 +127,25 @@ public enum Method {
         return givenAlways.contains(given) || givenMaybe.contains(given);
     }
 
-    /** In the order of the work; for a method of parts one reading a part. */
+    /** In the order of the work; for a method of parts one reading a part, or two. */
     public List<ToRead> readings(List<String> parts) {
-        String partUnit = this == Y_CAPACITORS ? "nF" : "MΩ";
+        String partUnit = partUnit();
         var all = new ArrayList<>(readings);
         for (int part = 1; ofParts() && part <= parts.size(); part++) {
             all.add(number("part" + part, partUnit));
+            if (this == PACK_VOLTAGES) {
+                all.add(number("reported" + part, partUnit));
+            }
         }
         return all;
+    }
+
+    private String partUnit() {
+        return switch (this) {
+            case Y_CAPACITORS -> "nF";
+            case PACK_VOLTAGES -> "V";
+            default -> "MΩ";
+        };
     }
 
     /** The inputs that a sheet must give and does not. */

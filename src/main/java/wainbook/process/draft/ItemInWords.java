@@ -80,10 +80,12 @@ public final class ItemInWords {
                             "columns",
                             table.columns().stream().map(ItemInWords::column).collect(Collectors.joining("; ")))
                     .say("rows", String.join("; ", table.rows()));
-        } else if (ask instanceof Ask.Choice choice) {
+        } else if (ask instanceof Ask.Choice || ask instanceof Ask.Attended) {
+            List<Ask.Choice.Option> options =
+                    ask instanceof Ask.Choice choice ? choice.options() : ((Ask.Attended) ask).options();
             part.say(
                     "options",
-                    choice.options().stream()
+                    options.stream()
                             .map(option -> option.text() + " ("
                                     + Words.of(option.passes() ? "process.passes" : "process.fails") + ")")
                             .collect(Collectors.joining("; ")));

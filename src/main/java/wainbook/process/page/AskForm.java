@@ -74,6 +74,7 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
                     typed -> new Ask.Recount(typed.code("item"), typed.text("unit")),
                     around -> List.of(Input.line("item"), Input.line("unit"))),
             new AskForm("choice", AskForm::choice, around -> List.of(Input.area("options"))),
+            new AskForm("attended", AskForm::attended, around -> List.of(Input.area("options"))),
             new AskForm(
                     "text",
                     typed -> new Ask.Text(typed.maybe("prompt"), typed.whole("maxLength", 1, 4000)),
@@ -137,15 +138,19 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
             typed.put("columns", TableColumns.typed(table.columns()));
             typed.put("rows", String.join("\n", table.rows()));
         } else if (ask instanceof Ask.Choice choice) {
-            typed.put(
-                    "options",
-                    choice.options().stream()
-                            .map(option -> (option.passes() ? "+ " : "- ") + option.text())
-                            .collect(Collectors.joining("\n")));
+            typed.put("options", options(choice.options()));
+        } else if (ask instanceof Ask.Attended attended) {
+            typed.put("options", options(attended.options()));
         } else {
             plain(ask, typed);
         }
         return typed;
+    }
+
+    private static String options(List<Ask.Choice.Option> options) {
+        return options.stream()
+                .map(option -> (option.passes() ? "+ " : "- ") + option.text())
+                .collect(Collectors.joining("\n"));
     }
 
     private static void plain(Ask ask, Map<String, String> typed) {
@@ -205,6 +210,10 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
             typed.wrong("legalSource", "process.fieldSource");
         }
         return Optional.of(new Limits(lower, upper, typed.tick(whose + "Strict"), source));
+    }
+
+    private static Ask attended(Typed typed) {
+        return choice(typed) instanceof Ask.Choice choice ? new Ask.Attended(choice.options()) : new Ask.Photograph();
     }
 
     private static Ask choice(Typed typed) {

@@ -26,6 +26,7 @@ import wainbook.station.StationSaying.Held;
 import wainbook.station.StationSaying.LotUsed;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.SerialRead;
+import wainbook.station.determination.KnownResistor;
 
 /** What an entry of a work order rests on, so that it is found when that turns out wrong. */
 @Entity
@@ -137,6 +138,7 @@ class BasisRow extends PanacheEntityBase {
             row.item = said.about().item();
             row.instrument = said.basis().used().map(used -> used.instrument()).orElse(null);
             row.competence = said.basis().held().map(Held::competence).orElse(null);
+            row.provedOn = KnownResistor.named(said).orElse(null);
             lot(row, said);
         } else if (saying instanceof IsolationSaying said) {
             isolation(row, said);

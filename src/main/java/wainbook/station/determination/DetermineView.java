@@ -9,6 +9,7 @@ import wainbook.page.Words;
 import wainbook.process.Ask;
 import wainbook.process.determination.Method;
 import wainbook.process.determination.ToRead;
+import wainbook.works.InstrumentRow;
 
 /**
  * A determination as the station page asks for it.
@@ -20,7 +21,8 @@ public record DetermineView(Ask.Determine ask, GivenInputs given, Form form, Lis
     private static final String NEXT = "station.next";
 
     /** A field of the form. */
-    public record Field(String name, String label, String unit, boolean choice, List<Option> options, boolean must) {}
+    public record Field(
+            String name, String label, String unit, boolean choice, boolean code, List<Option> options, boolean must) {}
 
     public static DetermineView of(Ask.Determine ask, GivenInputs given, Form form, List<Reason> refusals) {
         return new DetermineView(
@@ -47,6 +49,7 @@ public record DetermineView(Ask.Determine ask, GivenInputs given, Form form, Lis
                         || form.fault(reading.name()).isPresent())
                 .filter(reading -> clearPossible() || !reading.name().startsWith("clear"))
                 .map(this::field)
+                .filter(field -> !field.code() || !field.options().isEmpty())
                 .toList();
     }
 
@@ -56,12 +59,22 @@ public record DetermineView(Ask.Determine ask, GivenInputs given, Form form, Lis
                 Determining.label(ask, reading),
                 reading.unit(),
                 reading.choice(),
-                reading.options().stream()
-                        .map(option -> new Option(
-                                option,
-                                Words.find("station.reading.option." + option).orElse(option)))
-                        .toList(),
+                reading.code(),
+                reading.code()
+                        ? registered()
+                        : reading.options().stream()
+                                .map(option -> new Option(
+                                        option,
+                                        Words.find("station.reading.option." + option)
+                                                .orElse(option)))
+                                .toList(),
                 reading.must());
+    }
+
+    private static List<Option> registered() {
+        return InstrumentRow.ofKind(KnownResistor.KIND).stream()
+                .map(row -> new Option(row.code, row.inWords()))
+                .toList();
     }
 
     /** What the readings need before they are begun: which resistors, as chosen from the insulation that is there. */

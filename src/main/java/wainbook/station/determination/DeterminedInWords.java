@@ -48,13 +48,29 @@ public final class DeterminedInWords {
                 said.result("silent").filter("yes"::equals).stream().map(yes -> Words.of("station.determinedSilent"));
         Stream<String> falseAlarm = said.result("falseAlarm").filter("yes"::equals).stream()
                 .map(yes -> Words.of("station.determinedFalseAlarm"));
-        List<String> monitor = Stream.concat(silent, falseAlarm).toList();
-        return monitor.isEmpty()
-                ? said.judgements().stream()
-                        .filter(judgement -> judgement.finding() != Finding.PASS)
-                        .map(judgement -> finding(said, judgement))
-                        .toList()
-                : monitor;
+        Stream<String> own = Stream.concat(
+                Stream.concat(silent, falseAlarm),
+                said.result("disagrees").stream().map(pack -> Words.of("station.determinedDisagrees", pack)));
+        List<String> first = own.toList();
+        Stream<String> limits = said.judgements().stream()
+                .filter(judgement -> judgement.finding() != Finding.PASS)
+                .filter(judgement ->
+                        judgement.lower().isPresent() || judgement.upper().isPresent() || first.isEmpty())
+                .filter(judgement -> said.method() != Method.MONITOR_TEST || first.isEmpty())
+                .map(judgement -> finding(said, judgement));
+        return Stream.of(first.stream(), limits, warnings(said))
+                .flatMap(found -> found)
+                .toList();
+    }
+
+    /** What does not fail and is still looked at: a part that leaks more than its share. */
+    private static Stream<String> warnings(Determined said) {
+        return said.result("belowBudget").stream()
+                .map(parts -> Words.of(
+                        "station.determinedBelowBudget",
+                        parts,
+                        Quantities.ohm(
+                                Double.parseDouble(said.result("budgetOhm").orElseThrow()))));
     }
 
     private static String finding(Determined said, Judgement judgement) {
@@ -108,6 +124,8 @@ public final class DeterminedInWords {
             case Y_CAPACITORS -> Optional.of(Words.of("station.wantedEnergy", given(ask, "voltageV")));
             case PRECHARGE, DISCHARGE -> Optional.of(Words.of("station.wantedTime", given(ask, "tolerancePercent")));
             case MONITOR_TEST -> Optional.of(Words.of("station.wantedAlarm", given(ask, "alarmWithinS")));
+            case PACK_VOLTAGES ->
+                Optional.of(Words.of("station.wantedPacks", given(ask, "windowV"), given(ask, "agreementPercent")));
         };
     }
 

@@ -28,14 +28,22 @@ public final class Determining {
             case MONITOR_TEST -> new MonitorTest(in).determine();
             case ISOLATION_COMBINED -> OfParts.insulation(in, ask.parts(), works);
             case Y_CAPACITORS -> OfParts.capacitors(in, ask.parts(), works);
+            case PACK_VOLTAGES -> new OfPacks(in, ask.parts()).determine();
         };
     }
 
     /** What a field is called; a part's by the part. */
     public static String label(Ask.Determine ask, ToRead reading) {
-        return reading.name().startsWith("part")
-                ? ask.parts().get(Integer.parseInt(reading.name().substring("part".length())) - 1)
+        if (reading.name().matches("part\\d+")) {
+            return part(ask, reading, "part");
+        }
+        return reading.name().matches("reported\\d+")
+                ? Words.of("station.readingReported", part(ask, reading, "reported"))
                 : Words.of("station.reading." + reading.name());
+    }
+
+    private static String part(Ask.Determine ask, ToRead reading, String before) {
+        return ask.parts().get(Integer.parseInt(reading.name().substring(before.length())) - 1);
     }
 
     /** Readings that cannot be true together, with what to look at. Nothing is judged by them. */

@@ -5,6 +5,7 @@ import static wainbook.station.determination.Figures.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import wainbook.engineering.electrical.IsolationCombined;
 import wainbook.engineering.electrical.YCapacitorEnergy;
@@ -44,6 +45,13 @@ final class OfParts {
                                         working.results().shares().get(part).doubleValue()));
                             }
                             results.add(figure("ohmPerVolt", working.results().ohmPerVolt()));
+                            results.add(figure("budgetOhm", working.results().budgetOhm()));
+                            String below = working.results().belowBudget().stream()
+                                    .map(part -> parts.get(part - 1))
+                                    .collect(Collectors.joining(", "));
+                            if (!below.isEmpty()) {
+                                results.add(figure("belowBudget", (Object) below));
+                            }
                             return (Determination) new Determination.Determined(
                                     listed(
                                             "partsOhm",

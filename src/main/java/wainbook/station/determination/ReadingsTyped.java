@@ -39,6 +39,9 @@ public final class ReadingsTyped {
     }
 
     private static boolean fits(ToRead wanted, String value) {
+        if (wanted.code()) {
+            return value.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,79}");
+        }
         return wanted.choice() ? wanted.options().contains(value) : value.matches(DECIMAL);
     }
 }

@@ -41,6 +41,26 @@ class IsolationCombinedTest {
     }
 
     @Test
+    void a_part_below_as_many_times_the_limit_as_there_are_parts_is_named_though_the_whole_passes() {
+        var found = results(of(List.of(1_400_000.0, 700_000.0, 699_000.0)));
+        assertThat(found.budgetOhm()).isEqualTo(3 * 350_000);
+        assertThat(found.belowBudget()).containsExactly(2, 3);
+        assertThat(results(of(List.of(700_000.0, 699_000.0))).belowBudget()).containsExactly(2);
+    }
+
+    @Test
+    void parts_that_all_keep_their_budget_keep_the_limit_together() {
+        SplittableRandom random = new SplittableRandom(77);
+        for (int i = 0; i < 300; i++) {
+            int count = random.nextInt(1, 30);
+            List<Double> parts =
+                    random.doubles(count, count * 350_000.0, 1e9).boxed().toList();
+            assertThat(results(of(parts)).belowBudget()).isEmpty();
+            assertThat(verdict(of(parts))).isEqualTo(Verdict.PASS);
+        }
+    }
+
+    @Test
     void names_the_part_that_cannot_be() {
         assertThat(faultyFields(of(List.of(1e6, 0.0, Double.NaN)))).containsExactly("partsOhm[1]", "partsOhm[2]");
         assertThat(faultyFields(of(List.of()))).containsExactly("partsOhm");

@@ -1,0 +1,2 @@
+/** What people do with packs. */
+package wainbook.pack.act;

@@ -1,0 +1,23 @@
+package wainbook.pack.page;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+
+/** The pages of packs. */
+@CheckedTemplate(basePath = "pack", defaultName = CheckedTemplate.ELEMENT_NAME)
+final class PackPages {
+
+    private PackPages() {}
+
+    static native TemplateInstance packs(PackList list);
+
+    static native TemplateInstance pack(PackView view);
+
+    static native TemplateInstance receipt(ReceiptView view);
+
+    static native TemplateInstance damaged(DamagedView view);
+
+    static native TemplateInstance check(CheckView view);
+
+    static native TemplateInstance transport(TransportView view);
+}

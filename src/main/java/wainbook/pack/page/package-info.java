@@ -1,0 +1,2 @@
+/** Pages, forms and API of packs. */
+package wainbook.pack.page;

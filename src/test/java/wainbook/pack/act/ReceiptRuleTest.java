@@ -1,0 +1,156 @@
+package wainbook.pack.act;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import wainbook.pack.Looked;
+import wainbook.pack.PackSaying.Finding;
+import wainbook.pack.PackSaying.Insulation;
+import wainbook.pack.PackSaying.Outside;
+import wainbook.pack.PackSaying.Remark;
+import wainbook.pack.PackSaying.Seen;
+import wainbook.pack.PackSaying.Verdict;
+import wainbook.pack.PackSaying.Way;
+import wainbook.pack.Trigger;
+import wainbook.works.Instrument;
+
+/** What a receipt inspection comes to, and what a check in storage finds outside its window. */
+class ReceiptRuleTest {
+
+    private static final Optional<String> PAPER = Optional.of("TS-1");
+
+    @Test
+    void a_sound_pack_with_its_papers_is_accepted() {
+        ReceiptRule rule = rule(Finding.PASS, "650", PAPER, PAPER);
+        assertThat(rule.remarks()).isEmpty();
+        assertThat(rule.verdict()).isEqualTo(Verdict.ACCEPTED);
+        assertThat(rule.trigger()).isEmpty();
+    }
+
+    @Test
+    void a_paper_that_is_missing_keeps_it_waiting() {
+        assertThat(rule(Finding.PASS, "650", Optional.empty(), PAPER).remarks())
+                .containsExactly(Remark.TEST_SUMMARY_MISSING);
+        assertThat(rule(Finding.PASS, "650", PAPER, Optional.empty()).remarks())
+                .containsExactly(Remark.CERTIFICATE_MISSING);
+        assertThat(rule(Finding.PASS, "650", Optional.empty(), PAPER).verdict()).isEqualTo(Verdict.SET_ASIDE);
+    }
+
+    @Test
+    void a_voltage_above_the_plate_keeps_it_waiting() {
+        assertThat(rule(Finding.PASS, "756", PAPER, PAPER).verdict()).isEqualTo(Verdict.ACCEPTED);
+        assertThat(rule(Finding.PASS, "756.1", PAPER, PAPER).remarks()).containsExactly(Remark.VOLTAGE_ABOVE_PLATE);
+    }
+
+    @Test
+    void insulation_below_the_limit_is_damage_and_near_it_is_measured_again() {
+        assertThat(rule(Finding.FAIL, "650", PAPER, PAPER).trigger()).contains(Trigger.ISOLATION_LOST);
+        assertThat(rule(Finding.FAIL, "650", PAPER, PAPER).verdict()).isEqualTo(Verdict.QUARANTINED);
+        assertThat(rule(Finding.UNDECIDED, "650", PAPER, PAPER).trigger()).isEmpty();
+        assertThat(rule(Finding.UNDECIDED, "650", PAPER, PAPER).verdict()).isEqualTo(Verdict.SET_ASIDE);
+    }
+
+    @Test
+    void each_thing_out_of_order_keeps_the_pack_from_being_accepted_and_damage_sets_it_aside_at_once() {
+        List<Looked> damage = List.of(Looked.NO_DENTS, Looked.DRY, Looked.NO_SMELL, Looked.TILT);
+        for (Looked look : Looked.values()) {
+            ReceiptRule rule = new ReceiptRule(
+                    sound().stream()
+                            .map(seen -> new Seen(seen.what(), seen.what() != look))
+                            .toList(),
+                    insulation(Finding.PASS),
+                    new BigDecimal("650"),
+                    PAPER,
+                    PAPER);
+            assertThat(rule.remarks()).as(look.name()).containsExactly(Remark.NOT_SOUND);
+            assertThat(rule.verdict())
+                    .as(look.name())
+                    .isEqualTo(damage.contains(look) ? Verdict.QUARANTINED : Verdict.SET_ASIDE);
+        }
+    }
+
+    @Test
+    void own_insulation_is_judged_by_five_hundred_ohms_a_volt_with_the_testers_uncertainty() {
+        assertThat(finding("378000000")).isEqualTo(Finding.PASS);
+        assertThat(finding("397895")).as("378 kΩ and 5 % above it: proven").isEqualTo(Finding.PASS);
+        assertThat(finding("397000")).as("above 378 kΩ by less than 5 %").isEqualTo(Finding.UNDECIDED);
+        assertThat(finding("300000")).isEqualTo(Finding.FAIL);
+    }
+
+    @Test
+    void a_test_voltage_below_the_plate_judges_nothing() {
+        assertThat(read("400000000", "500").judged(TESTER).reasons())
+                .singleElement()
+                .satisfies(reason -> assertThat(reason.key()).isEqualTo("pack.testVoltageLow"));
+    }
+
+    @Test
+    void the_window_of_storage_includes_its_bounds() {
+        assertThat(outside("30", "15", true)).isEmpty();
+        assertThat(outside("50", "25", true)).isEmpty();
+        assertThat(outside("29.9", "20", true)).containsExactly(Outside.CHARGE_LOW);
+        assertThat(outside("50.1", "20", true)).containsExactly(Outside.CHARGE_HIGH);
+        assertThat(outside("40", "14.9", true)).containsExactly(Outside.COLD);
+        assertThat(outside("40", "25.1", false)).containsExactly(Outside.WARM, Outside.DAMP);
+    }
+
+    private static List<Outside> outside(String charge, String celsius, boolean dry) {
+        return StorageWindow.outside(new BigDecimal(charge), new BigDecimal(celsius), dry);
+    }
+
+    private static final Instrument TESTER = new Instrument(
+            "IT-1",
+            "insulation-tester",
+            "Insulation tester",
+            "MΩ",
+            new BigDecimal("0.01"),
+            new BigDecimal("2000"),
+            Optional.of(new BigDecimal("5")),
+            Optional.of(LocalDate.of(2026, 12, 1)),
+            Optional.empty(),
+            Optional.empty());
+
+    private static Finding finding(String ohm) {
+        return read(ohm, "1000").judged(TESTER).fold(Insulation::finding, reasons -> {
+            throw new AssertionError(reasons.toString());
+        });
+    }
+
+    private static OwnInsulation read(String ohm, String testV) {
+        return new OwnInsulation(
+                Way.TERMINALS_JOINED,
+                new BigDecimal(ohm),
+                false,
+                new BigDecimal(testV),
+                new BigDecimal("756"),
+                TESTER.code());
+    }
+
+    private static ReceiptRule rule(
+            Finding finding, String volts, Optional<String> testSummary, Optional<String> certificate) {
+        return new ReceiptRule(sound(), insulation(finding), new BigDecimal(volts), testSummary, certificate);
+    }
+
+    private static List<Seen> sound() {
+        return Arrays.stream(Looked.values()).map(look -> new Seen(look, true)).toList();
+    }
+
+    private static Insulation insulation(Finding finding) {
+        return new Insulation(
+                Way.TERMINALS_JOINED,
+                new BigDecimal("100000000"),
+                false,
+                new BigDecimal("1000"),
+                new BigDecimal("756"),
+                new BigDecimal("500"),
+                new BigDecimal("5"),
+                "IT-1",
+                LocalDate.of(2026, 12, 1),
+                finding);
+    }
+}
