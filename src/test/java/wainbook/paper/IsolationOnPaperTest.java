@@ -49,6 +49,7 @@ import wainbook.isolation.paper.OnPaperSaying.OnPaper;
 import wainbook.isolation.paper.PaperIsolations;
 import wainbook.isolation.step.ShownOnPaper;
 import wainbook.ledger.EvidenceFile;
+import wainbook.ledger.EvidenceFiles;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
@@ -70,6 +71,9 @@ class IsolationOnPaperTest {
 
     @Inject
     Ledger ledger;
+
+    @Inject
+    EvidenceFiles files;
 
     @Inject
     Releases releases;
@@ -411,8 +415,8 @@ class IsolationOnPaperTest {
         return start.plus(Duration.ofMinutes(minute));
     }
 
-    private static EvidenceFile picture() {
-        return EvidenceFile.of(new byte[] {1, 2, 3}, "image/png");
+    private EvidenceFile picture() {
+        return files.keep(new byte[] {1, 2, 3}, "image/png");
     }
 
     private String blank() {
