@@ -278,7 +278,11 @@ final class Playing {
     }
 
     private void papers(int entry, double share) {
-        leg(entry, "papers", way -> way.documents(papersCome(entry), share), order -> order.phase() == Phase.FINISHED);
+        leg(
+                entry,
+                "papers",
+                way -> way.documents(papersCome(entry), share, present),
+                order -> order.phase() == Phase.FINISHED);
     }
 
     private Instant papersCome(int entry) {

@@ -198,24 +198,27 @@ final class VehicleWay {
     }
 
     /** The papers as they come in, so many of those that keep the vehicle here. */
-    void documents(Instant when, double share) {
+    void documents(Instant when, double share, Instant end) {
         at.clock.waitUntil(when);
         String clerk = at.crew.anyone(Role.HANDOVER_CLERK, at.dice);
         List<Document> missing = set().documents().stream()
                 .filter(document -> document.standing().isOpen())
                 .toList();
-        inHand(clerk, missing.subList(0, (int) Math.round(missing.size() * share)));
+        inHand(clerk, missing.subList(0, (int) Math.round(missing.size() * share)), end);
     }
 
     /** Those alone without which the vehicle may not leave; the others follow. */
     void neededDocuments(Instant when) {
         at.clock.waitUntil(when);
-        inHand(at.crew.anyone(Role.HANDOVER_CLERK, at.dice), set().barring());
+        inHand(at.crew.anyone(Role.HANDOVER_CLERK, at.dice), set().barring(), Instant.MAX);
     }
 
-    private void inHand(String clerk, List<Document> documents) {
+    private void inHand(String clerk, List<Document> documents, Instant end) {
         for (Document document : documents) {
             at.pass(at.dice.between(0.5, 2.0));
+            if (at.now().isAfter(end)) {
+                return;
+            }
             at.done(
                     at.acts.noting.note(
                             new Noting.ToNote(

@@ -39,7 +39,10 @@ class Places implements Navigation {
                         Place.forEveryone("/quality/yield", "quality.placeYield"),
                         Place.forEveryone("/quality/questions", "quality.placeQuestions")),
                 PlaceGroup.of(Place.forEveryone("/handover", "handover.placeHandover")),
-                PlaceGroup.of(Place.forEveryone("/trace", "trace.placeTrace")),
+                PlaceGroup.of(
+                        "trace.placeTrace",
+                        Place.forEveryone("/trace", "trace.placeTrace"),
+                        new Place("/verification", "ledger.placeVerification", VERIFYING)),
                 PlaceGroup.of(
                         "setup.groupWorks",
                         Place.forEveryone("/process", "process.placeProcess"),
@@ -48,8 +51,7 @@ class Places implements Navigation {
                         Place.forEveryone("/tool-store", "works.placeStore"),
                         Place.forEveryone("/packs", "pack.placePacks"),
                         new Place("/setup/works", "setup.placeWorks", SETTING_UP),
-                        new Place("/setup/passwords", "setup.placePasswords", Set.of(Role.administrator)),
-                        new Place("/verification", "ledger.placeVerification", VERIFYING)),
+                        new Place("/setup/passwords", "setup.placePasswords", Set.of(Role.administrator))),
                 PlaceGroup.of(Place.forEveryone("/calculations", "engineering.placeCalculations")));
     }
 }

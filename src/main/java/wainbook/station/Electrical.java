@@ -33,12 +33,16 @@ class Electrical {
 
     List<Reason> against(CheckItem item, History history, Moment moment) {
         List<String> landing = landing(item, history);
-        List<Reason> fitting =
-                landing.isEmpty() ? List.of() : Permits.of(history).againstFittingPacks();
+        List<Reason> fitting = fitting(landing, history);
         return item.condition() == Condition.NONE
                 ? fitting
                 : Stream.concat(power(item, history, moment, landing), fitting.stream())
                         .toList();
+    }
+
+    /** No pack comes aboard beside open hot work. */
+    private static List<Reason> fitting(List<String> landing, History history) {
+        return landing.isEmpty() ? List.of() : Permits.of(history).againstFittingPacks();
     }
 
     private Stream<Reason> power(CheckItem item, History history, Moment moment, List<String> landing) {
@@ -59,6 +63,13 @@ class Electrical {
      * @param done who worked, and when
      */
     List<Reason> onPaper(CheckItem item, History history, Moment done) {
+        return Stream.concat(
+                        powerOnPaper(item, history, done).stream(),
+                        fitting(landing(item, history), history.upTo(done.at())).stream())
+                .toList();
+    }
+
+    private List<Reason> powerOnPaper(CheckItem item, History history, Moment done) {
         return switch (item.condition()) {
             case NONE -> List.of();
             case TEST_UNDER_ISOLATION, LIVE ->

@@ -167,7 +167,7 @@ class IsolationOnPaperTest {
         bus.say(new IsolationSaying.Planned(1, "ST-3", plan, Limits.usual(), level, List.of()));
         bus.say(new IsolationSaying.ShutDown("LB-1", List.of("KY-01"), List.of()));
         plan.sources().forEach(source -> bus.say(new IsolationSaying.SourceOpened(source.code(), true)));
-        bus.say(new IsolationSaying.LockedOn("LK-21", "TG-01", level));
+        bus.say(new IsolationSaying.LockedOn("LK-24", "TG-01", level));
         bus.say(new IsolationSaying.TesterProvedBefore(Scope.ALL_POINTS, proving, level));
         plan.pointsWith(List.of())
                 .forEach(point -> bus.say(new IsolationSaying.PointMeasured(point.code(), "VT-01", readings(point))));

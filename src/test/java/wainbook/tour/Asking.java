@@ -1,8 +1,11 @@
 package wainbook.tour;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import io.restassured.RestAssured;
 import io.restassured.http.ContentType;
 import io.restassured.path.json.JsonPath;
+import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -18,12 +21,9 @@ record Asking(String user) {
 
     /** Does something for the first time. */
     void does(String path, Map<String, ?> what) {
-        signedIn()
-                .contentType(ContentType.JSON)
-                .body(withId(what))
-                .post("/api/v1" + path)
-                .then()
-                .statusCode(201);
+        Response answer =
+                signedIn().contentType(ContentType.JSON).body(withId(what)).post("/api/v1" + path);
+        assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(201);
     }
 
     void keeps(String path, Map<String, ?> what) {

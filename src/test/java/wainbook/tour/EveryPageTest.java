@@ -7,7 +7,10 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.Response;
+import jakarta.inject.Inject;
 import java.net.URL;
+import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +22,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import wainbook.house.Browsing;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
 import wainbook.setup.DemoWorks;
 
 /**
@@ -68,9 +73,16 @@ class EveryPageTest {
     @TestHTTPResource
     URL base;
 
+    @Inject
+    Ledger ledger;
+
+    @Inject
+    Clock clock;
+
     @BeforeEach
     void begin() {
         if (eyes == null) {
+            nothingIsPlayedAheadOfTime();
             List<Map<String, Object>> orders =
                     new Asking("ingrid").get("/orders").getList("$");
             StageSetting.set(orders.stream()
@@ -82,6 +94,17 @@ class EveryPageTest {
             eyes = new Eyes(base.toString(), DemoWorks.PASSWORD);
         }
         eyes.wrong().clear();
+    }
+
+    /** Else nothing could be recorded at such a vehicle until the clock has caught up. */
+    private void nothingIsPlayedAheadOfTime() {
+        Instant now = clock.instant();
+        assertThat(ledger.subjects(Subject.Sort.WORK_ORDER))
+                .isNotEmpty()
+                .allSatisfy(order -> assertThat(ledger.history(order).entries())
+                        .as(order.code())
+                        .last()
+                        .satisfies(last -> assertThat(last.moment().at()).isBeforeOrEqualTo(now)));
     }
 
     @AfterAll

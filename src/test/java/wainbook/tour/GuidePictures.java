@@ -32,6 +32,15 @@ record GuidePictures(Eyes eyes, Stops stops) {
         shot("ruben", "/trace?q=" + stops.vin(), "trace");
         shot("ruben", "/verification", "verification");
         shot("ruben", "/orders/" + stops.inPhase("HANDED_OVER"), "vehicle");
+        shot("kofi", "/quality/charts/item/commissioning:bond-parts:1", "chart");
+        shot("kofi", "/quality/yield", "yield");
+        shot("kofi", stops.containment(), "containment");
+        shot("kofi", "/instruments/due", "due");
+        shot("ingrid", "/packs/PK70000006", "pack");
+        shot("ewa", "/permits", "permits");
+        shot("amara", "/safety", "safety");
+        shot("amara", "/paper/print?from=3&to=3", "isolation-form");
+        shot("ewa", "/paper/F-0001/comparison", "comparison");
         line(Path.of("docs/line.png"));
     }
 

@@ -189,6 +189,10 @@ final class Stops {
                         .toList());
     }
 
+    String containment() {
+        return stops.get("/quality/containments/{code}").get(0);
+    }
+
     private String firstInstrument() {
         return INGRID.get("/instruments").getString("[0].code");
     }

@@ -88,7 +88,8 @@ public final class Unlikely {
                 .flatMap(Optional::stream)
                 .forEach(questions::add);
         if (byPerson) {
-            made.readings()
+            made.readings().stream()
+                    .filter(reading -> !reading.failed())
                     .forEach(reading -> usual.of(reading).ifPresent(spread -> {
                         Group group = groups.computeIfAbsent(
                                 new Whose(

@@ -6,8 +6,8 @@ import java.util.Optional;
 import wainbook.quality.reading.Reading;
 
 /**
- * How readings of a thing that passed have scattered so far; one that failed would widen it for all the others. Only what was read before counts, so that a question once asked stays as it
- * was asked. Mean and sum of squares are carried on value by value (Welford, Technometrics 4(3), 1962; from memory).
+ * How readings of a thing that passed have scattered so far; one that failed would widen it for all the others. Only what was
+ * read before counts, so that a question once asked stays as it was asked. Mean and sum of squares are carried on value by value (Welford, Technometrics 4(3), 1962; from memory).
  */
 final class Usual {
 
@@ -50,7 +50,8 @@ final class Usual {
     }
 
     void add(Made made) {
-        made.readings()
+        made.readings().stream()
+                .filter(reading -> !reading.failed())
                 .forEach(reading ->
                         sums.computeIfAbsent(key(reading), none -> new Sum()).add(reading));
     }

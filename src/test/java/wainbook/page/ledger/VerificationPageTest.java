@@ -41,8 +41,8 @@ class VerificationPageTest {
 
     @Test
     void only_who_may_check_is_shown_the_way() {
-        assertThat(Browsing.as(Cast.AUDITOR).page("/line")).contains("href=\"/verification\"");
-        assertThat(Browsing.as(Cast.TECHNICIAN).page("/line")).doesNotContain("href=\"/verification\"");
+        assertThat(Browsing.as(Cast.AUDITOR).page("/trace")).contains("href=\"/verification\"");
+        assertThat(Browsing.as(Cast.TECHNICIAN).page("/trace")).doesNotContain("href=\"/verification\"");
     }
 
     @Test
