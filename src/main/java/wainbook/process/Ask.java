@@ -87,8 +87,12 @@ public sealed interface Ask {
         }
     }
 
-    /** A reading for every row in every column. */
-    record Table(List<Column> columns, List<String> rows) implements Ask {
+    /**
+     * A reading for every row in every column.
+     *
+     * @param instrumentKind the kind of instrument; absent where none is needed, or in sheets of a time when tables named none
+     */
+    record Table(List<Column> columns, List<String> rows, Optional<String> instrumentKind) implements Ask {
         public Table {
             columns = distinct("columns", columns);
             rows = distinct("rows", rows);
@@ -103,7 +107,7 @@ public sealed interface Ask {
         @Override
         public Ask on(Map<String, String> stated) {
             List<String> own = VehicleRows.of(rows, stated);
-            return own.isEmpty() ? this : new Table(columns, own);
+            return own.isEmpty() ? this : new Table(columns, own, instrumentKind);
         }
 
         @Override

@@ -64,6 +64,9 @@ record ItemRules(CheckItem item, Known known) {
             faults.add(Reason.of("process.withstandOnVehicle", Reason.PRACTICE, item.key()));
         }
         if (item.asks() instanceof Ask.Table table) {
+            table.instrumentKind()
+                    .filter(kind -> !known.instrumentKinds().contains(kind))
+                    .ifPresent(kind -> faults.add(fault("process.unknownInstrumentKind", kind)));
             table.columns()
                     .forEach(column -> faults.addAll(limitFaults(column.title(), column.works(), column.legal())));
         }

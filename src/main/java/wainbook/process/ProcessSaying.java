@@ -25,8 +25,17 @@ public sealed interface ProcessSaying extends Saying {
         }
     }
 
-    /** A revision of a check sheet came into force: in the sheet's own stream. */
+    /** As it was said before tables named the instrument that they are read with. */
     @Kind("process.released/2")
+    record ReleasedWithoutTableTools(CheckSheet sheet, int revision) implements ProcessSaying, Superseded {
+        @Override
+        public Released newer() {
+            return new Released(sheet, revision);
+        }
+    }
+
+    /** A revision of a check sheet came into force: in the sheet's own stream. */
+    @Kind("process.released/3")
     record Released(CheckSheet sheet, int revision) implements ProcessSaying {
         public Released {
             Revision.checked(revision);
@@ -93,8 +102,17 @@ public sealed interface ProcessSaying extends Saying {
         }
     }
 
-    /** A draft was begun or changed: the whole of it, in the stream in which it would be released. */
+    /** As it was said before tables named the instrument that they are read with. */
     @Kind("process.draftKept/2")
+    record DraftKeptWithoutTableTools(Drafted draft, int base) implements ProcessSaying, Superseded {
+        @Override
+        public DraftKept newer() {
+            return new DraftKept(draft, base);
+        }
+    }
+
+    /** A draft was begun or changed: the whole of it, in the stream in which it would be released. */
+    @Kind("process.draftKept/3")
     record DraftKept(Drafted draft, int base) implements ProcessSaying {}
 
     /** Its author holds the draft for finished and asks a second person to release it. */

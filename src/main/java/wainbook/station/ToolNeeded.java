@@ -23,6 +23,9 @@ public record ToolNeeded(String kind, List<BigDecimal> values) {
         if (asks instanceof Ask.Measure measure) {
             return measure.instrumentKind().map(kind -> new ToolNeeded(kind, List.of()));
         }
+        if (asks instanceof Ask.Table table) {
+            return table.instrumentKind().map(kind -> new ToolNeeded(kind, List.of()));
+        }
         if (asks instanceof Ask.Determine determine) {
             return determine.instrumentKind().map(kind -> new ToolNeeded(kind, List.of()));
         }

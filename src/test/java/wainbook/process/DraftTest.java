@@ -117,6 +117,17 @@ class DraftTest {
     }
 
     @Test
+    void a_table_is_read_with_an_instrument_of_a_known_kind() {
+        var column = new Ask.Table.Column("resistance", "Ω", Optional.empty(), Optional.empty());
+        assertThat(faults(asking(
+                        "bond", new Ask.Table(List.of(column), List.of("frame"), Optional.of("bonding-ohmmeter")))))
+                .containsExactly("unknownInstrumentKind bond | bonding-ohmmeter");
+        assertThat(faults(asking(
+                        "bond", new Ask.Table(List.of(column), List.of("frame"), Optional.of("insulation-tester")))))
+                .isEmpty();
+    }
+
+    @Test
     void refuses_a_count_again_of_what_was_not_counted_before_it() {
         Ask recount = new Ask.Recount("tools-in", "pieces");
         CheckItem first = Sheets.asking("tools-in", new Ask.Quantity("pieces", Optional.empty()));

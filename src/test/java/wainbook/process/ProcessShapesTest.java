@@ -36,7 +36,8 @@ class ProcessShapesTest {
                 new Ask.Measure("voltage", "V", limits, Optional.empty(), Optional.of("meter"), Optional.empty()),
                 new Ask.Table(
                         List.of(new Ask.Table.Column("left", "mm", limits, Optional.empty())),
-                        List.of("axle 1", "axle 2")),
+                        List.of("axle 1", "axle 2"),
+                        Optional.of("tape")),
                 new Ask.Tighten("HV-LUG-M8"),
                 new Ask.Recheck("HV-LUG-M8", Optional.empty(), Optional.empty()),
                 new Ask.Determine(

@@ -79,7 +79,8 @@ public final class ItemInWords {
             part.say(
                             "columns",
                             table.columns().stream().map(ItemInWords::column).collect(Collectors.joining("; ")))
-                    .say("rows", String.join("; ", table.rows()));
+                    .say("rows", String.join("; ", table.rows()))
+                    .say("instrumentKind", table.instrumentKind());
         } else if (ask instanceof Ask.Choice || ask instanceof Ask.Attended) {
             List<Ask.Choice.Option> options =
                     ask instanceof Ask.Choice choice ? choice.options() : ((Ask.Attended) ask).options();

@@ -45,8 +45,16 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
                             Input.line("calculation"))),
             new AskForm(
                     "table",
-                    typed -> new Ask.Table(TableColumns.of(typed), typed.linesDemanded("rows")),
-                    around -> List.of(Input.area("columns"), Input.area("rows"))),
+                    typed -> new Ask.Table(
+                            TableColumns.of(typed), typed.linesDemanded("rows"), typed.maybe("instrumentKind")),
+                    around -> List.of(
+                            Input.area("columns"),
+                            Input.area("rows"),
+                            Input.choiceOrNone(
+                                    "instrumentKind",
+                                    Input.codes(around.known().instrumentKinds().stream()
+                                            .sorted()
+                                            .toList())))),
             new AskForm(
                     "tighten",
                     typed -> new Ask.Tighten(typed.code("joint")),
@@ -137,6 +145,7 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
         } else if (ask instanceof Ask.Table table) {
             typed.put("columns", TableColumns.typed(table.columns()));
             typed.put("rows", String.join("\n", table.rows()));
+            typed.put("instrumentKind", table.instrumentKind().orElse(""));
         } else if (ask instanceof Ask.Choice choice) {
             typed.put("options", options(choice.options()));
         } else if (ask instanceof Ask.Attended attended) {
