@@ -117,7 +117,7 @@ public class PackPage {
                 ? form.filled()
                         .answer(
                                 watching.watch(asked, signedIn.actor()),
-                                "/packs/" + serial + "#watch",
+                                "/packs/" + serial,
                                 again -> draw(serial, again))
                 : form.filled().again(again -> draw(serial, again));
     }
