@@ -80,6 +80,9 @@ final class Eyes implements AutoCloseable {
     void look(String user, String path, List<Size> sizes) {
         Page page = open(user, path);
         pages++;
+        if (page.innerText("body").contains("Optional[")) {
+            wrong.add(path + ": says Optional[…] to people");
+        }
         for (Size size : sizes) {
             page.setViewportSize(size.width(), size.height());
             page.emulateMedia(

@@ -362,12 +362,13 @@ final class WholeWay {
         refused(voltmeter("700", "470", "245", ""), "station.determineRailsExceed");
         refused(voltmeter("700", "437.5", "218.8", ""), "station.nextResistor");
         refused(voltmeter("700", "437.5", "218.8", "440"), "station.determineImpossible");
-        Hands.Answer undecided = voltmeter("700", "542.1", "137.3", "294.5");
+        // No two vehicles read alike to every digit: the tool would ask for a repeat.
+        boolean byPages = vehicle.order().contains("PAGE");
+        Hands.Answer undecided = voltmeter("700", "542.1", "137.3", byPages ? "294.4" : "294.5");
         assertThat(undecided.toString())
                 .as("kept, and passes nothing")
                 .containsAnyOf("UNDECIDED", "Not shown to conform");
-        // No two vehicles read alike to every digit: the tool would ask for a repeat.
-        done(voltmeter("700", "437.5", "218.8", vehicle.order().contains("PAGE") ? "157.3" : "157.1"));
+        done(voltmeter("700", "437.5", "218.8", byPages ? "157.3" : "157.1"));
         done(hands.entry(
                 "arjun",
                 "monitor",
