@@ -27,7 +27,7 @@ public record Grounds(Optional<Used> used, List<String> parts) {
         parts = List.copyOf(parts);
     }
 
-    /** Who did it when by the paper, who wrote it over, and who compared it. */
+    /** Who did it when by the paper, who typed it in, and who compared it. */
     static String fromPaper(TakenFromPaper paper, Names names) {
         return Words.of(
                 "book.fromPaper",

@@ -33,7 +33,7 @@ final class OwnWork {
                 .count();
     }
 
-    /** What was written on paper is the work of whoever did it, wrote it over, or compared it. */
+    /** What was written on paper is the work of whoever did it, typed it in, or compared it. */
     private static boolean onPaper(Saying saying, String who) {
         return saying instanceof TakenFromPaper paper
                 ? paper.by(who)

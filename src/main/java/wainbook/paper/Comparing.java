@@ -40,7 +40,7 @@ import wainbook.station.Paperwork;
 import wainbook.station.Paperwork.Source;
 
 /**
- * The second person: compares what was written over with the photograph, and agrees or sends it back. On agreement all of it
+ * The second person: compares what was typed in with the photograph, and agrees or sends it back. On agreement all of it
  * stands at the vehicle at once, or nothing of it.
  */
 @ApplicationScoped

@@ -19,7 +19,7 @@ import wainbook.paper.PaperSaying.UseEnded;
  * One numbered form as it stands.
  *
  * @param usedAt vehicles that somebody says it is in use at
- * @param transcribed each time it was written over
+ * @param transcribed each time it was typed in
  * @param decided what the second person said of the last of them
  * @param ended whether somebody authorised said that what it left open is over
  */
@@ -85,7 +85,7 @@ public record PaperForm(
         return agreed().isPresent() ? State.ENTERED : State.BLANK;
     }
 
-    /** Written over, and nobody has compared it yet. */
+    /** Typed in, and nobody has compared it yet. */
     public Optional<Entry> waiting() {
         return decided.isPresent() ? Optional.empty() : last();
     }
@@ -103,7 +103,7 @@ public record PaperForm(
         return transcribed.isEmpty() ? Optional.empty() : Optional.of(transcribed.get(transcribed.size() - 1));
     }
 
-    /** Whether what was written over last is not at its end: locks still on, a permit not closed. */
+    /** Whether what was typed in last is not at its end: locks still on, a permit not closed. */
     private boolean stillOpen() {
         return last().map(Entry::saying)
                 .map(said -> (said instanceof IsolationTranscribed isolation

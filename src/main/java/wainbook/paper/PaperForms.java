@@ -43,7 +43,7 @@ public record PaperForms(Map<Integer, PaperForm> byNumber) {
         return byNumber.keySet().stream().mapToInt(Integer::intValue).max().orElse(0) + 1;
     }
 
-    /** The other form that was written over with the same photograph. */
+    /** The other form that was typed in with the same photograph. */
     Optional<PaperForm> with(EvidenceFile photograph, int besides) {
         return byNumber.values().stream()
                 .filter(form -> form.number() != besides)

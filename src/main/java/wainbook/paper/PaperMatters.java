@@ -16,7 +16,7 @@ import wainbook.paper.PaperForm.State;
 import wainbook.paper.PaperSaying.Transcribed;
 import wainbook.works.Role;
 
-/** Forms that are in use or wait to be compared: paper is not the record, and until it is written over nobody sees it. */
+/** Forms that are in use or wait to be compared: paper is not the record, and until it is typed in nobody sees it. */
 @ApplicationScoped
 class PaperMatters implements Matters {
 

@@ -17,7 +17,7 @@ public sealed interface PaperSaying extends Saying {
         int form();
     }
 
-    /** A filled-in form written over by one person, with a photograph of it; a second compares the two. */
+    /** A filled-in form typed in by one person, with a photograph of it; a second compares the two. */
     sealed interface Transcribed extends PaperSaying, OfForm {
         int transcription();
 
@@ -42,7 +42,7 @@ public sealed interface PaperSaying extends Saying {
     @Kind("paper.formInUse/1")
     record FormInUse(int form, String vehicle) implements PaperSaying, OfForm {}
 
-    /** It is not in use there, or not any more, and there is nothing to write over. */
+    /** It is not in use there, or not any more, and there is nothing to type in. */
     @Kind("paper.useEnded/1")
     record UseEnded(int form, String vehicle, String reason) implements PaperSaying, OfForm {}
 

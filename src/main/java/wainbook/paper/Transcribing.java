@@ -22,7 +22,7 @@ public class Transcribing {
     /**
      * What stands on the form.
      *
-     * @param picture the photograph; nothing is written over without one
+     * @param picture the photograph; nothing is typed in without one
      * @param over what stands on it
      */
     public record ToTranscribe(UUID id, int form, String vehicle, Optional<EvidenceFile> picture, Written over)

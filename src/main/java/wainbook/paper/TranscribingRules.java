@@ -10,7 +10,7 @@ import wainbook.act.Reason;
 import wainbook.ledger.EvidenceFile;
 import wainbook.paper.PaperForm.State;
 
-/** Whether a filled-in form may be written over. What it says is judged later, when a second person has agreed to it. */
+/** Whether a filled-in form may be typed in. What it says is judged later, when a second person has agreed to it. */
 record TranscribingRules(PaperForm form, PaperForms all, String vehicle, Written written, Instant now) {
 
     private static final List<String> PICTURES = List.of("image/jpeg", "image/png", "image/webp");
@@ -41,7 +41,7 @@ record TranscribingRules(PaperForm form, PaperForms all, String vehicle, Written
         return List.copyOf(against);
     }
 
-    /** A form that is written over stays closed, but for one that said that locks were still on, or a permit still out. */
+    /** A form that is typed in stays closed, but for one that said that locks were still on, or a permit still out. */
     private Optional<Reason> state() {
         return switch (form.state()) {
             case BLANK, IN_USE -> Optional.empty();

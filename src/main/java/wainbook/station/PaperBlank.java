@@ -14,7 +14,7 @@ import wainbook.process.joint.CheckWay;
 import wainbook.station.determination.Determining;
 
 /**
- * A blank that is filled in for a check item, on paper and when it is written over. Its name is that of the station page’s
+ * A blank that is filled in for a check item, on paper and when it is typed in. Its name is that of the station page’s
  * field, so that both are read alike.
  *
  * @param options what may be chosen; empty where something is written

@@ -13,7 +13,7 @@ import wainbook.process.Joint;
  * @param wanted limits with their units
  * @param condition what its electrical condition asks; empty where nothing
  * @param toolKind the kind of instrument, as the register calls it; empty where none is needed
- * @param onPaper whether it may be written over from paper at all
+ * @param onPaper whether it may be typed in from paper at all
  */
 public record PaperItem(
         String key,

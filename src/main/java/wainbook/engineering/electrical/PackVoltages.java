@@ -27,7 +27,7 @@ public final class PackVoltages implements Calculation<PackVoltages.Inputs, Pack
      * @param measuredV at each pack's terminals
      * @param reportedV by each pack's management, in the same order
      * @param windowV how far apart packs may be that are joined
-     * @param agreementPercent how far a pack's own word may lie from the meter, of the measured voltage
+     * @param agreementPercent how far a pack's own report may lie from the meter, of the measured voltage
      * @param accuracyPercent expanded uncertainty, k = 2, of the one meter that read all: of a difference it makes that share
      */
     public record Inputs(
@@ -42,7 +42,7 @@ public final class PackVoltages implements Calculation<PackVoltages.Inputs, Pack
         }
     }
 
-    /** @param worstPack which pack's own word lies farthest from the meter, counted from 1 */
+    /** @param worstPack which pack's own report lies farthest from the meter, counted from 1 */
     public record Results(double differenceV, double worstAgreementPercent, int worstPack, boolean agrees) {}
 
     @Override

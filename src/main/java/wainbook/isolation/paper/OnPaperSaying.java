@@ -45,7 +45,7 @@ public sealed interface OnPaperSaying extends Saying {
             notShown = List.copyOf(notShown);
         }
 
-        /** Whether the person is named on the form, or wrote it over, or compared it. */
+        /** Whether the person is named on the form, or typed it in, or compared it. */
         public boolean by(String person) {
             return transcribedBy.equals(person)
                     || comparedBy.equals(person)

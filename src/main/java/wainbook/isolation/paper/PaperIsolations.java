@@ -30,7 +30,7 @@ public record PaperIsolations(Map<String, Standing> byForm) {
 
     /**
      * Forms that may have locks hanging by them: nobody moves or energises the vehicle, or begins another isolation, until they
-     * are written over to their end.
+     * are typed in to their end.
      */
     public List<String> open() {
         return byForm.entrySet().stream()

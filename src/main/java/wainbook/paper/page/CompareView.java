@@ -7,7 +7,7 @@ import wainbook.page.Filled;
 import wainbook.paper.PaperSaying.Transcribed;
 
 /**
- * What was written over, beside its photograph.
+ * What was typed in, beside its photograph.
  *
  * @param lines what stands on the form, line by line
  * @param lands what would stand at the vehicle

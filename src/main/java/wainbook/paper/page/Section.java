@@ -2,7 +2,7 @@ package wainbook.paper.page;
 
 import java.util.List;
 
-/** A part of a form: rows and columns of blanks, the same on paper and where it is written over. */
+/** A part of a form: rows and columns of blanks, the same on paper and where it is typed in. */
 public record Section(String key, String title, String note, List<Column> columns, List<Row> rows) {
 
     /** What kind of thing a column holds. */

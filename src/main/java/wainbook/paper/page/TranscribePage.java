@@ -29,7 +29,7 @@ import wainbook.paper.Transcribing;
 import wainbook.paper.Written;
 import wainbook.works.WorksDay;
 
-/** Writes a form over: the photograph first, so that it stands beside what is typed and is not lost with a fault. */
+/** Types a form in: the photograph first, so that it stands beside what is typed and is not lost with a fault. */
 @Path("/paper/" + FormPage.CODE)
 @Authenticated
 @Produces(MediaType.TEXT_HTML)

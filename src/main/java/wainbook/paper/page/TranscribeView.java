@@ -7,7 +7,7 @@ import wainbook.station.PaperBlank;
 import wainbook.station.PaperItem;
 
 /**
- * A form being written over.
+ * A form being typed in.
  *
  * @param photograph the fingerprint of the picture that was handed in; empty before that
  * @param vehicles to choose from where the form was printed for none

@@ -84,7 +84,7 @@ public enum Method {
     ISOLATION_COMBINED("isolation-combined", "Ω", List.of(), List.of("workingV", "limitOhmPerVolt"), List.of()),
     /** The capacitances of the vehicle's parts against the chassis, all at the working voltage. */
     Y_CAPACITORS("y-capacitor-energy", "J", List.of(), List.of("voltageV"), List.of("limitJ")),
-    /** Each pack by the meter and by its own word, and how far apart they are before they are joined. */
+    /** Each pack by the meter and by what it reports, and how far apart they are before they are joined. */
     PACK_VOLTAGES("pack-voltages", "V", List.of(), List.of("workingV", "windowV", "agreementPercent"), List.of());
 
     private final String calculation;

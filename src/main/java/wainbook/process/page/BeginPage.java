@@ -29,7 +29,7 @@ import wainbook.process.draft.RouteDraft;
 import wainbook.process.draft.SheetDraft;
 import wainbook.works.Role;
 
-/** Begins a new sheet, route or isolation plan as a copy of one that is in force, to be written over. */
+/** Begins a new sheet, route or isolation plan as a copy of one that is in force, to be typed in. */
 @Path("/process/{thing}/new")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({Role.worksEngineer, Role.qualityEngineer})

@@ -15,7 +15,7 @@ import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Finding;
 import wainbook.station.StationSaying.Judgement;
 
-/** The packs of a vehicle before they are joined: each against its own word, and all against one another. */
+/** The packs of a vehicle before they are joined: each against what it reports, and all against one another. */
 record OfPacks(Figures in, List<String> packs) {
 
     private static final String PRACTICE = "common practice, no source";
