@@ -22,6 +22,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.order.Holding;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Stops;
@@ -189,10 +190,9 @@ public class Comparing {
         boolean dangerous = form.touches().stream()
                 .flatMap(touch -> touch.readings().stream())
                 .anyMatch(read -> limits.dangerous(read.pair(), read.volt()));
-        int next = 1 + (int) vehicle.saying(Held.class).count();
         return dangerous
                 ? Optional.of(new Held(
-                        next,
+                        Holding.next(vehicle),
                         HoldKind.SAFETY,
                         List.of(Stops.WORK, Stops.SIGN, Stops.MOVE),
                         Words.of("paper.holdForVoltage", source.form())))
