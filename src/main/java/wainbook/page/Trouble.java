@@ -14,6 +14,7 @@ public record Trouble(Kind kind, Optional<String> detail, Optional<String> refer
     /** What can happen to a request, each with its own words. */
     public enum Kind {
         FORBIDDEN(403, "forbidden"),
+        FOREIGN(400, "foreign"),
         MISSING(404, "missing"),
         STALE(409, "stale"),
         FAILED(500, "failed");

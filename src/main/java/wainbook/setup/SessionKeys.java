@@ -9,16 +9,16 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.util.Base64;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 
-/** The keys that session cookies are made with: made at the first start, kept in the data folder, read by us alone. */
+/**
+ * The key that session cookies are made with: made at the first start, kept in the data folder, read by us alone. Form tokens get no key
+ * of their own: with one, every page that is opened makes the forms of all others stale.
+ */
 final class SessionKeys {
 
-    private static final List<String> PROPERTIES =
-            List.of("quarkus.http.auth.session.encryption-key", "quarkus.rest-csrf.token-signature-key");
+    private static final String PROPERTY = "quarkus.http.auth.session.encryption-key";
 
     private SessionKeys() {}
 
@@ -32,9 +32,7 @@ final class SessionKeys {
             try (Reader reader = Files.newBufferedReader(file)) {
                 kept.load(reader);
             }
-            var keys = new LinkedHashMap<String, String>();
-            PROPERTIES.forEach(property -> keys.put(property, kept.getProperty(property)));
-            return keys;
+            return Map.of(PROPERTY, kept.getProperty(PROPERTY));
         } catch (IOException unreadable) {
             throw new UncheckedIOException("The session keys cannot be read or made in " + file, unreadable);
         }
@@ -42,13 +40,10 @@ final class SessionKeys {
 
     private static void make(Path data, Path file) throws IOException {
         Files.createDirectories(data);
-        var random = new SecureRandom();
+        byte[] secret = new byte[32];
+        new SecureRandom().nextBytes(secret);
         var keys = new Properties();
-        for (String property : PROPERTIES) {
-            byte[] secret = new byte[32];
-            random.nextBytes(secret);
-            keys.setProperty(property, Base64.getUrlEncoder().withoutPadding().encodeToString(secret));
-        }
+        keys.setProperty(PROPERTY, Base64.getUrlEncoder().withoutPadding().encodeToString(secret));
         Files.createFile(file);
         if (Files.getFileStore(file).supportsFileAttributeView("posix")) {
             Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));

@@ -107,7 +107,20 @@ class OrderPagesTest {
         Map<String, Object> form = engineer.form("/orders/new");
         form.keySet().removeIf(name -> name.startsWith("csrf"));
         fill(form);
-        assertThat(engineer.send("/orders/new", form).statusCode()).isEqualTo(400);
+        Response turnedAway = engineer.send("/orders/new", form);
+        assertThat(turnedAway.statusCode()).isEqualTo(400);
+        assertThat(turnedAway.asString())
+                .contains("Nothing was recorded", "Go back: what you typed still stands there");
+    }
+
+    @Test
+    void a_form_stays_good_while_other_pages_are_opened_beside_it() {
+        Browsing engineer = Browsing.as(Cast.WORKS_ENGINEER);
+        Map<String, Object> form = engineer.form("/orders/new");
+        engineer.form("/matters");
+        engineer.page("/line");
+        fill(form);
+        assertThat(engineer.send("/orders/new", form).statusCode()).isEqualTo(303);
     }
 
     @ParameterizedTest
