@@ -5,7 +5,10 @@ import jakarta.ws.rs.NotFoundException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.act.Moment;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
@@ -33,6 +36,7 @@ import wainbook.paper.PaperSaying.Transcribed;
 import wainbook.paper.Using;
 import wainbook.paper.Written;
 import wainbook.permit.PermitSaying;
+import wainbook.station.PaperItem;
 import wainbook.station.SayingInWords;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.TakenFromPaper;
@@ -141,32 +145,34 @@ class PaperLook {
         var said = (Transcribed) waiting.saying();
         Outcome<List<Saying>> lands = comparing.lands(ledger.history(Subject.workOrder(said.vehicle())), waiting, now);
         List<Reason> own = comparing.against(Optional.of(form), form.number(), said.transcription(), now.who());
-        var formats = new Formats(day.zone());
+        Map<String, String> titles = sheets.items(form).stream()
+                .collect(Collectors.toMap(PaperItem::key, PaperItem::title, (one, other) -> one));
         return new CompareView(
                 new FormLine(form),
                 said,
                 waiting.moment().who(),
                 waiting.moment().at(),
-                new WrittenInWords(formats).of(Written.of(said)),
-                lands.fold(PaperLook::inWords, reasons -> List.of()),
+                new WrittenInWords(new Formats(day.zone()), titles).of(Written.of(said)),
+                lands.fold(sayings -> inWords(sayings, titles), reasons -> List.of()),
                 own.isEmpty() ? lands.reasons() : own,
                 filled);
     }
 
     /** What would stand at the vehicle, in words. */
-    private static List<String> inWords(List<Saying> sayings) {
+    private static List<String> inWords(List<Saying> sayings, Map<String, String> titles) {
         return sayings.stream()
                 .filter(said -> !(said instanceof TakenFromPaper))
-                .map(PaperLook::inWords)
+                .map(said -> inWords(said, titles))
                 .toList();
     }
 
-    private static String inWords(Saying said) {
+    private static String inWords(Saying said, Map<String, String> titles) {
         if (said instanceof Observed observed) {
-            return Words.of("paper.landsObserved", observed.about().item(), bare(observed.notCountedFor()));
+            return Words.of(
+                    "paper.landsObserved", title(observed.about().item(), titles), bare(observed.notCountedFor()));
         }
         if (said instanceof wainbook.station.StationSaying.Result result) {
-            return Words.of("paper.landsResult", result.about().item(), SayingInWords.of(result));
+            return Words.of("paper.landsResult", title(result.about().item(), titles), SayingInWords.of(result));
         }
         if (said instanceof OnPaper paper) {
             return paper.notShown().isEmpty()
@@ -184,6 +190,10 @@ class PaperLook {
         return said instanceof NonconformityOpened opened
                 ? Words.of("paper.landsNonconformity", opened.what())
                 : Words.of("paper.landsMore");
+    }
+
+    private static String title(String item, Map<String, String> titles) {
+        return titles.getOrDefault(item, item);
     }
 
     private static String bare(List<String> keys) {

@@ -3,6 +3,7 @@ package wainbook.paper.page;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import wainbook.isolation.paper.IsolationForm;
 import wainbook.page.Formats;
@@ -14,8 +15,12 @@ import wainbook.station.PaperLine;
 import wainbook.station.StationSaying.Figure;
 import wainbook.works.PersonInWords;
 
-/** What stands on a filled-in form, line by line, for whoever compares it with the photograph. */
-record WrittenInWords(Formats formats) {
+/**
+ * What stands on a filled-in form, line by line, for whoever compares it with the photograph.
+ *
+ * @param titles what the form says of each check item, by its key
+ */
+record WrittenInWords(Formats formats, Map<String, String> titles) {
 
     List<Fact> of(Written written) {
         if (written instanceof Written.Items items) {
@@ -31,7 +36,7 @@ record WrittenInWords(Formats formats) {
         String with = line.instrument()
                 .map(code -> (values.isEmpty() ? "" : values + ", ") + Words.of("paper.withInstrument", code))
                 .orElse(values.isEmpty() ? Words.of("paper.done") : values);
-        return fact(line.item(), with, line.doer(), line.doneAt());
+        return fact(titles.getOrDefault(line.item(), line.item()), with, line.doer(), line.doneAt());
     }
 
     private List<Fact> isolation(IsolationForm form) {
