@@ -11,7 +11,7 @@ import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Used;
-import wainbook.station.Wanted;
+import wainbook.station.words.Wanted;
 
 /**
  * What a result stood on at its time, as its entry keeps it.

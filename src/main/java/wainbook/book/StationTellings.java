@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wainbook.page.Words;
-import wainbook.station.HelpCall;
 import wainbook.station.StationSaying.Attached;
 import wainbook.station.StationSaying.Attended;
 import wainbook.station.StationSaying.CarriedOver;
@@ -36,6 +35,7 @@ import wainbook.station.StationSaying.Voided;
 import wainbook.station.StationSaying.WaitBegun;
 import wainbook.station.StationSaying.Waited;
 import wainbook.station.determination.DeterminedInWords;
+import wainbook.station.help.HelpCall;
 import wainbook.station.joint.RecheckInWords;
 
 /** How work at the vehicle is told. */

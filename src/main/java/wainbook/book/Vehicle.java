@@ -17,7 +17,7 @@ import wainbook.page.RouteBar;
 import wainbook.page.Words;
 import wainbook.permit.page.PermitLine;
 import wainbook.quality.containment.VehicleDoubt;
-import wainbook.station.HelpCall;
+import wainbook.station.help.HelpCall;
 
 /**
  * The whole of one vehicle as its page shows it.

@@ -33,13 +33,13 @@ import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.process.Station;
 import wainbook.quality.containment.VehicleDoubts;
-import wainbook.station.HelpCall;
 import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.LotUsed;
 import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.Voided;
-import wainbook.station.Workplace;
+import wainbook.station.help.HelpCall;
+import wainbook.station.work.Workplace;
 import wainbook.works.PersonName;
 import wainbook.works.WorksDay;
 

@@ -8,7 +8,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
-import wainbook.station.Workplace;
+import wainbook.station.work.Workplace;
 import wainbook.works.Person;
 import wainbook.works.WorksDay;
 

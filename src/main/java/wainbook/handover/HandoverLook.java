@@ -15,7 +15,7 @@ import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
-import wainbook.station.Workplace;
+import wainbook.station.work.Workplace;
 import wainbook.works.WorksDay;
 
 /** Brings together what handing over is judged from. */

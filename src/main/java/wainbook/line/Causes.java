@@ -8,7 +8,7 @@ import java.util.function.Function;
 import wainbook.gate.Gate;
 import wainbook.page.Formats;
 import wainbook.page.Words;
-import wainbook.station.HelpCall;
+import wainbook.station.help.HelpCall;
 
 /**
  * Why a vehicle or a station stands as it does, in sentences with links.

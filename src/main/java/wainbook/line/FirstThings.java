@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import wainbook.page.Words;
-import wainbook.station.HelpCall;
 import wainbook.station.StationSaying.Help;
+import wainbook.station.help.HelpCall;
 
 /**
  * What people can do now that frees most, by plain rules: whoever was called for safety; then gates that are ready and

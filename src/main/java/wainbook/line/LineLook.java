@@ -12,7 +12,7 @@ import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 import wainbook.process.Releases;
 import wainbook.station.DeferredWork;
-import wainbook.station.Workplace;
+import wainbook.station.work.Workplace;
 import wainbook.works.WorksDay;
 
 /** The line at one moment, read from the record. */

@@ -29,9 +29,9 @@ import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.safety.stop.Stops;
-import wainbook.station.BarredUntilDone;
 import wainbook.station.StationSaying.Bar;
-import wainbook.station.Workplace;
+import wainbook.station.deferral.BarredUntilDone;
+import wainbook.station.work.Workplace;
 
 /** Moves a vehicle. */
 @ApplicationScoped

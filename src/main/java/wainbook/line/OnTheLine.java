@@ -23,8 +23,8 @@ import wainbook.page.Formats;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.Station;
-import wainbook.station.HelpCall;
-import wainbook.station.Workplace;
+import wainbook.station.help.HelpCall;
+import wainbook.station.work.Workplace;
 
 /** The vehicles on the line as one drawing sees them; each is folded once, when it is asked for. */
 final class OnTheLine {

@@ -10,8 +10,8 @@ import wainbook.matter.Nonconformity;
 import wainbook.order.HoldInWords;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
-import wainbook.station.HelpCall;
 import wainbook.station.StageRecord;
+import wainbook.station.help.HelpCall;
 
 /**
  * What is known of a vehicle at a station.

@@ -37,8 +37,8 @@ import wainbook.permit.PermitForm;
 import wainbook.permit.PermitSaying;
 import wainbook.process.Releases;
 import wainbook.process.plan.Plan;
-import wainbook.station.Paperwork;
-import wainbook.station.Paperwork.Source;
+import wainbook.station.paper.Paperwork;
+import wainbook.station.paper.Paperwork.Source;
 
 /**
  * The second person: compares what was typed in with the photograph, and agrees or sends it back. On agreement all of it

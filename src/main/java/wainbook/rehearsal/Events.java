@@ -13,10 +13,10 @@ import wainbook.order.OrderSaying.Stops;
 import wainbook.process.Ask;
 import wainbook.process.Condition;
 import wainbook.process.JointClass;
-import wainbook.station.Calling;
-import wainbook.station.Deferral;
 import wainbook.station.ItemState;
 import wainbook.station.StationSaying.Help;
+import wainbook.station.deferral.Deferral;
+import wainbook.station.help.Calling;
 import wainbook.works.Role;
 
 /** What happens at a vehicle beside the work: holds, reports and their decisions, work left for later, calls for help. */

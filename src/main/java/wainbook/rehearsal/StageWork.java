@@ -20,12 +20,12 @@ import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
 import wainbook.station.ItemState;
 import wainbook.station.ItemState.Status;
-import wainbook.station.Recording;
 import wainbook.station.Reply;
 import wainbook.station.StageRecord;
-import wainbook.station.ToolNeeded;
-import wainbook.station.Voiding;
 import wainbook.station.determination.KnownResistor;
+import wainbook.station.entry.Recording;
+import wainbook.station.entry.Voiding;
+import wainbook.station.tool.ToolNeeded;
 
 /** The work of one stage at one vehicle, item by item. */
 final class StageWork {

@@ -20,7 +20,7 @@ import wainbook.order.OrderSaying.FactStated;
 import wainbook.order.Ordering;
 import wainbook.setup.DemoWorks;
 import wainbook.station.ItemState;
-import wainbook.station.Voiding;
+import wainbook.station.entry.Voiding;
 import wainbook.works.Person;
 import wainbook.works.Role;
 

@@ -35,7 +35,7 @@ import wainbook.station.StationSaying.WaitBegun;
 import wainbook.station.joint.BoltReading;
 
 /** Follows one item through a vehicle's stream, entry by entry. */
-final class ItemFold {
+public final class ItemFold {
 
     /** After this time a name on an item no longer keeps others from it. */
     static final Duration NAME_STANDS = Duration.ofMinutes(30);
@@ -160,7 +160,7 @@ final class ItemFold {
     }
 
     /** A second hit is no tightening, and uses up no try. */
-    static boolean secondHit(Result result) {
+    public static boolean secondHit(Result result) {
         return result instanceof Tightened joint && BoltReading.onlySecondHits(joint);
     }
 

@@ -79,12 +79,12 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
     }
 
     /** What the sheet and its earlier items give to a determination on this vehicle. */
-    GivenInputs given(Ask.Determine ask) {
+    public GivenInputs given(Ask.Determine ask) {
         return GivenInputs.of(ask, this::determined);
     }
 
     /** The insulation resistances by other methods or of other circuits: the vehicle is judged by the lowest of them. */
-    Stream<String> besides(CheckItem inHand) {
+    public Stream<String> besides(CheckItem inHand) {
         return items.stream()
                 .filter(state -> !state.key().equals(inHand.key())
                         && inHand.asks() instanceof Ask.Determine own

@@ -23,10 +23,10 @@ import wainbook.process.CheckItem;
 import wainbook.process.Condition;
 import wainbook.rehearsal.PlayedVehicles.AtWork;
 import wainbook.station.ItemState;
-import wainbook.station.Recording;
 import wainbook.station.Reply;
-import wainbook.station.Voiding;
-import wainbook.station.Workplace;
+import wainbook.station.entry.Recording;
+import wainbook.station.entry.Voiding;
+import wainbook.station.work.Workplace;
 import wainbook.works.InstrumentRow;
 
 /**

@@ -32,7 +32,7 @@ import wainbook.order.WorkOrder;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.station.StageRecord;
-import wainbook.station.Workplace;
+import wainbook.station.work.Workplace;
 
 /**
  * A bus of the demo works that stands finished in the yard, all gates signed: its entries are written straight into the

@@ -24,7 +24,7 @@ import wainbook.ledger.Subject;
 import wainbook.matter.OpenMatter;
 import wainbook.matter.OpenMatters;
 import wainbook.permit.PermitSaying.Ticked;
-import wainbook.station.Workplace;
+import wainbook.station.work.Workplace;
 import wainbook.works.InstrumentRow;
 import wainbook.works.WorksDay;
 

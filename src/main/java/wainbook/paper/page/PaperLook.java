@@ -33,9 +33,9 @@ import wainbook.paper.PaperSaying.Transcribed;
 import wainbook.paper.Using;
 import wainbook.paper.Written;
 import wainbook.permit.PermitSaying;
-import wainbook.station.SayingInWords;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.TakenFromPaper;
+import wainbook.station.words.SayingInWords;
 import wainbook.works.WorksDay;
 
 /** Reads forms for whoever looks at them. */
