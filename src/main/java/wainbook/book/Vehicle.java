@@ -6,7 +6,7 @@ import wainbook.gate.Gate;
 import wainbook.handover.DocumentSet;
 import wainbook.isolation.page.InWords;
 import wainbook.line.Standing;
-import wainbook.line.StationState;
+import wainbook.line.station.StationState;
 import wainbook.matter.Nonconformity;
 import wainbook.order.FactQuestion;
 import wainbook.order.HoldInWords;

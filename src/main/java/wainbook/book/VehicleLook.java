@@ -19,7 +19,7 @@ import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
 import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
-import wainbook.line.LineLook;
+import wainbook.line.page.LineLook;
 import wainbook.matter.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.HoldInWords;

@@ -11,7 +11,7 @@ import wainbook.handover.Noting;
 import wainbook.isolation.step.TakeStep;
 import wainbook.ledger.EvidenceFiles;
 import wainbook.ledger.Ledger;
-import wainbook.line.Move;
+import wainbook.line.move.Move;
 import wainbook.matter.Disposal;
 import wainbook.matter.Reporting;
 import wainbook.order.Holding;

@@ -13,7 +13,7 @@ import wainbook.handover.DocumentSet;
 import wainbook.handover.HandingOver;
 import wainbook.handover.HandoverSaying;
 import wainbook.handover.Noting;
-import wainbook.line.Move;
+import wainbook.line.move.Move;
 import wainbook.order.Intake;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.FactStated;

@@ -28,7 +28,7 @@ import wainbook.isolation.step.Wanted;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.line.Move;
+import wainbook.line.move.Move;
 import wainbook.order.Holding;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.Held;

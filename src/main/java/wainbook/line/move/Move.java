@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.move;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.cause;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import wainbook.gate.Gate;
+import wainbook.line.station.Situation;
+import wainbook.line.station.StationState;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.station.help.HelpCall;
@@ -15,17 +17,18 @@ import wainbook.station.help.HelpCall;
  *
  * @param titles of stations by their codes
  */
-record Causes(Chain chain, Function<String, Optional<Situation>> at, Function<String, String> titles, Clock clock) {
+public record Causes(
+        Chain chain, Function<String, Optional<Situation>> at, Function<String, String> titles, Clock clock) {
 
     /** How times are written, and what time it is. */
-    record Clock(Formats formats, Instant now) {
+    public record Clock(Formats formats, Instant now) {
         String when(Instant at) {
             boolean today = formats.day(at).equals(formats.day(now));
             return today ? formats.clock(at) : formats.day(at) + " " + formats.clock(at);
         }
     }
 
-    List<Cause> of(Situation here) {
+    public List<Cause> of(Situation here) {
         String vehicle = "/orders/" + here.order().number();
         var causes = new ArrayList<Cause>();
         here.calls().forEach(call -> causes.add(help(here, call)));
@@ -88,7 +91,7 @@ record Causes(Chain chain, Function<String, Optional<Situation>> at, Function<St
     }
 
     /** Why nothing stands at a station; {@code none} where nothing is on its way either. */
-    Cause starved(String station, Cause none) {
+    public Cause starved(String station, Cause none) {
         return chain.cause(station)
                 .flatMap(at)
                 .map(other -> Cause.at(

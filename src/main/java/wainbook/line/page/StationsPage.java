@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import io.quarkus.security.Authenticated;
 import jakarta.ws.rs.GET;
@@ -9,7 +9,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.Comparator;
 import java.util.List;
-import wainbook.line.LineNow.Row;
+import wainbook.line.page.LineNow.Row;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Redirect;
 

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

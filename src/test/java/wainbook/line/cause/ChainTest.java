@@ -1,12 +1,12 @@
-package wainbook.line;
+package wainbook.line.cause;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static wainbook.line.StationState.AWAITING_SIGN_OFF;
-import static wainbook.line.StationState.BLOCKED;
-import static wainbook.line.StationState.HELD;
-import static wainbook.line.StationState.OVER_TAKT;
-import static wainbook.line.StationState.STARVED;
-import static wainbook.line.StationState.WORKING;
+import static wainbook.line.station.StationState.AWAITING_SIGN_OFF;
+import static wainbook.line.station.StationState.BLOCKED;
+import static wainbook.line.station.StationState.HELD;
+import static wainbook.line.station.StationState.OVER_TAKT;
+import static wainbook.line.station.StationState.STARVED;
+import static wainbook.line.station.StationState.WORKING;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +15,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import wainbook.line.Chain.Post;
+import wainbook.line.cause.Chain.Post;
+import wainbook.line.station.StationState;
 
 class ChainTest {
 

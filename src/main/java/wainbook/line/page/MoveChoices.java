@@ -1,9 +1,10 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
+import wainbook.line.move.MoveRules;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.page.Option;
 import wainbook.page.Words;

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.move;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +10,7 @@ import wainbook.isolation.Isolation;
 import wainbook.isolation.Lock;
 import wainbook.isolation.paper.PaperIsolations;
 import wainbook.ledger.History;
-import wainbook.line.Move.ToMove;
+import wainbook.line.move.Move.ToMove;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
@@ -30,7 +30,7 @@ import wainbook.station.StageRecord;
  * @param barsDriving work given to a later stage that bars driving until it is done
  * @param stopped safety stops at the place it would come to
  */
-record MoveRules(
+public record MoveRules(
         History history,
         WorkOrder order,
         ToMove asked,
@@ -43,7 +43,7 @@ record MoveRules(
         List<Stop> stopped) {
 
     /** What the mover looks at and confirms before any wheel turns. */
-    static final List<String> CONFIRMED = List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan");
+    public static final List<String> CONFIRMED = List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan");
 
     List<Reason> against() {
         var against = new ArrayList<Reason>();

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.station;
 
 /**
  * What is known of a station, and the state that follows: the first line that is true.
@@ -8,14 +8,14 @@ package wainbook.line;
  * @param done every item is settled, nothing undecided and nothing refused stands against the gate
  * @param signed the gate is signed, and the evidence is what was signed
  */
-record Signs(boolean down, boolean vehicle, boolean held, boolean done, boolean signed, boolean overTakt) {
+public record Signs(boolean down, boolean vehicle, boolean held, boolean done, boolean signed, boolean overTakt) {
 
-    static Signs empty() {
+    public static Signs empty() {
         return new Signs(false, false, false, false, false, false);
     }
 
     /** Elapsed time above the takt is shown beside every state; it is the state only while work is open. */
-    StationState state() {
+    public StationState state() {
         if (down) {
             return StationState.DOWN;
         }

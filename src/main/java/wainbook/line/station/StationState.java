@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.station;
 
 import java.util.Locale;
 import wainbook.page.Words;

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
@@ -8,8 +8,10 @@ import java.util.Set;
 import java.util.UUID;
 import wainbook.act.Reason;
 import wainbook.ledger.History;
-import wainbook.line.Move.ToMove;
-import wainbook.line.MoveChoices.Choice;
+import wainbook.line.move.Move;
+import wainbook.line.move.Move.ToMove;
+import wainbook.line.move.MoveRules;
+import wainbook.line.page.MoveChoices.Choice;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.WorkOrder;
 import wainbook.page.Words;

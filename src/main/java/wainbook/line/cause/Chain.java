@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.cause;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import wainbook.line.station.StationState;
 
 /**
  * Who a waiting station waits for in the end. Blocked: forward over blocked stations to the first that is not. Starved: back
  * over empty stations to the first vehicle.
  */
-record Chain(Function<String, Post> posts) {
+public record Chain(Function<String, Post> posts) {
 
     /**
      * A station among its neighbours.
@@ -20,15 +21,15 @@ record Chain(Function<String, Post> posts) {
      * @param next the stations that the vehicle goes to next, one of them; none at the end of its route
      * @param before the stations that vehicles come from
      */
-    record Post(String station, StationState state, boolean taken, List<String> next, List<String> before) {
-        Post {
+    public record Post(String station, StationState state, boolean taken, List<String> next, List<String> before) {
+        public Post {
             next = List.copyOf(next);
             before = List.copyOf(before);
         }
     }
 
     /** The station that is the cause; empty where the way is free, nothing comes, or the station does not wait. */
-    Optional<String> cause(String station) {
+    public Optional<String> cause(String station) {
         Post post = posts.apply(station);
         return switch (post.state()) {
             case BLOCKED -> ahead(post);

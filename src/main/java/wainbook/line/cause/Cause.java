@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.cause;
 
 import java.util.Optional;
 
@@ -9,7 +9,7 @@ public record Cause(String text, Optional<String> path) {
         return new Cause(text, Optional.empty());
     }
 
-    static Cause at(String path, String text) {
+    public static Cause at(String path, String text) {
         return new Cause(text, Optional.of(path));
     }
 }

@@ -1,10 +1,12 @@
-package wainbook.line;
+package wainbook.line.cause;
 
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import wainbook.line.station.Situation;
+import wainbook.line.station.StationState;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Help;
 import wainbook.station.help.HelpCall;
@@ -14,7 +16,7 @@ import wainbook.station.help.HelpCall;
  * vehicles that can move on; then nonconformities, holds, other calls for help. Within each the one for which most stations
  * wait, then the oldest. No minutes are promised.
  */
-final class FirstThings {
+public final class FirstThings {
 
     static final int SHOWN = 6;
 
@@ -31,7 +33,7 @@ final class FirstThings {
     }
 
     /** @param waiting how many stations wait for each station, in the end */
-    static List<First> of(List<Situation> line, Map<String, Long> waiting) {
+    public static List<First> of(List<Situation> line, Map<String, Long> waiting) {
         var things = new FirstThings(waiting);
         line.forEach(things::look);
         return things.found.stream()

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.station;
 
 import java.time.Instant;
 import java.util.Comparator;
@@ -21,7 +21,7 @@ import wainbook.station.help.HelpCall;
  * @param calls for help that are not settled, oldest first
  * @param minutes working minutes at the station
  */
-record Situation(
+public record Situation(
         History history,
         WorkOrder order,
         Optional<Gate> gate,
@@ -31,13 +31,13 @@ record Situation(
         long minutes,
         double allowedMin) {
 
-    Situation {
+    public Situation {
         nonconformities = List.copyOf(nonconformities);
         holds = List.copyOf(holds);
         calls = List.copyOf(calls);
     }
 
-    String station() {
+    public String station() {
         return order.at().map(Place::place).orElse("");
     }
 
@@ -53,12 +53,12 @@ record Situation(
                 minutes > allowedMin);
     }
 
-    StationState state() {
+    public StationState state() {
         return signs().state();
     }
 
     /** Since when the state is as it is, as far as the record shows. */
-    Instant since() {
+    public Instant since() {
         Instant came = order.since().orElse(Instant.EPOCH);
         return switch (state()) {
             case DOWN -> down().map(HelpCall::since).orElse(came);
@@ -74,7 +74,7 @@ record Situation(
         return calls.stream().filter(call -> call.stops(station())).findFirst();
     }
 
-    Optional<StageRecord> record() {
+    public Optional<StageRecord> record() {
         return gate.map(Gate::record);
     }
 

@@ -1,8 +1,12 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import wainbook.line.Standing;
+import wainbook.line.cause.Cause;
+import wainbook.line.cause.FirstThings;
+import wainbook.line.station.StationState;
 import wainbook.order.OrderList;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.station;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.move;
 
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.POST;
@@ -7,7 +7,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import wainbook.line.Move.ToMove;
+import wainbook.line.move.Move.ToMove;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;

@@ -1,10 +1,14 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.Optional;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
+import wainbook.line.OnTheLine;
+import wainbook.line.Standing;
+import wainbook.line.cause.Causes;
+import wainbook.line.station.Situation;
 import wainbook.order.OrderBar;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;

@@ -1,7 +1,7 @@
-package wainbook.line;
+package wainbook.line.move;
 
 import java.util.Optional;
-import wainbook.line.Move.ToMove;
+import wainbook.line.move.Move.ToMove;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
 

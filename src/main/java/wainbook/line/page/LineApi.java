@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import io.quarkus.security.Authenticated;
 import jakarta.ws.rs.GET;
@@ -6,6 +6,9 @@ import jakarta.ws.rs.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import wainbook.line.Standing;
+import wainbook.line.cause.Cause;
+import wainbook.line.station.StationState;
 import wainbook.page.SignedIn;
 import wainbook.works.Shifts;
 

@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -14,6 +14,13 @@ import java.util.stream.Stream;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
+import wainbook.line.OnTheLine;
+import wainbook.line.Standing;
+import wainbook.line.cause.Cause;
+import wainbook.line.cause.Causes;
+import wainbook.line.cause.FirstThings;
+import wainbook.line.station.Situation;
+import wainbook.line.station.StationState;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.WorkOrder.Phase;

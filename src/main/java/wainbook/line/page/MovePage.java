@@ -1,4 +1,4 @@
-package wainbook.line;
+package wainbook.line.page;
 
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -16,8 +16,10 @@ import wainbook.act.Outcome;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
-import wainbook.line.Move.ToMove;
-import wainbook.line.MoveChoices.Choice;
+import wainbook.line.move.Move;
+import wainbook.line.move.Move.ToMove;
+import wainbook.line.move.MoveRules;
+import wainbook.line.page.MoveChoices.Choice;
 import wainbook.order.Numbers;
 import wainbook.order.WorkOrder;
 import wainbook.page.Filled;
