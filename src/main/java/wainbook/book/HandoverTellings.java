@@ -1,9 +1,9 @@
 package wainbook.book;
 
-import wainbook.handover.DocumentLine;
 import wainbook.handover.HandoverSaying.DocumentNoted;
 import wainbook.handover.HandoverSaying.SetJudged;
 import wainbook.handover.Standing;
+import wainbook.handover.document.DocumentLine;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 

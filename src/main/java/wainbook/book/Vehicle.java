@@ -3,7 +3,7 @@ package wainbook.book;
 import java.util.List;
 import java.util.Optional;
 import wainbook.gate.Gate;
-import wainbook.handover.DocumentSet;
+import wainbook.handover.document.DocumentSet;
 import wainbook.isolation.page.InWords;
 import wainbook.line.Standing;
 import wainbook.line.station.StationState;

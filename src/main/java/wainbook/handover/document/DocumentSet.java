@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.document;
 
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import wainbook.handover.Document.Noted;
 import wainbook.handover.HandoverSaying.DocumentNoted;
+import wainbook.handover.Standing;
+import wainbook.handover.document.Document.Noted;
 import wainbook.handover.requirement.Requirements;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
@@ -25,7 +26,7 @@ public record DocumentSet(String set, int revision, LocalDate handover, List<Doc
         documents = List.copyOf(documents);
     }
 
-    static DocumentSet of(Requirements rules, History history, WorkOrder order, LocalDate handover) {
+    public static DocumentSet of(Requirements rules, History history, WorkOrder order, LocalDate handover) {
         Map<String, Noted> notes = new HashMap<>();
         history.saying(DocumentNoted.class).forEach(entry -> {
             Noted noted = noted(entry);

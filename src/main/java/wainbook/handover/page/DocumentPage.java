@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.page;
 
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -20,7 +20,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
+import wainbook.handover.HandoverLook;
 import wainbook.handover.HandoverSaying.State;
+import wainbook.handover.Noting;
+import wainbook.handover.document.Document;
+import wainbook.handover.document.DocumentLine;
 import wainbook.ledger.EvidenceFiles;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;

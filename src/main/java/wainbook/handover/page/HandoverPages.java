@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.page;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

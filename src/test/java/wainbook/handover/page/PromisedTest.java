@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

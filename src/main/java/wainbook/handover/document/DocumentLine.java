@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.document;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import wainbook.act.Reason;
 import wainbook.handover.HandoverSaying.DocumentNoted;
+import wainbook.handover.Standing;
 import wainbook.handover.requirement.Rule;
 import wainbook.order.FactQuestion;
 import wainbook.page.Formats;

@@ -1,9 +1,10 @@
-package wainbook.handover;
+package wainbook.handover.document;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import wainbook.handover.HandoverSaying.DocumentNoted;
 import wainbook.handover.HandoverSaying.SetJudged;
 import wainbook.handover.HandoverSaying.State;
+import wainbook.handover.Standing;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Projection;
 

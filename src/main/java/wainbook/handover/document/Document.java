@@ -1,9 +1,10 @@
-package wainbook.handover;
+package wainbook.handover.document;
 
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import wainbook.handover.HandoverSaying.DocumentNoted;
+import wainbook.handover.Standing;
 import wainbook.handover.requirement.Requirement;
 import wainbook.handover.requirement.Rule;
 

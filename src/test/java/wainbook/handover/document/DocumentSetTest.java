@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import wainbook.act.Moment;
 import wainbook.handover.HandoverSaying.DocumentNoted;
 import wainbook.handover.HandoverSaying.State;
+import wainbook.handover.Standing;
 import wainbook.handover.requirement.Requirements;
 import wainbook.handover.requirement.Rule;
 import wainbook.handover.requirement.RuleSet;

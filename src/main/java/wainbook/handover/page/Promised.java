@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.page;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;

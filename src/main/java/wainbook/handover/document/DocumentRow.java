@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.document;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
@@ -9,7 +9,7 @@ import java.util.List;
 /** A document of a vehicle that was handed over, and whether anything was left to do about it by what was said of it. */
 @Entity
 @Table(name = "document_after_handover")
-class DocumentRow extends PanacheEntityBase {
+public class DocumentRow extends PanacheEntityBase {
     @Id
     public String id;
 
@@ -20,7 +20,7 @@ class DocumentRow extends PanacheEntityBase {
         return workOrder + "/" + requirement;
     }
 
-    static List<String> ordersWithOpen() {
+    public static List<String> ordersWithOpen() {
         return getEntityManager()
                 .createQuery("select distinct workOrder from DocumentRow where isOpen order by workOrder", String.class)
                 .getResultList();

@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.page;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import wainbook.handover.document.DocumentSet;
 import wainbook.order.OrderList;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;

@@ -1,10 +1,15 @@
-package wainbook.handover;
+package wainbook.handover.page;
 
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
+import wainbook.handover.HandoverLook;
+import wainbook.handover.HandoverRules;
+import wainbook.handover.document.Document;
+import wainbook.handover.document.DocumentLine;
+import wainbook.handover.document.DocumentSet;
 import wainbook.ledger.Entry;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderList;

@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.page;
 
 import io.quarkus.hibernate.orm.panache.PanacheQuery;
 import io.quarkus.qute.TemplateInstance;
@@ -13,7 +13,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
-import wainbook.handover.HandoverList.Row;
+import wainbook.handover.HandoverLook;
+import wainbook.handover.document.DocumentSet;
+import wainbook.handover.page.HandoverList.Row;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;

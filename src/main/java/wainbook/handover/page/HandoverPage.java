@@ -1,4 +1,4 @@
-package wainbook.handover;
+package wainbook.handover.page;
 
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
@@ -14,6 +14,8 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.handover.HandingOver;
+import wainbook.handover.HandoverLook;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.order.Numbers;

@@ -1,8 +1,9 @@
-package wainbook.handover;
+package wainbook.handover.page;
 
 import java.util.Arrays;
 import java.util.List;
 import wainbook.handover.HandoverSaying.State;
+import wainbook.handover.document.DocumentLine;
 import wainbook.page.Option;
 import wainbook.page.Words;
 
