@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import java.math.BigDecimal;
 import java.util.List;

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.page;
 
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;

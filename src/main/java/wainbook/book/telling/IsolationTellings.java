@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -38,7 +38,7 @@ import wainbook.page.Refusal;
 import wainbook.page.Words;
 
 /** How the way from live to dead and back is told; its papers are told by {@link PaperTellings}. */
-final class IsolationTellings {
+public final class IsolationTellings {
 
     private IsolationTellings() {}
 
@@ -52,7 +52,7 @@ final class IsolationTellings {
     }
 
     /** What an entry came to. */
-    static Told.Verdict inWords(Verdict verdict) {
+    public static Told.Verdict inWords(Verdict verdict) {
         return switch (verdict) {
             case PASSED, FAILED -> Told.Verdict.of(verdict.passes());
             case DANGER -> new Told.Verdict(false, Words.of("book.danger"));

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.page;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -12,9 +12,11 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wainbook.act.Moment;
-import wainbook.book.Vehicle.Deferred;
-import wainbook.book.Vehicle.Fitted;
-import wainbook.book.Vehicle.GateLine;
+import wainbook.book.VehicleRecord;
+import wainbook.book.page.Vehicle.Deferred;
+import wainbook.book.page.Vehicle.Fitted;
+import wainbook.book.page.Vehicle.GateLine;
+import wainbook.book.telling.Names;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
 import wainbook.isolation.page.InWords;

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import wainbook.matter.MatterSaying.Disposed;
 import wainbook.matter.MatterSaying.NonconformityOpened;

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.hasItem;

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +39,7 @@ public record Grounds(Optional<Used> used, List<String> parts) {
     }
 
     /** The same with the paper that it was taken from before all else, where there is one. */
-    Grounds taken(Optional<TakenFromPaper> paper, Names names) {
+    public Grounds taken(Optional<TakenFromPaper> paper, Names names) {
         if (paper.isEmpty()) {
             return this;
         }
@@ -49,7 +49,7 @@ public record Grounds(Optional<Used> used, List<String> parts) {
         return new Grounds(used, more);
     }
 
-    static Grounds of(Saying saying) {
+    public static Grounds of(Saying saying) {
         if (!(saying instanceof Result result)) {
             return NONE;
         }

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import wainbook.page.Words;
 import wainbook.quality.QualitySaying.OperatorNoted;

@@ -1,10 +1,10 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import java.time.Instant;
 import wainbook.station.StationSaying.About;
 
 /** How codes and times in the record are written for people. */
-interface Names {
+public interface Names {
     String item(About about);
 
     String stage(String code);

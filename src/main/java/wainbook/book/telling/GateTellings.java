@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import wainbook.gate.GateSaying.Refused;
 import wainbook.gate.GateSaying.SignedOff;

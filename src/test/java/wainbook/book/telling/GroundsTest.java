@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

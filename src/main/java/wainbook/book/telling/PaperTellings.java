@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import java.util.Optional;
 import wainbook.isolation.IsolationSaying.HandedBack;

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.page;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import wainbook.book.telling.Names;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.page.Words;

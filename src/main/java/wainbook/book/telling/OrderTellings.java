@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import java.util.stream.Collectors;
 import wainbook.order.FactQuestion;

@@ -1,7 +1,8 @@
-package wainbook.book;
+package wainbook.book.page;
 
 import java.util.List;
 import java.util.Optional;
+import wainbook.book.VehicleRecord;
 import wainbook.gate.Gate;
 import wainbook.handover.document.DocumentSet;
 import wainbook.isolation.page.InWords;

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import java.util.HashMap;
 import java.util.Locale;
@@ -10,11 +10,11 @@ import wainbook.ledger.Saying;
 import wainbook.page.Words;
 
 /** For every kind of entry, how it is told. Each room's kinds are told by a class of their own. */
-final class Tellings {
+public final class Tellings {
 
     private final Map<Class<? extends Saying>, BiFunction<Saying, Names, Told>> byKind = new HashMap<>();
 
-    static Tellings all() {
+    public static Tellings all() {
         var tellings = new Tellings();
         OrderTellings.addTo(tellings);
         StationTellings.addTo(tellings);
@@ -38,14 +38,14 @@ final class Tellings {
     }
 
     /** A kind that nobody tells yet is told by its name. */
-    Told tell(Saying saying, Names names) {
+    public Told tell(Saying saying, Names names) {
         return Optional.ofNullable(byKind.get(saying.getClass()))
                 .map(telling -> telling.apply(saying, names))
                 .orElseGet(() -> Told.of(plain(saying.getClass())));
     }
 
     /** The room that a kind belongs to, as entries are filtered by it. */
-    static String room(Saying saying) {
+    public static String room(Saying saying) {
         return Kinds.name(saying.getClass()).replaceAll("\\..*", "");
     }
 

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import wainbook.handover.HandoverSaying.DocumentNoted;
 import wainbook.handover.HandoverSaying.SetJudged;

@@ -1,4 +1,4 @@
-package wainbook.book;
+package wainbook.book.telling;
 
 import java.util.Optional;
 import wainbook.page.Words;
@@ -10,10 +10,10 @@ import wainbook.page.Words;
  * @param value what was read, with its unit; empty where nothing was
  * @param verdict what it came to, where there is a verdict
  */
-record Told(String what, String value, Optional<Verdict> verdict) {
+public record Told(String what, String value, Optional<Verdict> verdict) {
 
     /** What an entry came to, in a word or two. */
-    record Verdict(boolean passes, String word) {
+    public record Verdict(boolean passes, String word) {
         static Verdict of(boolean passes) {
             return new Verdict(passes, Words.of(passes ? "book.pass" : "book.fail"));
         }
@@ -31,7 +31,7 @@ record Told(String what, String value, Optional<Verdict> verdict) {
         return new Told(what, value, Optional.of(Verdict.of(passes)));
     }
 
-    Told judged(Verdict later) {
+    public Told judged(Verdict later) {
         return new Told(what, value, Optional.of(later));
     }
 }
