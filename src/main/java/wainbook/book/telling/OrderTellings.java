@@ -2,7 +2,6 @@ package wainbook.book.telling;
 
 import java.util.stream.Collectors;
 import wainbook.order.FactQuestion;
-import wainbook.order.HoldChoices;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.OrderSaying.DonorAccepted;
 import wainbook.order.OrderSaying.DonorReceived;
@@ -14,6 +13,7 @@ import wainbook.order.OrderSaying.HoldReleased;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Rebound;
+import wainbook.order.hold.HoldChoices;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 

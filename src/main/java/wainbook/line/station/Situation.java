@@ -7,9 +7,9 @@ import java.util.Optional;
 import wainbook.gate.Gate;
 import wainbook.ledger.History;
 import wainbook.matter.Nonconformity;
-import wainbook.order.HoldInWords;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
+import wainbook.order.hold.HoldInWords;
 import wainbook.station.StageRecord;
 import wainbook.station.help.HelpCall;
 

@@ -1,4 +1,4 @@
-package wainbook.order;
+package wainbook.order.hold;
 
 import java.time.Instant;
 import java.util.List;
@@ -6,6 +6,7 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.HoldKind;
+import wainbook.order.WorkOrder;
 
 /**
  * A hold as pages tell of it.
@@ -23,7 +24,7 @@ public record HoldInWords(
         Instant since,
         String releasedBy) {
 
-    static HoldInWords of(Entry entry) {
+    public static HoldInWords of(Entry entry) {
         Held held = (Held) entry.saying();
         return new HoldInWords(
                 held.hold(),

@@ -1,10 +1,11 @@
-package wainbook.order;
+package wainbook.order.page;
 
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.FactStated;
 import wainbook.page.Option;
 import wainbook.predicate.Compiled;

@@ -1,4 +1,4 @@
-package wainbook.order;
+package wainbook.order.page;
 
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -17,9 +17,17 @@ import java.util.Set;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.ledger.Ledger;
+import wainbook.order.FactQuestion;
+import wainbook.order.Intake;
+import wainbook.order.Numbers;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Stops;
+import wainbook.order.Ordering;
+import wainbook.order.WorkOrder;
+import wainbook.order.hold.HoldChoices;
+import wainbook.order.hold.HoldInWords;
+import wainbook.order.hold.Holding;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 import wainbook.process.VehicleFacts;

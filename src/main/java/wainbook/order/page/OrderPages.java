@@ -1,9 +1,13 @@
-package wainbook.order;
+package wainbook.order.page;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import java.util.List;
 import wainbook.act.Reason;
+import wainbook.order.FactQuestion;
+import wainbook.order.OrderList;
+import wainbook.order.hold.HoldChoices;
+import wainbook.order.hold.HoldInWords;
 import wainbook.page.Filled;
 
 /** The pages of this room. */

@@ -1,4 +1,4 @@
-package wainbook.order;
+package wainbook.order.hold;
 
 import java.util.Arrays;
 import java.util.List;

@@ -1,4 +1,4 @@
-package wainbook.order;
+package wainbook.order.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
+import wainbook.order.OrderSaying;
 
 @QuarkusTest
 @Tag("database")

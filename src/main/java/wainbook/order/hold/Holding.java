@@ -1,4 +1,4 @@
-package wainbook.order;
+package wainbook.order.hold;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
@@ -21,6 +21,7 @@ import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.HoldReleased;
 import wainbook.order.OrderSaying.Stops;
+import wainbook.order.WorkOrder;
 import wainbook.works.Person;
 import wainbook.works.Role;
 
@@ -101,7 +102,7 @@ public class Holding {
     }
 
     /** What stands against this person's releasing the hold. Asked before a page is drawn. */
-    List<Reason> against(String order, int hold, String who) {
+    public List<Reason> against(String order, int hold, String who) {
         var asked = new ToRelease(new UUID(0, 0), order, hold, ANY_REASON);
         return against(ledger.history(Subject.workOrder(order)), asked, Person.of(ledger.history(Subject.person(who))));
     }

@@ -1,4 +1,4 @@
-package wainbook.order;
+package wainbook.order.page;
 
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -14,7 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestForm;
+import wainbook.order.Numbers;
 import wainbook.order.OrderSaying.FactStated;
+import wainbook.order.Ordering;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 import wainbook.process.Releases;

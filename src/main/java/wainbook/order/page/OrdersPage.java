@@ -1,4 +1,4 @@
-package wainbook.order;
+package wainbook.order.page;
 
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
@@ -11,7 +11,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.order.OrderList;
 import wainbook.order.WorkOrder.Phase;
+import wainbook.order.WorkOrderRow;
 import wainbook.page.Csv;
 import wainbook.page.Leaf;
 import wainbook.page.SignedIn;

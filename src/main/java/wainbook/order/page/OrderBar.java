@@ -1,4 +1,4 @@
-package wainbook.order;
+package wainbook.order.page;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import wainbook.order.OrderSaying.Binding;
+import wainbook.order.WorkOrder;
 import wainbook.page.RouteBar;
 import wainbook.page.RouteBar.Cell;
 import wainbook.process.CheckSheet;
