@@ -17,6 +17,8 @@ import wainbook.process.Joint;
 import wainbook.process.Limits;
 import wainbook.process.VehicleFacts;
 import wainbook.quality.reading.Reading;
+import wainbook.rehearsal.chance.Dice;
+import wainbook.rehearsal.vehicle.Answers;
 import wainbook.setup.files.WorksFiles;
 import wainbook.setup.files.WorksFolder;
 import wainbook.station.Reply;

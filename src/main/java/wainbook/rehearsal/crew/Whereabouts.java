@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.crew;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -8,7 +8,7 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /** At which vehicle a person or an instrument is seen when: vehicles are played one after another, and nobody is at two. */
-final class Whereabouts {
+public final class Whereabouts {
 
     /** The way from one vehicle to the next. */
     private static final Duration WAY = Duration.ofSeconds(100);
@@ -16,9 +16,9 @@ final class Whereabouts {
     private final Map<String, NavigableMap<Instant, String>> seen = new HashMap<>();
 
     /** One vehicle, as those see it who are chosen for it. */
-    record At(Whereabouts whereabouts, String order) {
+    public record At(Whereabouts whereabouts, String order) {
 
-        void seen(String code, Instant when) {
+        public void seen(String code, Instant when) {
             whereabouts.seen.computeIfAbsent(code, none -> new TreeMap<>()).put(when, order);
         }
 
@@ -30,7 +30,7 @@ final class Whereabouts {
         }
 
         /** The first moment from which it can be here. */
-        Instant here(String code, Instant from) {
+        public Instant here(String code, Instant from) {
             Instant when = from;
             while (!free(code, when, Duration.ZERO)) {
                 when = when.plus(WAY);
@@ -39,7 +39,7 @@ final class Whereabouts {
         }
     }
 
-    At at(String order) {
+    public At at(String order) {
         return new At(this, order);
     }
 }

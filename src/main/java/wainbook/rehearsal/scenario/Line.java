@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,22 +6,22 @@ import wainbook.process.Releases;
 import wainbook.process.Route;
 
 /** A route as a line of steps, each one slot long: a vehicle stays so many slots at a stage as the stage has stations. */
-record Line(List<Leg> legs) {
+public record Line(List<Leg> legs) {
 
     /** @param step the first one at this stage */
-    record Leg(String stage, int step, List<String> stations) {
+    public record Leg(String stage, int step, List<String> stations) {
 
         /** Vehicles take the stations of a stage in turn. */
-        String station(int entry) {
+        public String station(int entry) {
             return stations.get(Math.floorMod(entry, stations.size()));
         }
     }
 
-    Line {
+    public Line {
         legs = List.copyOf(legs);
     }
 
-    static Line of(Route route, Releases releases) {
+    public static Line of(Route route, Releases releases) {
         var legs = new ArrayList<Leg>();
         int step = 0;
         for (Route.Leg leg : route.legs()) {
@@ -34,7 +34,7 @@ record Line(List<Leg> legs) {
         return new Line(legs);
     }
 
-    int steps() {
+    public int steps() {
         return legs.stream().mapToInt(leg -> leg.stations().size()).sum();
     }
 }

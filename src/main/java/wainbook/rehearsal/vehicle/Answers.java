@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.vehicle;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -12,6 +12,7 @@ import wainbook.process.Ask;
 import wainbook.process.Joint;
 import wainbook.process.Limits;
 import wainbook.process.joint.CheckWay;
+import wainbook.rehearsal.chance.Dice;
 import wainbook.station.Reply;
 
 /**
@@ -21,12 +22,13 @@ import wainbook.station.Reply;
  * @param typical what is usually counted, by sheet and item
  * @param file keeps a picture or paper of a media type and gives its fingerprint
  */
-record Answers(Dice dice, String vin, Function<String, Optional<BigDecimal>> typical, Function<String, String> file) {
+public record Answers(
+        Dice dice, String vin, Function<String, Optional<BigDecimal>> typical, Function<String, String> file) {
 
     /** How far within their limits bolts come out, as a share of half the window. */
     private static final double SPREAD = 0.35;
 
-    Reply good(String item, Ask ask, Optional<Joint> joint) {
+    public Reply good(String item, Ask ask, Optional<Joint> joint) {
         Reply.Builder reply = Reply.with();
         if (ask instanceof Ask.Measure measure) {
             reply.reading(within(measure.works(), measure.legal()));
@@ -65,7 +67,7 @@ record Answers(Dice dice, String vin, Function<String, Optional<BigDecimal>> typ
     }
 
     /** A result outside the limits; empty for what cannot come out wrong. */
-    Optional<Reply> bad(Ask ask, Optional<Joint> joint) {
+    public Optional<Reply> bad(Ask ask, Optional<Joint> joint) {
         if (ask instanceof Ask.Measure measure) {
             return outside(measure).map(reading -> Reply.with().reading(reading).build());
         }

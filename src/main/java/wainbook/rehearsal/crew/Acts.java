@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.crew;
 
 import jakarta.inject.Inject;
 import jakarta.inject.Singleton;
@@ -38,106 +38,106 @@ import wainbook.works.instruments.calibration.Calibrating;
 
 /** Everything that people of a works do and look at, as the pages and the API do it. */
 @Singleton
-class Acts {
+public class Acts {
     @Inject
-    Clock clock;
+    public Clock clock;
 
     @Inject
-    Ledger ledger;
+    public Ledger ledger;
 
     @Inject
-    Releases releases;
+    public Releases releases;
 
     @Inject
-    WorksDay day;
+    public WorksDay day;
 
     @Inject
-    EvidenceFiles files;
+    public EvidenceFiles files;
 
     @Inject
-    Ordering ordering;
+    public Ordering ordering;
 
     @Inject
-    Intake intake;
+    public Intake intake;
 
     @Inject
-    Holding holding;
+    public Holding holding;
 
     @Inject
-    Keeping keepingPacks;
+    public Keeping keepingPacks;
 
     @Inject
-    Receiving receivingPacks;
+    public Receiving receivingPacks;
 
     @Inject
-    StorageChecking checkingPacks;
+    public StorageChecking checkingPacks;
 
     @Inject
-    Quarantining quarantining;
+    public Quarantining quarantining;
 
     @Inject
-    Watching watchingPacks;
+    public Watching watchingPacks;
 
     @Inject
-    Judging judgingPacks;
+    public Judging judgingPacks;
 
     @Inject
-    Recording recording;
+    public Recording recording;
 
     @Inject
-    Workplace workplace;
+    public Workplace workplace;
 
     @Inject
-    Voiding voiding;
+    public Voiding voiding;
 
     @Inject
-    Deferral deferral;
+    public Deferral deferral;
 
     @Inject
-    Calling calling;
+    public Calling calling;
 
     @Inject
-    TakeStep isolation;
+    public TakeStep isolation;
 
     @Inject
-    Reporting reporting;
+    public Reporting reporting;
 
     @Inject
-    Disposal disposal;
+    public Disposal disposal;
 
     @Inject
-    GateLook gates;
+    public GateLook gates;
 
     @Inject
-    SignOff signing;
+    public SignOff signing;
 
     @Inject
-    Calibrating calibrating;
+    public Calibrating calibrating;
 
     @Inject
-    Register register;
+    public Register register;
 
     @Inject
-    Move moving;
+    public Move moving;
 
     @Inject
-    HandoverLook documents;
+    public HandoverLook documents;
 
     @Inject
-    Noting noting;
+    public Noting noting;
 
     @Inject
-    HandingOver handing;
+    public HandingOver handing;
 
     @Inject
-    Permitting permitting;
+    public Permitting permitting;
 
     @Inject
-    wainbook.safety.miss.Reporting nearMisses;
+    public wainbook.safety.miss.Reporting nearMisses;
 
     @Inject
-    Handling handling;
+    public Handling handling;
 
     @Inject
-    Visiting visiting;
+    public Visiting visiting;
 }

@@ -1,10 +1,11 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.vehicle;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import wainbook.process.Ask;
 import wainbook.process.Limits;
 import wainbook.process.determination.Given;
+import wainbook.rehearsal.chance.Dice;
 import wainbook.station.Reply;
 
 /** Readings of a sound vehicle, made from the quantity that lies behind them as a meter would see it. */

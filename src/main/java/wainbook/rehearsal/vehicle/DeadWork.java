@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.vehicle;
 
 import java.math.BigDecimal;
 import java.time.Duration;

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,10 +8,10 @@ import java.util.List;
  * waiting. A vehicle goes by the slot in which it entered the line, counted from the present one; what has a later slot
  * waits before the line, what has left it has an earlier one.
  */
-record Scene(List<Member> members) {
+public record Scene(List<Member> members) {
 
     /** How a vehicle is found. */
-    enum Found {
+    public enum Found {
         /** At work; the last entry a few minutes old. */
         WORKING,
         /** Nearly done, with a nonconformity that nobody has decided on: nothing behind it can move. */
@@ -34,9 +34,9 @@ record Scene(List<Member> members) {
      * @param since the slot in which it came there
      * @param share of the items of its stage that are done
      */
-    record Member(int entry, int step, int since, double share, Found found) {}
+    public record Member(int entry, int step, int since, double share, Found found) {}
 
-    Scene {
+    public Scene {
         members = List.copyOf(members);
     }
 
@@ -53,7 +53,7 @@ record Scene(List<Member> members) {
             new Look(0.9, Found.WORKING));
 
     /** @param steps of the line, a stage with two stations counting two */
-    static Scene of(int steps) {
+    public static Scene of(int steps) {
         var members = new ArrayList<Member>();
         int last = steps - 1;
         members.add(new Member(-last, last, 0, 0.45, Found.WORKING));

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.chance;
 
 /**
  * How often things go otherwise than planned, as shares of the items or stages they can happen to. Invented for the
@@ -11,14 +11,14 @@ package wainbook.rehearsal;
  * @param carriedOver an item carried over, of those that may be
  * @param refused a gate refused before it is signed
  */
-record Odds(double outside, double reported, double voided, double held, double carriedOver, double refused) {
+public record Odds(double outside, double reported, double voided, double held, double carriedOver, double refused) {
 
-    static Odds usual() {
+    public static Odds usual() {
         return new Odds(0.035, 0.004, 0.012, 0.03, 0.01, 0.04);
     }
 
     /** For finding faults: everything happens often. */
-    static Odds rough() {
+    public static Odds rough() {
         return new Odds(0.25, 0.05, 0.15, 0.3, 0.1, 0.3);
     }
 

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.crew;
 
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -14,7 +14,7 @@ import wainbook.works.InstrumentRule;
 import wainbook.works.WorksDay;
 
 /** Where people take an instrument from: one that is fit for the reading on that day. */
-final class ToolStore {
+public final class ToolStore {
 
     private static final Duration IN_HAND = Duration.ofMinutes(15);
 
@@ -23,13 +23,13 @@ final class ToolStore {
     private final Whereabouts.At here;
 
     /** @param here the vehicle that it is taken to */
-    ToolStore(Ledger ledger, WorksDay day, Whereabouts.At here) {
+    public ToolStore(Ledger ledger, WorksDay day, Whereabouts.At here) {
         this.ledger = ledger;
         this.day = day;
         this.here = here;
     }
 
-    Optional<String> fit(String kind, List<BigDecimal> values, Instant at, int station) {
+    public Optional<String> fit(String kind, List<BigDecimal> values, Instant at, int station) {
         List<String> fit = InstrumentRow.ofKind(kind).stream()
                 .map(row -> Instrument.of(ledger.history(Subject.instrument(row.code))))
                 .filter(known ->

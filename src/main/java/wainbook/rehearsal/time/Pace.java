@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.time;
 
 import wainbook.process.CheckItem;
 import wainbook.process.CheckSheet;
@@ -6,7 +6,7 @@ import wainbook.process.Condition;
 import wainbook.process.plan.Plan;
 
 /** How quickly a crew works so that a stage is done within its slots, isolations and waits included. */
-final class Pace {
+public final class Pace {
 
     private static final double GATE_AND_MOVE_MIN = 26;
     private static final double RESTORING_MIN = 9;
@@ -18,7 +18,7 @@ final class Pace {
     private Pace() {}
 
     /** Clock minutes for a planned minute of the people's time. */
-    static double of(CheckSheet sheet, Plan plan, int slots) {
+    public static double of(CheckSheet sheet, Plan plan, int slots) {
         double available = slots * Timetable.TAKT.toMinutes() - GATE_AND_MOVE_MIN - besideWork(sheet, plan);
         return Math.max(QUICKEST, Math.min(SLOWEST, available / Math.max(1, sheet.plannedMinutes())));
     }

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.crew;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import wainbook.isolation.step.FactsNow;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
+import wainbook.rehearsal.chance.Dice;
 import wainbook.works.CompetenceRule;
 import wainbook.works.Person;
 import wainbook.works.PersonRow;
@@ -18,7 +19,7 @@ import wainbook.works.Role;
 import wainbook.works.WorksDay;
 
 /** The people of the works, and who of them is at hand for what. */
-final class Crew {
+public final class Crew {
 
     private static final Set<Role> AT_VEHICLES = Set.of(Role.TECHNICIAN, Role.TEAM_LEADER, Role.INSPECTOR);
 
@@ -41,7 +42,7 @@ final class Crew {
      * @param numbers whom to count on; others may have been engaged since who have another password
      * @param here the vehicle that they are chosen for: whoever is at another one at the time is not
      */
-    static Crew of(Set<String> numbers, Ledger ledger, WorksDay day, Whereabouts.At here) {
+    public static Crew of(Set<String> numbers, Ledger ledger, WorksDay day, Whereabouts.At here) {
         return new Crew(
                 PersonRow.everybody().stream()
                         .filter(row -> !row.hasLeft && numbers.contains(row.number))
@@ -51,12 +52,12 @@ final class Crew {
                 here);
     }
 
-    String anyone(Role role, Dice dice) {
+    public String anyone(Role role, Dice dice) {
         return dice.one(with(role)).number();
     }
 
     /** Whoever of a station's own people may do the work; somebody from elsewhere where none of them may. */
-    Optional<String> worker(int station, Optional<String> competence, Instant at, Dice dice) {
+    public Optional<String> worker(int station, Optional<String> competence, Instant at, Dice dice) {
         return worker(station, competence, 0, at, ITEM, dice);
     }
 
@@ -76,21 +77,21 @@ final class Crew {
     }
 
     /** Whoever of a station's own people may work under a permit, for as long as an isolation lasts. */
-    Optional<String> receiver(int station, Instant at, Dice dice) {
+    public Optional<String> receiver(int station, Instant at, Dice dice) {
         return worker(station, Optional.of(FactsNow.COMPETENCE), 2, at, ISOLATION, dice);
     }
 
     /** Somebody at a level of authorisation for high voltage who is none of those named. */
-    Optional<String> authorised(int level, Instant at, Dice dice, String... besides) {
+    public Optional<String> authorised(int level, Instant at, Dice dice, String... besides) {
         return somebody(person -> holds(person, FactsNow.COMPETENCE, level, at), at, dice, besides);
     }
 
     /** Somebody appointed to issue permits who is none of those named. */
-    Optional<String> issuer(Instant at, Dice dice, String... besides) {
+    public Optional<String> issuer(Instant at, Dice dice, String... besides) {
         return somebody(person -> holds(person, FactsNow.ISSUER, 0, at), at, dice, besides);
     }
 
-    List<Person> inspectors() {
+    public List<Person> inspectors() {
         return with(Role.INSPECTOR);
     }
 

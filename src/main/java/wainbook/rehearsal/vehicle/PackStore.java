@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.vehicle;
 
 import java.math.BigDecimal;
 import java.time.Clock;
@@ -27,10 +27,14 @@ import wainbook.pack.act.Receiving.ToReceive;
 import wainbook.pack.act.StorageChecking.ToCheck;
 import wainbook.pack.act.Watching.ToWatch;
 import wainbook.pack.watch.WatchTimes;
+import wainbook.rehearsal.chance.Dice;
+import wainbook.rehearsal.crew.Acts;
+import wainbook.rehearsal.crew.Crew;
+import wainbook.rehearsal.crew.ToolStore;
 import wainbook.works.Role;
 
 /** The packs of the works: received before they are fitted, and a few in storage. Dice of their own, a pack each. */
-final class PackStore {
+public final class PackStore {
 
     private static final List<String> PARTS = List.of("PACK-1", "PACK-2", "PACK-3", "PACK-4");
     private static final List<Integer> WATCHED_MIN = List.of(0, 15, 30, 60, 120);
@@ -40,14 +44,14 @@ final class PackStore {
     private final Crew crew;
     private final ToolStore tools;
 
-    PackStore(Acts acts, Crew crew, ToolStore tools) {
+    public PackStore(Acts acts, Crew crew, ToolStore tools) {
         this.acts = acts;
         this.crew = crew;
         this.tools = tools;
     }
 
     /** From now on nothing is fitted as a pack that was not received. */
-    void keep(Instant from) {
+    public void keep(Instant from) {
         for (String part : PARTS) {
             Dice dice = Dice.of(0, "kept", part);
             if (!kept(part)) {
@@ -71,7 +75,7 @@ final class PackStore {
     }
 
     /** What lies in storage and in the quarantine place when the demonstration begins. */
-    void stock(Instant present) {
+    public void stock(Instant present) {
         for (int number = 1; number <= 4; number++) {
             stored("PK7000000" + number, "L26-4" + number, Optional.of("C-7010" + number), present, 3 + 3 * number);
         }

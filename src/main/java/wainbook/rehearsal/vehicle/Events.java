@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.vehicle;
 
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +20,7 @@ import wainbook.station.help.Calling;
 import wainbook.works.Role;
 
 /** What happens at a vehicle beside the work: holds, reports and their decisions, work left for later, calls for help. */
-final class Events {
+public final class Events {
 
     private final AtVehicle at;
     private final String stage;
@@ -50,7 +50,7 @@ final class Events {
                 "release");
     }
 
-    void hold(HoldKind kind, String reason) {
+    public void hold(HoldKind kind, String reason) {
         at.done(
                 at.acts.holding.hold(
                         new Holding.ToHold(at.dice.id(), at.order, kind, List.of(Stops.WORK, Stops.MOVE), reason),
@@ -72,7 +72,7 @@ final class Events {
             "Label missing",
             "Seal pinched");
 
-    void call() {
+    public void call() {
         at.pass(at.dice.between(1.0, 2.0));
         at.done(
                 at.acts.calling.call(
@@ -87,7 +87,7 @@ final class Events {
     }
 
     /** Leaves the first open item that may wait to the next stage. */
-    void leaveSomething() {
+    public void leaveSomething() {
         at.record(stage).unsettled().stream()
                 .filter(this::mayBeLeft)
                 .findFirst()
@@ -103,7 +103,7 @@ final class Events {
                         .orElse(true);
     }
 
-    void report(Optional<String> item, String what) {
+    public void report(Optional<String> item, String what) {
         at.done(
                 at.acts.reporting.report(
                         new Reporting.ToReport(at.dice.id(), at.order, item, what),

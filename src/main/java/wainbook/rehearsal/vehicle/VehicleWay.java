@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.vehicle;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -18,6 +18,8 @@ import wainbook.order.Intake;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.FactStated;
 import wainbook.order.Ordering;
+import wainbook.rehearsal.chance.Odds;
+import wainbook.rehearsal.scenario.Scenario;
 import wainbook.setup.DemoWorks;
 import wainbook.station.ItemState;
 import wainbook.station.entry.Voiding;
@@ -25,7 +27,7 @@ import wainbook.works.Person;
 import wainbook.works.Role;
 
 /** One vehicle's way from the order to the handover, one call for each leg of it. */
-final class VehicleWay {
+public final class VehicleWay {
 
     private static final List<String> CLEAR = List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan");
 
@@ -36,7 +38,7 @@ final class VehicleWay {
     private final Odds odds;
 
     /** @param operators their names by code */
-    VehicleWay(AtVehicle at, Scenario.Kind kind, Map<String, String> operators, Answers answers, Odds odds) {
+    public VehicleWay(AtVehicle at, Scenario.Kind kind, Map<String, String> operators, Answers answers, Odds odds) {
         this.at = at;
         this.kind = kind;
         this.operators = operators;
@@ -44,7 +46,7 @@ final class VehicleWay {
         this.odds = odds;
     }
 
-    void ordered(Instant when, LocalDate promised) {
+    public void ordered(Instant when, LocalDate promised) {
         at.clock.waitUntil(when);
         String operator = at.dice.one(kind.operators());
         at.done(
@@ -64,7 +66,7 @@ final class VehicleWay {
     }
 
     /** The donor's survey, up to a share of its items; accepted where all of it is done. */
-    void surveyed(Instant when, double share) {
+    public void surveyed(Instant when, double share) {
         at.clock.waitUntil(when);
         at.done(
                 at.acts.intake.receive(
@@ -86,16 +88,16 @@ final class VehicleWay {
     }
 
     /** Onto a station of the line, the first one or the next. */
-    void onto(Instant when, String station, Direction direction) {
+    public void onto(Instant when, String station, Direction direction) {
         at.clock.waitUntil(when);
         move(direction, station, Optional.empty());
     }
 
-    StageWork work(String stage, int station, double pace) {
+    public StageWork work(String stage, int station, double pace) {
         return new StageWork(at, stage, station, answers, odds, pace);
     }
 
-    void sign(String stage) {
+    public void sign(String stage) {
         at.pass(at.dice.between(2.0, 5.0));
         if (at.dice.falls(odds.refused())) {
             refuse(stage);
@@ -171,12 +173,12 @@ final class VehicleWay {
         return at.done(at.acts.gates.at(at.history(), stage, at.as(person).at(at.now())), "gate");
     }
 
-    void out() {
+    public void out() {
         at.pass(2);
         move(Direction.OUT, SignOff.YARD, Optional.empty());
     }
 
-    void aside(String bay, String why) {
+    public void aside(String bay, String why) {
         at.pass(2);
         move(Direction.OFF_LINE, bay, Optional.of(why));
     }
@@ -198,7 +200,7 @@ final class VehicleWay {
     }
 
     /** The papers as they come in, so many of those that keep the vehicle here. */
-    void documents(Instant when, double share, Instant end) {
+    public void documents(Instant when, double share, Instant end) {
         at.clock.waitUntil(when);
         String clerk = at.crew.anyone(Role.HANDOVER_CLERK, at.dice);
         List<Document> missing = set().documents().stream()
@@ -208,7 +210,7 @@ final class VehicleWay {
     }
 
     /** Those alone without which the vehicle may not leave; the others follow. */
-    void neededDocuments(Instant when) {
+    public void neededDocuments(Instant when) {
         at.clock.waitUntil(when);
         inHand(at.crew.anyone(Role.HANDOVER_CLERK, at.dice), set().barring(), Instant.MAX);
     }
@@ -235,7 +237,7 @@ final class VehicleWay {
         }
     }
 
-    void handedOver() {
+    public void handedOver() {
         at.pass(at.dice.between(5.0, 20.0));
         at.done(
                 at.acts.handing.handOver(

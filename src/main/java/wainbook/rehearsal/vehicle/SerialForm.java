@@ -1,7 +1,8 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.vehicle;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wainbook.rehearsal.chance.Dice;
 
 /** A form that serial numbers have, as check sheets write it: letters, figures, classes such as {@code [0-9]{8}}. */
 record SerialForm(String form) {

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.vehicle;
 
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -18,6 +18,8 @@ import wainbook.process.Joint;
 import wainbook.process.determination.Method;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
+import wainbook.rehearsal.chance.Dice;
+import wainbook.rehearsal.chance.Odds;
 import wainbook.station.ItemState;
 import wainbook.station.ItemState.Status;
 import wainbook.station.Reply;
@@ -28,7 +30,7 @@ import wainbook.station.entry.Voiding;
 import wainbook.station.tool.ToolNeeded;
 
 /** The work of one stage at one vehicle, item by item. */
-final class StageWork {
+public final class StageWork {
 
     private static final int MOST_ENTRIES = 400;
     private static final double QUICKEST = 0.7;
@@ -64,17 +66,17 @@ final class StageWork {
     }
 
     /** The next joint of many fasteners comes out the same at each of them, as from no hand and no wrench. */
-    void readsAlikeOnce() {
+    public void readsAlikeOnce() {
         alikeOnce = true;
     }
 
     /** Works until this share of the items is settled; all of them at 1, and then the vehicle is restored. */
-    void upTo(double share) {
+    public void upTo(double share) {
         upTo(share, Instant.MAX);
     }
 
     /** The same, and begins nothing that would not be done by a time. */
-    void upTo(double share, Instant end) {
+    public void upTo(double share, Instant end) {
         for (int i = 0; i < MOST_ENTRIES; i++) {
             StageRecord record = at.record(stage);
             Optional<ItemState> next = record.unsettled().stream()
@@ -287,12 +289,12 @@ final class StageWork {
     }
 
     /** Leaves the vehicle so that it can be moved: isolated no more, or with every lock off. */
-    void makeSafe() {
+    public void makeSafe() {
         dead.ifPresent(DeadWork::restore);
     }
 
     /** What else happens at the vehicle. */
-    Events events() {
+    public Events events() {
         return events;
     }
 }

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.vehicle;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -14,11 +14,17 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
+import wainbook.rehearsal.chance.Dice;
+import wainbook.rehearsal.crew.Acts;
+import wainbook.rehearsal.crew.Crew;
+import wainbook.rehearsal.crew.ToolStore;
+import wainbook.rehearsal.crew.Whereabouts;
+import wainbook.rehearsal.time.PlayedClock;
 import wainbook.setup.DemoWorks;
 import wainbook.station.StageRecord;
 
 /** One vehicle, the time there, and the people's acts at it. An act that is refused is a fault of the rehearsal. */
-final class AtVehicle {
+public final class AtVehicle {
 
     final Acts acts;
     final Crew crew;
@@ -28,7 +34,7 @@ final class AtVehicle {
     final String order;
     final Whereabouts.At here;
 
-    AtVehicle(Acts acts, Crew crew, ToolStore tools, PlayedClock clock, Dice dice, Whereabouts.At here) {
+    public AtVehicle(Acts acts, Crew crew, ToolStore tools, PlayedClock clock, Dice dice, Whereabouts.At here) {
         this.acts = acts;
         this.crew = crew;
         this.tools = tools;
@@ -93,7 +99,7 @@ final class AtVehicle {
         });
     }
 
-    static <T> T needed(Optional<T> found, Object what) {
+    public static <T> T needed(Optional<T> found, Object what) {
         return found.orElseThrow(() -> new IllegalStateException("nobody and nothing is there for " + what));
     }
 

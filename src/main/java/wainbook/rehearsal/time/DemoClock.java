@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.time;
 
 import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
@@ -28,7 +28,7 @@ import wainbook.ledger.WorksClock;
  * there now.
  */
 @ApplicationScoped
-class DemoClock {
+public class DemoClock {
 
     private static final Logger LOG = Logger.getLogger("wainbook");
     private static final int EVERY_SECONDS = 10;
@@ -70,16 +70,16 @@ class DemoClock {
     }
 
     /** When the demonstration began, by its own time; empty before that. */
-    Optional<Instant> began() {
+    public Optional<Instant> began() {
         return began;
     }
 
     /** Sets the time of the works, before its first entries are written. */
-    void set(Instant time) {
+    public void set(Instant time) {
         works.showing(time);
     }
 
-    void begin(Instant time) {
+    public void begin(Instant time) {
         set(time);
         began = Optional.of(time);
         keep();

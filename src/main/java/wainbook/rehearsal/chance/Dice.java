@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.chance;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -7,7 +7,7 @@ import java.util.SplittableRandom;
 import java.util.UUID;
 
 /** Chance that falls the same way for the same seed. */
-final class Dice {
+public final class Dice {
 
     private final SplittableRandom random;
 
@@ -16,7 +16,7 @@ final class Dice {
     }
 
     /** Dice of their own for one thing, so that what happens to another changes nothing here. */
-    static Dice of(long seed, Object... about) {
+    public static Dice of(long seed, Object... about) {
         long mixed = seed;
         for (Object one : about) {
             // Thrown once in between, or the third vehicle of one seed would be the second of the next.
@@ -25,33 +25,33 @@ final class Dice {
         return new Dice(new SplittableRandom(mixed));
     }
 
-    boolean falls(double odds) {
+    public boolean falls(double odds) {
         return random.nextDouble() < odds;
     }
 
-    int between(int least, int most) {
+    public int between(int least, int most) {
         return least + random.nextInt(most - least + 1);
     }
 
-    double between(double least, double most) {
+    public double between(double least, double most) {
         return least + random.nextDouble() * (most - least);
     }
 
     /** Somewhere about the middle of 0 and 1, seldom near either: the mean of three throws. */
-    double aboutTheMiddle() {
+    public double aboutTheMiddle() {
         return (random.nextDouble() + random.nextDouble() + random.nextDouble()) / 3;
     }
 
     /** A figure between two others, mostly about the middle, written with so many decimals. */
-    BigDecimal figure(double least, double most, int decimals) {
+    public BigDecimal figure(double least, double most, int decimals) {
         return BigDecimal.valueOf(least + aboutTheMiddle() * (most - least)).setScale(decimals, RoundingMode.HALF_UP);
     }
 
-    <T> T one(List<T> of) {
+    public <T> T one(List<T> of) {
         return of.get(random.nextInt(of.size()));
     }
 
-    String digits(int count) {
+    public String digits(int count) {
         var digits = new StringBuilder();
         for (int i = 0; i < count; i++) {
             digits.append(random.nextInt(10));
@@ -59,7 +59,7 @@ final class Dice {
         return digits.toString();
     }
 
-    UUID id() {
+    public UUID id() {
         return new UUID(random.nextLong(), random.nextLong());
     }
 }

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.scenario;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -10,6 +10,8 @@ import java.util.Optional;
 import wainbook.act.Actor;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
+import wainbook.rehearsal.chance.Dice;
+import wainbook.rehearsal.crew.Acts;
 import wainbook.works.Calibrations;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
@@ -20,7 +22,7 @@ import wainbook.works.instruments.calibration.Calibrating.ToCalibrate;
  * Puts the old certificates of torque tools on record, as a works does that begins to keep its book: a calibration a year,
  * with an error that grows and scatters a little. The newest one is that of the register, now with its figures.
  */
-final class Certificates {
+public final class Certificates {
 
     /**
      * What is drawn.
@@ -57,7 +59,7 @@ final class Certificates {
     private final long seed;
     private final String person;
 
-    Certificates(Acts acts, Drawn drawn, long seed, String person) {
+    public Certificates(Acts acts, Drawn drawn, long seed, String person) {
         this.acts = acts;
         this.drawn = drawn;
         this.seed = seed;
@@ -65,7 +67,7 @@ final class Certificates {
     }
 
     /** Those that are not there yet; a tool that the works has changed since is left alone. */
-    void puttingOnRecord(Clock clock) {
+    public void puttingOnRecord(Clock clock) {
         Actor actor = Actor.of(person, clock);
         for (Tool tool : drawn.tools()) {
             History history = acts.ledger.history(Subject.instrument(tool.code()));

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.time;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -15,18 +15,18 @@ import wainbook.works.Shift;
  *
  * @param current the slot that runs now, or ran last
  */
-record Timetable(List<Instant> starts, int current) {
+public record Timetable(List<Instant> starts, int current) {
 
-    static final Duration TAKT = Duration.ofMinutes(94);
+    public static final Duration TAKT = Duration.ofMinutes(94);
     private static final Duration MOVING = Duration.ofMinutes(4);
     private static final int DAYS_BACK = 70;
     private static final int DAYS_AHEAD = 10;
 
-    Timetable {
+    public Timetable {
         starts = List.copyOf(starts);
     }
 
-    static Timetable of(List<Shift> shifts, ZoneId zone, Instant now) {
+    public static Timetable of(List<Shift> shifts, ZoneId zone, Instant now) {
         var starts = new ArrayList<Instant>();
         LocalDate today = LocalDate.ofInstant(now, zone);
         today.minusDays(DAYS_BACK)
@@ -64,7 +64,7 @@ record Timetable(List<Instant> starts, int current) {
      * The moment at which a demonstration begins: in the middle of a morning, so many minutes after the beginning of the
      * third slot of the latest working day that is not still to come.
      */
-    static Instant morning(List<Shift> shifts, ZoneId zone, Instant now, int minutes) {
+    public static Instant morning(List<Shift> shifts, ZoneId zone, Instant now, int minutes) {
         Timetable all = of(shifts, zone, now);
         for (int slot = all.current(); slot > 1; slot--) {
             Instant moment = all.starts().get(slot).plus(Duration.ofMinutes(minutes));
@@ -82,7 +82,7 @@ record Timetable(List<Instant> starts, int current) {
     }
 
     /** @param slot counted from the current one, which is 0 */
-    Instant start(int slot) {
+    public Instant start(int slot) {
         return starts.get(current + slot);
     }
 }

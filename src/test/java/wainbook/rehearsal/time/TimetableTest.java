@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.time;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.time;
 
 import java.time.Clock;
 import java.time.Duration;
@@ -7,20 +7,20 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 
 /** A clock that goes on only when it is told to. */
-final class PlayedClock extends Clock {
+public final class PlayedClock extends Clock {
 
     private Instant now;
 
-    PlayedClock(Instant now) {
+    public PlayedClock(Instant now) {
         this.now = now;
     }
 
-    void pass(Duration time) {
+    public void pass(Duration time) {
         now = now.plus(time);
     }
 
     /** Goes on to a time; a time that is past changes nothing. */
-    void waitUntil(Instant time) {
+    public void waitUntil(Instant time) {
         if (time.isAfter(now)) {
             now = time;
         }

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.scenario;
 
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param typical what is usually drained, taken out or counted, by sheet and item: the sheets leave it open
  * @param certificates old ones of torque tools, from before the works kept its book here
  */
-record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical, Certificates.Drawn certificates) {
+public record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical, Certificates.Drawn certificates) {
 
     /**
      * One kind of vehicle.
@@ -28,7 +28,7 @@ record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical, Ce
      * @param odometerKm the least and the most
      * @param facts what is known of every vehicle of this kind
      */
-    record Kind(
+    public record Kind(
             String kind,
             String route,
             String variant,
@@ -39,14 +39,14 @@ record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical, Ce
             List<Integer> odometerKm,
             Map<String, String> facts) {}
 
-    Scenario {
+    public Scenario {
         kinds = List.copyOf(kinds);
         typical = typical == null ? Map.of() : Map.copyOf(typical);
         certificates = certificates == null ? Certificates.Drawn.none() : certificates;
     }
 
     /** Empty where the works has nothing to rehearse. */
-    static Optional<Scenario> beside(String folder) {
+    public static Optional<Scenario> beside(String folder) {
         String file = folder + "/rehearsal.yaml";
         try (InputStream text = Thread.currentThread().getContextClassLoader().getResourceAsStream(file)) {
             return text == null
@@ -60,12 +60,12 @@ record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical, Ce
         }
     }
 
-    Scenario seeded(long other) {
+    public Scenario seeded(long other) {
         return new Scenario(other, kinds, typical, certificates);
     }
 
     /** The kind of the vehicle with this number: kinds come mixed, as orders do, and each to its share. */
-    Kind kindOf(int vehicle) {
+    public Kind kindOf(int vehicle) {
         var round = new ArrayList<Kind>();
         int most = kinds.stream().mapToInt(Kind::share).max().orElse(0);
         for (int turn = 0; turn < most; turn++) {

@@ -1,4 +1,4 @@
-package wainbook.rehearsal;
+package wainbook.rehearsal.scenario;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,7 +8,7 @@ import java.util.Optional;
 import wainbook.ledger.EvidenceFiles;
 
 /** Stands for the photographs and reports of an invented vehicle: one of each sort, kept once. */
-final class Evidence {
+public final class Evidence {
 
     private static final Map<String, String> BY_TYPE = Map.of(
             "image/png", "photograph.png",
@@ -17,12 +17,12 @@ final class Evidence {
 
     private final EvidenceFiles files;
 
-    Evidence(EvidenceFiles files) {
+    public Evidence(EvidenceFiles files) {
         this.files = files;
     }
 
     /** Keeps it and gives its fingerprint. */
-    String of(String mediaType) {
+    public String of(String mediaType) {
         String name = Optional.ofNullable(BY_TYPE.get(mediaType))
                 .orElseThrow(() -> new IllegalArgumentException("nothing stands for " + mediaType));
         try (InputStream bytes = Evidence.class.getResourceAsStream("/rehearsal/" + name)) {
