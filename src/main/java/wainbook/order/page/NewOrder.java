@@ -9,11 +9,11 @@ import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.FactStated;
 import wainbook.page.Option;
 import wainbook.predicate.Compiled;
-import wainbook.process.CheckItem;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.VehicleFacts;
+import wainbook.process.sheet.CheckItem;
 
 /** What a new order can be chosen from, and the facts that the check sheets of these routes ask for. */
 public record NewOrder(List<Option> routes, List<FactQuestion> questions) {

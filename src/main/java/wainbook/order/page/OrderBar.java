@@ -10,11 +10,11 @@ import wainbook.order.OrderSaying.Binding;
 import wainbook.order.WorkOrder;
 import wainbook.page.RouteBar;
 import wainbook.page.RouteBar.Cell;
-import wainbook.process.CheckSheet;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.Stage;
+import wainbook.process.sheet.CheckSheet;
 import wainbook.works.WorksDay;
 
 /**

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.page.Words;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
 import wainbook.works.Instrument;
 
 /**

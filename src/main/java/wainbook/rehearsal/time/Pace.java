@@ -1,9 +1,9 @@
 package wainbook.rehearsal.time;
 
-import wainbook.process.CheckItem;
-import wainbook.process.CheckSheet;
-import wainbook.process.Condition;
 import wainbook.process.plan.Plan;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.process.sheet.Condition;
 
 /** How quickly a crew works so that a stage is done within its slots, isolations and waits included. */
 public final class Pace {
@@ -37,7 +37,7 @@ public final class Pace {
                             .count()
                     * proof(plan);
             minutes += item.condition() == Condition.LIVE ? LIVE_WORK_MIN : 0;
-            minutes += item.asks() instanceof wainbook.process.Ask.Wait wait ? wait.minutes() : 0;
+            minutes += item.asks() instanceof wainbook.process.sheet.Ask.Wait wait ? wait.minutes() : 0;
         }
         return minutes;
     }

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import wainbook.process.Ask;
-import wainbook.process.Joint;
-import wainbook.process.Limits;
 import wainbook.process.joint.CheckWay;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.Limits;
 import wainbook.rehearsal.chance.Dice;
 import wainbook.station.Reply;
 

@@ -2,9 +2,9 @@ package wainbook.rehearsal.vehicle;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import wainbook.process.Ask;
-import wainbook.process.Limits;
 import wainbook.process.determination.Given;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.Limits;
 import wainbook.rehearsal.chance.Dice;
 import wainbook.station.Reply;
 

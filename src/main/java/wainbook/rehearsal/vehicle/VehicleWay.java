@@ -121,7 +121,7 @@ public final class VehicleWay {
         GateRules rules = rules(stage, inspector);
         List<ItemState> simple = rules.gate().record().items().stream()
                 .filter(item -> item.passing().isPresent())
-                .filter(item -> item.item().condition() == wainbook.process.Condition.NONE)
+                .filter(item -> item.item().condition() == wainbook.process.sheet.Condition.NONE)
                 .filter(item -> item.item().parts().isEmpty())
                 .toList();
         if (simple.isEmpty()) {

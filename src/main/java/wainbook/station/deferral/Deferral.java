@@ -16,7 +16,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.process.Ask;
+import wainbook.process.sheet.Ask;
 import wainbook.station.StationSaying;
 import wainbook.station.StationSaying.Bar;
 import wainbook.station.StationSaying.CarriedOver;

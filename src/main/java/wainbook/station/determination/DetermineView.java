@@ -6,9 +6,9 @@ import wainbook.act.Reason;
 import wainbook.page.Form;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.process.Ask;
 import wainbook.process.determination.Method;
 import wainbook.process.determination.ToRead;
+import wainbook.process.sheet.Ask;
 import wainbook.works.InstrumentRow;
 
 /**

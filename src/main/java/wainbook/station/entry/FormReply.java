@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wainbook.page.Form;
-import wainbook.process.Ask;
-import wainbook.process.Joint;
 import wainbook.process.determination.ToRead;
 import wainbook.process.joint.CheckWay;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.Ask;
 import wainbook.station.Reply;
 
 /**

@@ -8,7 +8,7 @@ import wainbook.isolation.Isolation;
 import wainbook.isolation.LivePermit;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.process.Condition;
+import wainbook.process.sheet.Condition;
 import wainbook.station.StationSaying;
 import wainbook.station.StationSaying.Attended;
 import wainbook.station.StationSaying.Determined;

@@ -18,9 +18,9 @@ import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.page.Formats;
 import wainbook.page.Words;
-import wainbook.process.CheckItem;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
+import wainbook.process.sheet.CheckItem;
 import wainbook.works.Role;
 import wainbook.works.WorksDay;
 

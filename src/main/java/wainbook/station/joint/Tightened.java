@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import wainbook.ledger.Entry;
 import wainbook.page.Words;
-import wainbook.process.Joint;
+import wainbook.process.joint.Joint;
 import wainbook.station.ItemState;
 import wainbook.station.StationSaying;
 import wainbook.station.outline.BoltPattern;

@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import wainbook.engineering.Answer;
 import wainbook.engineering.tightening.TighteningOrder;
 import wainbook.page.Words;
-import wainbook.process.Joint;
 import wainbook.process.joint.BoltPlaces;
+import wainbook.process.joint.Joint;
 import wainbook.station.outline.BoltPattern;
 
 /**

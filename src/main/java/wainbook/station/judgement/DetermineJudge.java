@@ -2,7 +2,7 @@ package wainbook.station.judgement;
 
 import java.math.BigDecimal;
 import java.util.List;
-import wainbook.process.Ask;
+import wainbook.process.sheet.Ask;
 import wainbook.station.Reply;
 import wainbook.station.StationSaying;
 import wainbook.station.StationSaying.About;

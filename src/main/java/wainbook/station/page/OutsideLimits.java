@@ -1,7 +1,7 @@
 package wainbook.station.page;
 
 import wainbook.page.Words;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Rechecked;

@@ -8,9 +8,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.process.Ask;
-import wainbook.process.Joint;
 import wainbook.process.joint.CheckWay;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.Ask;
 import wainbook.station.determination.Determining;
 
 /**

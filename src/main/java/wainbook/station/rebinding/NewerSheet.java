@@ -3,9 +3,9 @@ package wainbook.station.rebinding;
 import java.util.List;
 import java.util.function.Predicate;
 import wainbook.order.OrderSaying.Binding;
-import wainbook.process.Changes;
-import wainbook.process.CheckItem;
 import wainbook.process.ProcessSaying.Released;
+import wainbook.process.sheet.Changes;
+import wainbook.process.sheet.CheckItem;
 import wainbook.station.ItemState;
 import wainbook.station.StageRecord;
 

@@ -20,9 +20,9 @@ import wainbook.order.OrderSaying.DonorReceived;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Rebound;
 import wainbook.order.WorkOrder;
-import wainbook.process.Changes;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
+import wainbook.process.sheet.Changes;
 import wainbook.station.StageRecord;
 import wainbook.station.work.Workplace;
 

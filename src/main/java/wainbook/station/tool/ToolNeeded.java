@@ -3,9 +3,9 @@ package wainbook.station.tool;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import wainbook.process.Ask;
-import wainbook.process.Joint;
 import wainbook.process.joint.CheckWay;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.Ask;
 
 /**
  * The instrument that an item is recorded with.

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import wainbook.ledger.Saying;
 import wainbook.page.Formats;
 import wainbook.page.Words;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying;
 import wainbook.station.determination.DeterminedInWords;
 import wainbook.station.joint.BoltReading;

@@ -4,9 +4,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wainbook.page.Words;
-import wainbook.process.Ask;
-import wainbook.process.Joint;
-import wainbook.process.Limits;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.Limits;
 import wainbook.station.determination.DeterminedInWords;
 import wainbook.station.joint.RecheckInWords;
 

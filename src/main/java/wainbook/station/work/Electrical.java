@@ -12,10 +12,10 @@ import wainbook.isolation.step.ShownOnPaper;
 import wainbook.ledger.History;
 import wainbook.order.WorkOrder;
 import wainbook.permit.Permits;
-import wainbook.process.CheckItem;
-import wainbook.process.Condition;
 import wainbook.process.Releases;
 import wainbook.process.plan.Plan;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.Condition;
 
 /** What a vehicle's electrical state says to work on an item, and which source the work brings aboard. */
 @ApplicationScoped

@@ -10,8 +10,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Reason;
 import wainbook.page.Words;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
 import wainbook.works.Instrument;
 
 class ServingTest {

@@ -16,7 +16,7 @@ import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.Donor;
 import wainbook.house.OwnSheet;
-import wainbook.process.Ask;
+import wainbook.process.sheet.Ask;
 
 /** A vehicle goes on by a newer revision of its sheet, and keeps what that revision left as it was. */
 @QuarkusTest

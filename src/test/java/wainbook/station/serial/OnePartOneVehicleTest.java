@@ -21,7 +21,7 @@ import wainbook.house.Cast;
 import wainbook.house.Donor;
 import wainbook.house.OwnSheet;
 import wainbook.ledger.Rebuild;
-import wainbook.process.Ask;
+import wainbook.process.sheet.Ask;
 
 /** A part is on one vehicle: its serial stands on record for one, until the entry is voided. */
 @QuarkusTest

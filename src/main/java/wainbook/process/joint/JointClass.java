@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.joint;
 
 import java.math.BigDecimal;
 

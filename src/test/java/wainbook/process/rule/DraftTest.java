@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wainbook.process.Sheets.asking;
@@ -14,6 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wainbook.act.Reason;
+import wainbook.process.ProcessSaying;
+import wainbook.process.Sheets;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.process.sheet.Condition;
+import wainbook.process.sheet.Limits;
 
 class DraftTest {
 

@@ -1,10 +1,11 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import wainbook.predicate.Answer;
 import wainbook.predicate.Compiled;
 import wainbook.predicate.Predicate;
+import wainbook.process.VehicleFacts;
 
 /** Whether an item applies to a vehicle, by what is known of it. */
 public final class Applicability {

@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wainbook.predicate.FactType;
+import wainbook.process.VehicleFacts;
 
 /**
  * Rows that follow the vehicle, so that one sheet serves two packs and three: {@code pack {packs}} stands for as many rows as
@@ -46,7 +47,7 @@ public final class VehicleRows {
     }
 
     /** Facts that no row can follow: unknown ones, and those that neither count nor are true or false. */
-    static Stream<String> unfit(List<String> rows) {
+    public static Stream<String> unfit(List<String> rows) {
         return rows.stream().flatMap(row -> fact(row).stream()).filter(fact -> {
             FactType type = VehicleFacts.VOCABULARY.types().get(fact);
             return type != FactType.WHOLE && type != FactType.TRUTH;

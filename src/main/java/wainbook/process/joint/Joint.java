@@ -1,8 +1,9 @@
-package wainbook.process;
+package wainbook.process.joint;
 
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import wainbook.process.Code;
 
 /**
  * A bolted joint as it is to be tightened. Its class belongs to its revision: an entry keeps the class it was made under.

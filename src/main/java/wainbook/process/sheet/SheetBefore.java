@@ -1,9 +1,9 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import java.util.List;
 import java.util.Optional;
-import wainbook.process.CheckItem.Dependence;
-import wainbook.process.CheckItem.PartUse;
+import wainbook.process.sheet.CheckItem.Dependence;
+import wainbook.process.sheet.CheckItem.PartUse;
 
 /** A check sheet in the shape of {@code process.released/1}. Works have such entries on record: it never changes. */
 public record SheetBefore(String code, String title, List<Item> items, String stage) {
@@ -43,7 +43,7 @@ public record SheetBefore(String code, String title, List<Item> items, String st
         }
     }
 
-    CheckSheet newer() {
+    public CheckSheet newer() {
         return new CheckSheet(code, title, items.stream().map(Item::newer).toList(), stage);
     }
 }

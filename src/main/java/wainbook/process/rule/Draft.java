@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.rule;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -6,6 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
+import wainbook.process.ProcessSaying;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
 
 /** A check sheet that is not in force yet. It can be released once nothing is wrong with it. */
 public record Draft(CheckSheet sheet) {

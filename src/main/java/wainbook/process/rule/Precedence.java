@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.rule;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import wainbook.act.Reason;
+import wainbook.process.sheet.CheckItem;
 
 /** What comes after what within one sheet. */
 record Precedence(List<CheckItem> items) {

@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 /** What a works cannot give away by concession, whatever the limit. */
 public enum BeyondConcession {

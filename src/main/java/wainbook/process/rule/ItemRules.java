@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.rule;
 
 import com.google.re2j.Pattern;
 import com.google.re2j.PatternSyntaxException;
@@ -9,6 +9,13 @@ import wainbook.act.Reason;
 import wainbook.predicate.Compiled;
 import wainbook.process.determination.Given;
 import wainbook.process.determination.Method;
+import wainbook.process.joint.Joint;
+import wainbook.process.joint.JointClass;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.Condition;
+import wainbook.process.sheet.Limits;
+import wainbook.process.sheet.VehicleRows;
 
 /** What a single item must keep to before its sheet is released. */
 record ItemRules(CheckItem item, Known known) {

@@ -1,9 +1,10 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import wainbook.process.joint.Joint;
 
 /**
  * What a new revision of a check sheet changes against the former, by item key. When a vehicle moves to the newer revision

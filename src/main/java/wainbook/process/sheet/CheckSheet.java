@@ -1,7 +1,8 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import wainbook.process.Code;
 
 /** What is done and recorded at one stage, in the order in which it is shown. */
 public record CheckSheet(String code, String title, List<CheckItem> items, String stage) {

@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wainbook.process.Sheets.asking;
@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import wainbook.process.Sheets;
+import wainbook.process.joint.JointClass;
 
 class ChangesTest {
 

@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.process.Code;
 import wainbook.process.determination.Given;
 import wainbook.process.determination.Method;
 import wainbook.process.determination.ToRead;

@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 /** What the electrical state of the vehicle must be while an item is worked. */
 public enum Condition {

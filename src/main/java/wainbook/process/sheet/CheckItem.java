@@ -1,8 +1,9 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.process.Code;
 
 /**
  * One line of a check sheet.

@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;

@@ -1,4 +1,4 @@
-package wainbook.process;
+package wainbook.process.sheet;
 
 import java.math.BigDecimal;
 import java.util.Optional;
