@@ -10,7 +10,7 @@ import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
 import wainbook.station.work.Workplace;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what a gate is judged from. */
 @ApplicationScoped

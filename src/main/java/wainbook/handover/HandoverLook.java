@@ -17,7 +17,7 @@ import wainbook.order.WorkOrder;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.station.work.Workplace;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what handing over is judged from. */
 @ApplicationScoped

@@ -45,8 +45,8 @@ import wainbook.rehearsal.vehicle.StageWork;
 import wainbook.rehearsal.vehicle.VehicleWay;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
-import wainbook.works.InstrumentRow;
 import wainbook.works.Role;
+import wainbook.works.instruments.InstrumentRow;
 import wainbook.works.instruments.Register;
 
 /**

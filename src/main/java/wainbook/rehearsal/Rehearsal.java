@@ -25,7 +25,7 @@ import wainbook.rehearsal.time.Timetable;
 import wainbook.setup.DemoWorks;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
-import wainbook.works.Shift;
+import wainbook.works.shift.Shift;
 
 /**
  * Fills the demonstration: first the line as it stands, so that the program is ready soon; behind it, while people look

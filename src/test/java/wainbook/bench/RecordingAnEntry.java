@@ -27,7 +27,7 @@ import wainbook.station.Reply;
 import wainbook.station.entry.Recording;
 import wainbook.station.entry.Voiding;
 import wainbook.station.work.Workplace;
-import wainbook.works.InstrumentRow;
+import wainbook.works.instruments.InstrumentRow;
 
 /**
  * What a technician waits for after every entry. The same item is recorded again and again and made void in between, which

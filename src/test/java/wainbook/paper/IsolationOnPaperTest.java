@@ -62,7 +62,7 @@ import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.paper.PaperLine;
 import wainbook.station.paper.Paperwork;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Isolations on paper at a vehicle: what a form in use bars, and which work under one counts. */
 @QuarkusTest

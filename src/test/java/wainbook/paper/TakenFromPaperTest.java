@@ -475,7 +475,7 @@ class TakenFromPaperTest {
 
     private static java.time.ZoneId zone() {
         return io.quarkus.arc.Arc.container()
-                .instance(wainbook.works.WorksDay.class)
+                .instance(wainbook.works.shift.WorksDay.class)
                 .get()
                 .zone();
     }

@@ -43,7 +43,7 @@ import wainbook.station.StationSaying.Voided;
 import wainbook.station.help.HelpCall;
 import wainbook.station.work.Workplace;
 import wainbook.works.PersonName;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what the page of one vehicle shows. */
 @ApplicationScoped

@@ -17,7 +17,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.process.sheet.Condition;
-import wainbook.works.DoubtedSince;
+import wainbook.works.instruments.DoubtedSince;
 
 /** What an isolation on paper shows, judged by the tool's own rules as things were then. */
 @ApplicationScoped

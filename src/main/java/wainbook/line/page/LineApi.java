@@ -10,7 +10,7 @@ import wainbook.line.Standing;
 import wainbook.line.cause.Cause;
 import wainbook.line.station.StationState;
 import wainbook.page.SignedIn;
-import wainbook.works.Shifts;
+import wainbook.works.shift.Shifts;
 
 /** The line for screens and scripts. */
 @Path("/api/v1/line")

@@ -32,8 +32,8 @@ import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
 import wainbook.safety.stop.Stops;
-import wainbook.works.Shifts;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.Shifts;
+import wainbook.works.shift.WorksDay;
 
 /** Draws the line page's view, from the end of the line to its start, since causes flow upstream. */
 record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay day, Instant now) {

@@ -17,7 +17,7 @@ import wainbook.page.RouteBar;
 import wainbook.process.Releases;
 import wainbook.station.DeferredWork;
 import wainbook.station.work.Workplace;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** The line at one moment, read from the record. */
 @ApplicationScoped

@@ -13,7 +13,7 @@ import wainbook.order.WorkOrderRow;
 import wainbook.page.Words;
 import wainbook.process.Stage;
 import wainbook.process.Station;
-import wainbook.works.Shifts;
+import wainbook.works.shift.Shifts;
 
 /**
  * The line as its page shows it.

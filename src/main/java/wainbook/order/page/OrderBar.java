@@ -15,7 +15,7 @@ import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.sheet.CheckSheet;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /**
  * The route bar of a work order, in working minutes of the works' shifts. Where the works has set no takt, a takt is the

@@ -36,7 +36,7 @@ import wainbook.permit.PermitSaying;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.words.SayingInWords;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Reads forms for whoever looks at them. */
 @ApplicationScoped

@@ -12,7 +12,7 @@ import wainbook.process.draft.InWorks.Vehicle;
 import wainbook.process.plan.Plan;
 import wainbook.process.rule.Known;
 import wainbook.process.sheet.CheckSheet;
-import wainbook.works.Instrument;
+import wainbook.works.instruments.Instrument;
 
 /** What stands in force round a draft: what it may refer to, what refers to it, the vehicles that rest on it, and the tools. */
 public record Surroundings(

@@ -32,9 +32,9 @@ import wainbook.station.entry.Recording;
 import wainbook.station.entry.Voiding;
 import wainbook.station.help.Calling;
 import wainbook.station.work.Workplace;
-import wainbook.works.WorksDay;
 import wainbook.works.instruments.Register;
 import wainbook.works.instruments.calibration.Calibrating;
+import wainbook.works.shift.WorksDay;
 
 /** Everything that people of a works do and look at, as the pages and the API do it. */
 @Singleton

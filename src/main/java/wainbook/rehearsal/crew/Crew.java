@@ -16,7 +16,7 @@ import wainbook.works.CompetenceRule;
 import wainbook.works.Person;
 import wainbook.works.PersonRow;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** The people of the works, and who of them is at hand for what. */
 public final class Crew {

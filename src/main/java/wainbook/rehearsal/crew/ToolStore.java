@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
-import wainbook.works.InstrumentRule;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.instruments.InstrumentRule;
+import wainbook.works.shift.WorksDay;
 
 /** Where people take an instrument from: one that is fit for the reading on that day. */
 public final class ToolStore {

@@ -12,10 +12,10 @@ import wainbook.ledger.History;
 import wainbook.ledger.Subject;
 import wainbook.rehearsal.chance.Dice;
 import wainbook.rehearsal.crew.Acts;
-import wainbook.works.Calibrations;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
+import wainbook.works.instruments.Calibrations;
 import wainbook.works.instruments.calibration.Calibrating.ToCalibrate;
 
 /**

@@ -7,7 +7,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import wainbook.works.Shift;
+import wainbook.works.shift.Shift;
 
 /**
  * When the line moves: every vehicle one station on at the beginning of a slot. A slot is a takt and the time that the

@@ -15,7 +15,7 @@ import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.BeyondConcession;
 import wainbook.process.sheet.CheckItem;
 import wainbook.process.sheet.Condition;
-import wainbook.works.Shift;
+import wainbook.works.shift.Shift;
 
 /** What one row or one element of each file holds, before it becomes what the rooms know. */
 public final class Lines {

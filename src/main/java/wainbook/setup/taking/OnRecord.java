@@ -28,10 +28,10 @@ import wainbook.process.joint.Joint;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.PlanFile;
 import wainbook.setup.files.WorksFiles;
-import wainbook.works.Instrument;
 import wainbook.works.Person;
 import wainbook.works.Role;
 import wainbook.works.WorksSaying;
+import wainbook.works.instruments.Instrument;
 
 /**
  * What a works has on record, as far as its files can say it.

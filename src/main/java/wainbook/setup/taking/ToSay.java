@@ -19,10 +19,10 @@ import wainbook.setup.files.Lines;
 import wainbook.setup.files.Part;
 import wainbook.setup.files.PlanFile;
 import wainbook.setup.files.WorksFiles;
-import wainbook.works.InstrumentKind;
 import wainbook.works.Operator;
 import wainbook.works.Role;
 import wainbook.works.WorksSaying;
+import wainbook.works.instruments.InstrumentKind;
 
 /**
  * What the ledger is told so that the record says what the files say: the changes and nothing else.

@@ -9,7 +9,7 @@ import wainbook.page.Words;
 import wainbook.process.determination.Method;
 import wainbook.process.determination.ToRead;
 import wainbook.process.sheet.Ask;
-import wainbook.works.InstrumentRow;
+import wainbook.works.instruments.InstrumentRow;
 
 /**
  * A determination as the station page asks for it.

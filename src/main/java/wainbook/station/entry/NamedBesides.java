@@ -14,9 +14,9 @@ import wainbook.station.StationSaying.Attended;
 import wainbook.station.StationSaying.Determined;
 import wainbook.station.determination.KnownResistor;
 import wainbook.station.work.Work;
-import wainbook.works.Instrument;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.shift.WorksDay;
 
 /** Whether whom and what an entry names beside the person and the instrument in hand may be named. */
 @ApplicationScoped

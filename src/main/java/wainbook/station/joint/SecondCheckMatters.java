@@ -22,7 +22,7 @@ import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
 import wainbook.process.sheet.CheckItem;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Joints of the vehicles in the works that are owed a second check. */
 @ApplicationScoped

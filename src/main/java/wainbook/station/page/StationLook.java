@@ -30,9 +30,9 @@ import wainbook.station.outline.InZones;
 import wainbook.station.taking.Taking;
 import wainbook.station.tool.ToolsToHand;
 import wainbook.station.work.Workplace;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.shift.WorksDay;
 
 /** Draws the station page's view, by the same rules that its acts are judged by. */
 @ApplicationScoped

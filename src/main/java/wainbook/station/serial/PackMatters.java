@@ -18,7 +18,7 @@ import wainbook.pack.page.PackLine.Standing;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Packs that somebody must see to: in quarantine, with a watch that is due, or with a check in storage gone by. */
 @ApplicationScoped

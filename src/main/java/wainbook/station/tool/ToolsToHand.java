@@ -15,9 +15,9 @@ import wainbook.process.joint.Joint;
 import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Used;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
-import wainbook.works.InstrumentRule;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.instruments.InstrumentRule;
 
 /** The instruments of the kind that an item needs, those that are fit for it first. */
 public record ToolsToHand(List<Tool> tools) {

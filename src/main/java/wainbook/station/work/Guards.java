@@ -14,9 +14,9 @@ import wainbook.station.ItemState;
 import wainbook.station.StageRecord;
 import wainbook.station.tool.ToolNeeded;
 import wainbook.works.CompetenceRule;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRule;
 import wainbook.works.Person;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRule;
 
 /**
  * What must hold for an entry to count. Rules of the vehicle stop the entry; rules of person, instrument and order make

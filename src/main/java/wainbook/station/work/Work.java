@@ -20,7 +20,7 @@ import wainbook.station.StationSaying.WaitBegun;
 import wainbook.station.determination.GivenInputs;
 import wainbook.station.judgement.Judge;
 import wainbook.station.judgement.Judged;
-import wainbook.works.Instrument;
+import wainbook.works.instruments.Instrument;
 
 /**
  * One item in one person's hands at one moment: all that an entry is decided from.

@@ -23,10 +23,10 @@ import wainbook.station.ItemState;
 import wainbook.station.StageRecord;
 import wainbook.station.joint.SecondCheck;
 import wainbook.station.serial.StandingSerials;
-import wainbook.works.DoubtedSince;
-import wainbook.works.Instrument;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.DoubtedSince;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what an entry is decided from: the vehicle's record, the sheet, the person, the instrument, the day. */
 @ApplicationScoped

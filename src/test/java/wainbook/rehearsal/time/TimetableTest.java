@@ -8,7 +8,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wainbook.works.Shift;
+import wainbook.works.shift.Shift;
 
 class TimetableTest {
 

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wainbook.page.Option;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
 
 /** A technician reaches for a wrench that fits, and sees why the others do not. */
 class ToolsToHandTest {

@@ -1,4 +1,4 @@
-package wainbook.works;
+package wainbook.works.instruments;
 
 import java.time.Instant;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package wainbook.works.instruments;
+package wainbook.works.instruments.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
-import wainbook.works.instruments.InstrumentViews.Standing;
+import wainbook.works.instruments.page.InstrumentViews.Standing;
 
 /** An instrument of the test's own from the register to its withdrawal. */
 @QuarkusTest

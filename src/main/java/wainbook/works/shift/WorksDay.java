@@ -1,4 +1,4 @@
-package wainbook.works;
+package wainbook.works.shift;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -10,6 +10,7 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Projection;
 import wainbook.ledger.Subject;
+import wainbook.works.WorksSaying;
 
 /** Which day it is at the works: competences and calibrations end with a day of the works' zone. */
 @ApplicationScoped

@@ -1,4 +1,4 @@
-package wainbook.works;
+package wainbook.works.instruments;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
@@ -25,15 +25,15 @@ public class InstrumentRow extends PanacheEntityBase {
     public boolean withdrawn;
 
     @Column(name = "certificate_due")
-    LocalDate certificateDue;
+    public LocalDate certificateDue;
 
     @Column(name = "calibrated_on")
     public LocalDate calibratedOn;
 
     @Column(name = "first_issued")
-    LocalDate firstIssued;
+    public LocalDate firstIssued;
 
-    LocalDate expires;
+    public LocalDate expires;
 
     /** Printed on protective gear. */
     @Column(name = "gear_size")
@@ -56,7 +56,7 @@ public class InstrumentRow extends PanacheEntityBase {
                 due == null ? "–" : Formats.date(due));
     }
 
-    void judge() {
+    public void judge() {
         due = new LastGoodDay(
                         kind,
                         Optional.ofNullable(certificateDue),

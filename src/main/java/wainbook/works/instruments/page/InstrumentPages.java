@@ -1,4 +1,4 @@
-package wainbook.works.instruments;
+package wainbook.works.instruments.page;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

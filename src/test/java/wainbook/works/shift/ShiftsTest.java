@@ -1,4 +1,4 @@
-package wainbook.works;
+package wainbook.works.shift;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package wainbook.works;
+package wainbook.works.instruments;
 
 /**
  * A kind of instrument.

@@ -1,4 +1,4 @@
-package wainbook.works;
+package wainbook.works.shift;
 
 import java.time.Duration;
 import java.time.Instant;

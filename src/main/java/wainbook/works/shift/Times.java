@@ -1,4 +1,4 @@
-package wainbook.works;
+package wainbook.works.shift;
 
 import jakarta.enterprise.context.Dependent;
 import jakarta.enterprise.inject.Produces;

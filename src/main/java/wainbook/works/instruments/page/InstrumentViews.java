@@ -1,4 +1,4 @@
-package wainbook.works.instruments;
+package wainbook.works.instruments.page;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -15,14 +15,14 @@ import wainbook.page.Form;
 import wainbook.page.Formats;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.works.Calibrations;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
-import wainbook.works.Issue;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
 import wainbook.works.WorksSaying.GearDescribed;
 import wainbook.works.WorksSaying.WithdrawalCause;
+import wainbook.works.instruments.Calibrations;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.instruments.Issue;
 import wainbook.works.instruments.calibration.PointVerdict;
 import wainbook.works.instruments.daily.Checking;
 import wainbook.works.instruments.drift.DriftChart;

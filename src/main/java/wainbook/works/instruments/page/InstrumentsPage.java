@@ -1,4 +1,4 @@
-package wainbook.works.instruments;
+package wainbook.works.instruments.page;
 
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
@@ -33,16 +33,17 @@ import wainbook.page.Filled;
 import wainbook.page.Form;
 import wainbook.page.SignedIn;
 import wainbook.page.Words;
-import wainbook.works.Calibrations;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
-import wainbook.works.Issue;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
 import wainbook.works.WorksSaying.GearDescribed;
 import wainbook.works.WorksSaying.WithdrawalCause;
-import wainbook.works.instruments.InstrumentViews.Row;
-import wainbook.works.instruments.InstrumentViews.Standing;
+import wainbook.works.instruments.Calibrations;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.instruments.Issue;
+import wainbook.works.instruments.Register;
+import wainbook.works.instruments.page.InstrumentViews.Row;
+import wainbook.works.instruments.page.InstrumentViews.Standing;
+import wainbook.works.shift.WorksDay;
 
 /** The register of instruments, due soonest first, and one instrument with its calibrations. */
 @Path("/instruments")

@@ -1,4 +1,4 @@
-package wainbook.works;
+package wainbook.works.shift;
 
 import java.time.DayOfWeek;
 import java.util.List;
