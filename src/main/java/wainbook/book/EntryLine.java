@@ -3,6 +3,8 @@ package wainbook.book;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import wainbook.book.telling.Grounds;
+import wainbook.book.telling.Told;
 
 /**
  * One entry of the record as a line.

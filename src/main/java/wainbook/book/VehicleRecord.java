@@ -7,6 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.UUID;
+import wainbook.book.telling.Grounds;
+import wainbook.book.telling.IsolationTellings;
+import wainbook.book.telling.Names;
+import wainbook.book.telling.Tellings;
+import wainbook.book.telling.Told;
 import wainbook.isolation.Verdict;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
@@ -45,7 +50,7 @@ public record VehicleRecord(List<Fold> folds, List<Option> kinds, String kind, l
     private record Came(Map<UUID, Verdict> verdicts, Map<UUID, TakenFromPaper> papers) {}
 
     /** @param kind the room whose entries are shown; empty for all */
-    static VehicleRecord of(History history, Names names, String kind) {
+    public static VehicleRecord of(History history, Names names, String kind) {
         Map<UUID, List<Entry>> corrections = new LinkedHashMap<>();
         history.saying(Voided.class)
                 .forEach(entry -> corrections

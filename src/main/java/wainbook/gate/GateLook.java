@@ -8,9 +8,9 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
-import wainbook.station.Workplace;
+import wainbook.station.work.Workplace;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what a gate is judged from. */
 @ApplicationScoped

@@ -20,7 +20,7 @@ import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.order.OrderBar;
+import wainbook.order.page.OrderBar;
 import wainbook.page.Form;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Problem;

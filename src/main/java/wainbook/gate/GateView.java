@@ -10,11 +10,11 @@ import wainbook.ledger.Entry;
 import wainbook.page.Form;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
-import wainbook.station.ItemLine;
 import wainbook.station.ItemState;
-import wainbook.station.SayingInWords;
 import wainbook.station.StationSaying;
 import wainbook.station.StationSaying.TakenFromPaper;
+import wainbook.station.words.ItemLine;
+import wainbook.station.words.SayingInWords;
 import wainbook.works.PersonInWords;
 
 /**

@@ -4,6 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import wainbook.handover.document.Document;
+import wainbook.handover.document.DocumentRow;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;

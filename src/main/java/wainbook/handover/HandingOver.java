@@ -10,6 +10,8 @@ import wainbook.act.Outcome;
 import wainbook.act.Reason;
 import wainbook.handover.HandoverSaying.Judged;
 import wainbook.handover.HandoverSaying.SetJudged;
+import wainbook.handover.document.Document;
+import wainbook.handover.document.DocumentSet;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;

@@ -13,6 +13,8 @@ import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Reason;
 import wainbook.handover.HandoverSaying.State;
+import wainbook.handover.document.Document;
+import wainbook.handover.document.DocumentSet;
 import wainbook.handover.requirement.RuleSource;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;

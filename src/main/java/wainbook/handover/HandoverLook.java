@@ -9,14 +9,15 @@ import java.util.Optional;
 import wainbook.act.Moment;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverRules.GateAt;
+import wainbook.handover.document.DocumentSet;
 import wainbook.handover.requirement.RuleSets;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
-import wainbook.station.Workplace;
-import wainbook.works.WorksDay;
+import wainbook.station.work.Workplace;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what handing over is judged from. */
 @ApplicationScoped
@@ -47,7 +48,7 @@ public class HandoverLook {
         return sets.named(market(order)).map(rules -> DocumentSet.of(rules, history, order, handover));
     }
 
-    HandoverRules rules(History history, WorkOrder order, Moment moment) {
+    public HandoverRules rules(History history, WorkOrder order, Moment moment) {
         List<GateAt> gates = order.gates().stream()
                 .map(stage -> new GateAt(
                         stage,
@@ -63,11 +64,11 @@ public class HandoverLook {
                 moment.who());
     }
 
-    LocalDate today(Instant now) {
+    public LocalDate today(Instant now) {
         return day.of(now);
     }
 
-    static String market(WorkOrder order) {
+    public static String market(WorkOrder order) {
         return order.facts().getOrDefault("market", USUAL).strip().toUpperCase(Locale.ROOT);
     }
 }

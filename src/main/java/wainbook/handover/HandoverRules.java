@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 import wainbook.act.Reason;
 import wainbook.gate.Gate;
 import wainbook.gate.Gate.Standing;
+import wainbook.handover.document.Document;
+import wainbook.handover.document.DocumentSet;
 import wainbook.ledger.History;
 import wainbook.matter.Nonconformities;
 import wainbook.order.FactQuestion;
@@ -49,7 +51,7 @@ public record HandoverRules(
     }
 
     /** What stands against it at the vehicle itself. */
-    List<Reason> vehicleAgainst() {
+    public List<Reason> vehicleAgainst() {
         if (order.phase() == Phase.HANDED_OVER) {
             return List.of(Reason.of("handover.handedOverAlready", Reason.WORKS_RULE, order.number())
                     .liftedAt(page()));
@@ -69,7 +71,7 @@ public record HandoverRules(
     }
 
     /** What stands against it in its documents. */
-    List<Reason> documentsAgainst() {
+    public List<Reason> documentsAgainst() {
         if (order.phase() == Phase.HANDED_OVER) {
             return List.of();
         }

@@ -12,6 +12,8 @@ import wainbook.act.Outcome;
 import wainbook.act.Reason;
 import wainbook.handover.HandoverSaying.DocumentNoted;
 import wainbook.handover.HandoverSaying.State;
+import wainbook.handover.document.Document;
+import wainbook.handover.document.DocumentSet;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;

@@ -26,7 +26,7 @@ public enum Standing {
     }
 
     /** A fact that nobody knows keeps the question open, whatever was noted: the set may change with it. */
-    static Standing of(Requirement requirement, Optional<DocumentNoted> noted, LocalDate day) {
+    public static Standing of(Requirement requirement, Optional<DocumentNoted> noted, LocalDate day) {
         return switch (requirement.answer()) {
             case NOT_NEEDED -> NOT_NEEDED;
             case NEEDED -> noted.map(said -> noted(said, day)).orElse(NEEDED);

@@ -8,11 +8,11 @@ import java.util.Optional;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
 import wainbook.ledger.History;
-import wainbook.process.Condition;
 import wainbook.process.plan.Check;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Point;
 import wainbook.process.plan.Source;
+import wainbook.process.sheet.Condition;
 
 /**
  * A vehicle’s isolation as its entries tell it. Immutable to those who hold it. Time makes no entry: ask {@link #at} for how

@@ -1,10 +1,10 @@
 package wainbook.isolation;
 
 import static wainbook.isolation.Sources.*;
-import static wainbook.process.Condition.DEAD;
-import static wainbook.process.Condition.LIVE;
-import static wainbook.process.Condition.NO_SOURCE_ABOARD;
-import static wainbook.process.Condition.TEST_UNDER_ISOLATION;
+import static wainbook.process.sheet.Condition.DEAD;
+import static wainbook.process.sheet.Condition.LIVE;
+import static wainbook.process.sheet.Condition.NO_SOURCE_ABOARD;
+import static wainbook.process.sheet.Condition.TEST_UNDER_ISOLATION;
 
 import java.time.Instant;
 import java.util.List;
@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import wainbook.act.Reason;
-import wainbook.process.Condition;
+import wainbook.process.sheet.Condition;
 
 /**
  * Whether a person may work under an electrical condition at this instant: what the entries say, and the clock, and today’s

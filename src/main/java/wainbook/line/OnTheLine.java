@@ -12,22 +12,26 @@ import wainbook.gate.Gate;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.line.Chain.Post;
+import wainbook.line.cause.Causes;
+import wainbook.line.cause.Chain;
+import wainbook.line.cause.Chain.Post;
+import wainbook.line.station.Signs;
+import wainbook.line.station.Situation;
 import wainbook.matter.Nonconformities;
-import wainbook.order.HoldInWords;
-import wainbook.order.OrderBar;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
+import wainbook.order.hold.HoldInWords;
+import wainbook.order.page.OrderBar;
 import wainbook.page.Formats;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.Station;
-import wainbook.station.HelpCall;
-import wainbook.station.Workplace;
+import wainbook.station.help.HelpCall;
+import wainbook.station.work.Workplace;
 
 /** The vehicles on the line as one drawing sees them; each is folded once, when it is asked for. */
-final class OnTheLine {
+public final class OnTheLine {
 
     private final Ledger ledger;
     private final Releases releases;
@@ -39,7 +43,7 @@ final class OnTheLine {
     private final Map<String, Station> stations;
     private final Map<String, Optional<Situation>> seen = new HashMap<>();
 
-    OnTheLine(Ledger ledger, Releases releases, Workplace workplace, OrderBar bar, Instant now) {
+    public OnTheLine(Ledger ledger, Releases releases, Workplace workplace, OrderBar bar, Instant now) {
         this.ledger = ledger;
         this.releases = releases;
         this.workplace = workplace;
@@ -52,12 +56,12 @@ final class OnTheLine {
         this.stations = releases.stations().stream().collect(Collectors.toMap(Station::code, Function.identity()));
     }
 
-    Instant now() {
+    public Instant now() {
         return now;
     }
 
     /** The vehicle at a station. */
-    Optional<Situation> at(String station) {
+    public Optional<Situation> at(String station) {
         return seen.computeIfAbsent(
                 station,
                 code -> Optional.ofNullable(occupants.get(code))
@@ -68,7 +72,7 @@ final class OnTheLine {
         return WorkOrder.of(history).map(order -> situation(history, order));
     }
 
-    Situation situation(History history, WorkOrder order) {
+    public Situation situation(History history, WorkOrder order) {
         return new Situation(
                 history,
                 order,
@@ -82,11 +86,11 @@ final class OnTheLine {
                 bar.allowedMin(order));
     }
 
-    Chain chain() {
+    public Chain chain() {
         return new Chain(this::post);
     }
 
-    Causes causes(Formats formats) {
+    public Causes causes(Formats formats) {
         return new Causes(chain(), this::at, this::title, new Causes.Clock(formats, now));
     }
 

@@ -3,6 +3,9 @@ package wainbook.line;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import wainbook.line.cause.Cause;
+import wainbook.line.station.Situation;
+import wainbook.line.station.StationState;
 import wainbook.order.WorkOrder;
 import wainbook.page.Formats;
 import wainbook.page.RouteBar;
@@ -29,7 +32,7 @@ public record Standing(
         causes = List.copyOf(causes);
     }
 
-    static Standing of(Situation here, List<Cause> causes, RouteBar bar) {
+    public static Standing of(Situation here, List<Cause> causes, RouteBar bar) {
         return new Standing(
                 here.order(),
                 here.state(),

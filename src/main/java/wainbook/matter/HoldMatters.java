@@ -9,9 +9,9 @@ import wainbook.ledger.Subject;
 import wainbook.matter.OpenMatter.Due;
 import wainbook.matter.OpenMatter.Owner;
 import wainbook.matter.OpenMatter.Sort;
-import wainbook.order.HoldInWords;
-import wainbook.order.Holding;
 import wainbook.order.WorkOrderRow;
+import wainbook.order.hold.HoldInWords;
+import wainbook.order.hold.Holding;
 import wainbook.page.Words;
 
 /** Holds in force. */

@@ -3,7 +3,7 @@ package wainbook.matter;
 import java.util.Optional;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
-import wainbook.process.BeyondConcession;
+import wainbook.process.sheet.BeyondConcession;
 
 /** What is said of a vehicle's open matters. They are numbered within their work order. */
 public sealed interface MatterSaying extends Saying {

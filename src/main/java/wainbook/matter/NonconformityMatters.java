@@ -8,8 +8,8 @@ import wainbook.matter.OpenMatter.Due;
 import wainbook.matter.OpenMatter.Owner;
 import wainbook.matter.OpenMatter.Sort;
 import wainbook.page.Words;
-import wainbook.process.CheckItem;
 import wainbook.process.Releases;
+import wainbook.process.sheet.CheckItem;
 import wainbook.works.Role;
 
 /** Nonconformities that await their disposition. */

@@ -18,9 +18,9 @@ import wainbook.matter.MatterSaying.Cause;
 import wainbook.matter.MatterSaying.NoConcession;
 import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.order.WorkOrder;
-import wainbook.process.CheckItem;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
+import wainbook.process.sheet.CheckItem;
 
 /** Reports that something is wrong: opens a nonconformity on request. Anybody at the vehicle may. */
 @ApplicationScoped

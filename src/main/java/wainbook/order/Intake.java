@@ -67,7 +67,7 @@ public class Intake {
     }
 
     /** What stands against any donor for this order; empty when one can be received. Asked before a page is drawn. */
-    List<Reason> against(WorkOrder order) {
+    public List<Reason> against(WorkOrder order) {
         Optional<Released> survey =
                 releases.route(order.ordered().route()).flatMap(route -> releases.sheetInForce(route.intakeSheet()));
         return against(order, survey);

@@ -16,6 +16,7 @@ import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.FactStated;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Stops;
+import wainbook.order.hold.Holding;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
 import wainbook.works.Role;

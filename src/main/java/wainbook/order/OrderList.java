@@ -14,7 +14,7 @@ import wainbook.page.Words;
 /** Work orders as a list that was searched, one leaf of it. */
 public record OrderList(String search, Optional<Phase> phase, List<WorkOrderRow> rows, Leaf leaf, boolean mayMake) {
 
-    static final int LEAF_ROWS = 50;
+    public static final int LEAF_ROWS = 50;
 
     public boolean filtered() {
         return !search.isEmpty() || phase.isPresent();
@@ -36,7 +36,7 @@ public record OrderList(String search, Optional<Phase> phase, List<WorkOrderRow>
         return "/orders.csv" + query(search, phase);
     }
 
-    static String query(String search, Optional<Phase> phase) {
+    public static String query(String search, Optional<Phase> phase) {
         return "?search=" + URLEncoder.encode(search, StandardCharsets.UTF_8) + "&phase="
                 + phase.map(Phase::name).orElse("");
     }

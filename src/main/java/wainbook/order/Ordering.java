@@ -123,7 +123,7 @@ public class Ordering {
     }
 
     /** What stands against stating anything of this vehicle: its papers were given by the facts as they stood. */
-    static List<Reason> closed(Optional<WorkOrder> order) {
+    public static List<Reason> closed(Optional<WorkOrder> order) {
         return order
                 .filter(known -> known.phase() == WorkOrder.Phase.HANDED_OVER)
                 .map(known -> Reason.of("order.factsClosed", Reason.WORKS_RULE, known.number())

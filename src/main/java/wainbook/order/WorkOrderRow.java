@@ -80,7 +80,7 @@ public class WorkOrderRow extends PanacheEntityBase {
     }
 
     /** As one line of a spreadsheet. */
-    List<String> cells() {
+    public List<String> cells() {
         return List.of(
                 number,
                 operator,

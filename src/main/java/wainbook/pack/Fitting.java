@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.ledger.Ledger;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Asked before a pack is fitted: what stands against it now. */
 @ApplicationScoped

@@ -22,11 +22,11 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.order.Holding;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
+import wainbook.order.hold.Holding;
 import wainbook.page.Words;
 import wainbook.paper.PaperSaying.Agreed;
 import wainbook.paper.PaperSaying.SentBack;
@@ -37,8 +37,8 @@ import wainbook.permit.PermitForm;
 import wainbook.permit.PermitSaying;
 import wainbook.process.Releases;
 import wainbook.process.plan.Plan;
-import wainbook.station.Paperwork;
-import wainbook.station.Paperwork.Source;
+import wainbook.station.paper.Paperwork;
+import wainbook.station.paper.Paperwork.Source;
 
 /**
  * The second person: compares what was typed in with the photograph, and agrees or sends it back. On agreement all of it

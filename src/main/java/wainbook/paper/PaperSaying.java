@@ -7,7 +7,7 @@ import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.permit.PermitForm;
-import wainbook.station.PaperLine;
+import wainbook.station.paper.PaperLine;
 
 /** What is said of paper forms, in the stream of the works: each number is accounted for there. */
 public sealed interface PaperSaying extends Saying {

@@ -11,7 +11,7 @@ import wainbook.paper.PaperSaying.ItemsTranscribed;
 import wainbook.paper.PaperSaying.PermitTranscribed;
 import wainbook.paper.PaperSaying.Transcribed;
 import wainbook.permit.PermitForm;
-import wainbook.station.PaperLine;
+import wainbook.station.paper.PaperLine;
 
 /** What stands on a filled-in form, by its sort. */
 public sealed interface Written {

@@ -9,10 +9,10 @@ import wainbook.isolation.Isolation;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what is true now outside a permit: people, gear, shift, and what is aboard. */
 @ApplicationScoped

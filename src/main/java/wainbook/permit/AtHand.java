@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import wainbook.permit.PermitSaying.OnPaper;
-import wainbook.works.Instrument;
 import wainbook.works.Person;
+import wainbook.works.instruments.Instrument;
 
 /**
  * What is true now outside a permit.

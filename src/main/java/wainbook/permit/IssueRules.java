@@ -10,9 +10,9 @@ import wainbook.permit.PermitSaying.PermitIssued;
 import wainbook.permit.PermitSaying.Ticked;
 import wainbook.permit.Precaution.Names;
 import wainbook.works.CompetenceRule;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRule;
 import wainbook.works.Role;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRule;
 
 /** Whether a permit may be issued: one method a rule, all of them asked. */
 final class IssueRules {

@@ -7,8 +7,12 @@ import wainbook.ledger.Superseded;
 import wainbook.process.draft.About;
 import wainbook.process.draft.Drafted;
 import wainbook.process.draft.DraftedBefore;
+import wainbook.process.joint.Joint;
+import wainbook.process.joint.JointBefore;
 import wainbook.process.outline.Outline;
 import wainbook.process.plan.Plan;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.process.sheet.SheetBefore;
 
 /**
  * What the ledger hears about the process. Each entry holds the whole of what it releases, so that any old revision can be

@@ -20,8 +20,10 @@ import wainbook.process.ProcessSaying.Released;
 import wainbook.process.ProcessSaying.RouteReleased;
 import wainbook.process.ProcessSaying.StageDefined;
 import wainbook.process.ProcessSaying.StationDefined;
+import wainbook.process.joint.Joint;
 import wainbook.process.outline.Outline;
 import wainbook.process.plan.Plan;
+import wainbook.process.sheet.CheckSheet;
 
 /** What the works has released: sheets, routes, joints, stages, stations, as they stand and as they stood. */
 @ApplicationScoped

@@ -17,10 +17,15 @@ import wainbook.ledger.Subject;
 import wainbook.page.Announcement;
 import wainbook.page.Words;
 import wainbook.process.Route;
+import wainbook.rehearsal.chance.Odds;
+import wainbook.rehearsal.crew.Acts;
+import wainbook.rehearsal.scenario.Scenario;
+import wainbook.rehearsal.time.DemoClock;
+import wainbook.rehearsal.time.Timetable;
 import wainbook.setup.DemoWorks;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
-import wainbook.works.Shift;
+import wainbook.works.shift.Shift;
 
 /**
  * Fills the demonstration: first the line as it stands, so that the program is ready soon; behind it, while people look

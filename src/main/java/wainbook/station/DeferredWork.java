@@ -26,7 +26,7 @@ public record DeferredWork(Entry entry, About about, String toStage, List<Bar> b
     }
 
     /** What is not done yet, oldest first. */
-    static List<DeferredWork> open(History history, WorkOrder order, StageRecord.Sheets sheets) {
+    public static List<DeferredWork> open(History history, WorkOrder order, StageRecord.Sheets sheets) {
         return history.entries().stream()
                 .flatMap(entry -> of(entry).stream())
                 .filter(work -> work.isOpen(history, order, sheets))

@@ -12,10 +12,10 @@ import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.order.OrderSaying.Rebound;
 import wainbook.order.WorkOrder;
 import wainbook.predicate.Answer;
-import wainbook.process.Applicability;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
-import wainbook.process.CheckItem.Dependence;
+import wainbook.process.sheet.Applicability;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckItem.Dependence;
 import wainbook.station.ItemState.Status;
 import wainbook.station.ItemState.Taken;
 import wainbook.station.StationSaying.About;
@@ -35,7 +35,7 @@ import wainbook.station.StationSaying.WaitBegun;
 import wainbook.station.joint.BoltReading;
 
 /** Follows one item through a vehicle's stream, entry by entry. */
-final class ItemFold {
+public final class ItemFold {
 
     /** After this time a name on an item no longer keeps others from it. */
     static final Duration NAME_STANDS = Duration.ofMinutes(30);
@@ -160,7 +160,7 @@ final class ItemFold {
     }
 
     /** A second hit is no tightening, and uses up no try. */
-    static boolean secondHit(Result result) {
+    public static boolean secondHit(Result result) {
         return result instanceof Tightened joint && BoltReading.onlySecondHits(joint);
     }
 

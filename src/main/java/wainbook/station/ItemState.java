@@ -4,8 +4,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Entry;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
 import wainbook.station.StationSaying.TakenFromPaper;
 
 /**

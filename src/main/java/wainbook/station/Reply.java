@@ -64,7 +64,7 @@ public record Reply(
     }
 
     /** What was said under a name. */
-    Optional<String> reading(String name) {
+    public Optional<String> reading(String name) {
         return readings.stream()
                 .filter(figure -> figure.name().equals(name))
                 .map(StationSaying.Figure::value)
@@ -72,7 +72,7 @@ public record Reply(
     }
 
     /** The figures in it: what is kept when it can pass nothing. */
-    List<BigDecimal> figures() {
+    public List<BigDecimal> figures() {
         Stream<BigDecimal> named = readings.stream()
                 .filter(figure -> !NAMED.contains(figure.name()))
                 .map(StationSaying.Figure::value)

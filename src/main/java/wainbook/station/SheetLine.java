@@ -1,7 +1,7 @@
 package wainbook.station;
 
 import java.util.Map;
-import wainbook.process.CheckItem;
+import wainbook.process.sheet.CheckItem;
 
 /** A check item where it stands: on its own sheet, also when it is done at another stage. */
 public record SheetLine(String sheet, int revision, CheckItem item) {

@@ -11,9 +11,9 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.WorkOrder;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
-import wainbook.process.CheckSheet;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.CarriedOver;
 import wainbook.station.StationSaying.Counted;
@@ -79,12 +79,12 @@ public record StageRecord(String stage, Binding binding, List<ItemState> items) 
     }
 
     /** What the sheet and its earlier items give to a determination on this vehicle. */
-    GivenInputs given(Ask.Determine ask) {
+    public GivenInputs given(Ask.Determine ask) {
         return GivenInputs.of(ask, this::determined);
     }
 
     /** The insulation resistances by other methods or of other circuits: the vehicle is judged by the lowest of them. */
-    Stream<String> besides(CheckItem inHand) {
+    public Stream<String> besides(CheckItem inHand) {
         return items.stream()
                 .filter(state -> !state.key().equals(inHand.key())
                         && inHand.asks() instanceof Ask.Determine own

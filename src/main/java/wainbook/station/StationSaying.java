@@ -10,12 +10,12 @@ import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
-import wainbook.process.Condition;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
-import wainbook.process.Limits;
 import wainbook.process.determination.Method;
 import wainbook.process.joint.CheckWay;
+import wainbook.process.joint.Joint;
+import wainbook.process.joint.JointClass;
+import wainbook.process.sheet.Condition;
+import wainbook.process.sheet.Limits;
 import wainbook.station.determination.Judgements;
 
 /** What is said at the vehicle, item by item. What a verdict was made from is in the entry itself. */

@@ -10,7 +10,9 @@ import wainbook.station.StationSaying.HelpCalled;
 import wainbook.station.StationSaying.HelpResolved;
 import wainbook.station.StationSaying.ReSequenced;
 import wainbook.station.StationSaying.Voided;
+import wainbook.station.deferral.DeferredRow;
 import wainbook.station.determination.DeterminedValue;
+import wainbook.station.help.OpenHelpCall;
 
 /** Help calls and work given to a later stage, as lists read them. */
 @ApplicationScoped

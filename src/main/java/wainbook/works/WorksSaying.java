@@ -8,6 +8,8 @@ import java.util.Optional;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
+import wainbook.works.instruments.InstrumentKind;
+import wainbook.works.shift.Shift;
 
 /** What is said of the works, its people and its instruments. */
 public sealed interface WorksSaying extends Saying {

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Projection;
 import wainbook.ledger.Subject;
+import wainbook.works.instruments.InstrumentRow;
 
 /** People and instruments as lists read them. */
 @ApplicationScoped

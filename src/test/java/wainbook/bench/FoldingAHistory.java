@@ -12,8 +12,8 @@ import wainbook.ledger.History;
 import wainbook.ledger.Kinds;
 import wainbook.ledger.Sentences;
 import wainbook.order.WorkOrder;
-import wainbook.process.CheckSheet;
 import wainbook.process.Releases;
+import wainbook.process.sheet.CheckSheet;
 import wainbook.station.StageRecord;
 
 /** What it costs to see from a vehicle's entries how it stands, beside reading them from their bytes. */

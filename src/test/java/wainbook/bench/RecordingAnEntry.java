@@ -18,16 +18,16 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
-import wainbook.process.Condition;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.Condition;
 import wainbook.rehearsal.PlayedVehicles.AtWork;
 import wainbook.station.ItemState;
-import wainbook.station.Recording;
 import wainbook.station.Reply;
-import wainbook.station.Voiding;
-import wainbook.station.Workplace;
-import wainbook.works.InstrumentRow;
+import wainbook.station.entry.Recording;
+import wainbook.station.entry.Voiding;
+import wainbook.station.work.Workplace;
+import wainbook.works.instruments.InstrumentRow;
 
 /**
  * What a technician waits for after every entry. The same item is recorded again and again and made void in between, which

@@ -32,13 +32,13 @@ import wainbook.order.WorkOrder;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.station.StageRecord;
-import wainbook.station.Workplace;
+import wainbook.station.work.Workplace;
 
 /**
  * A bus of the demo works that stands finished in the yard, all gates signed: its entries are written straight into the
  * ledger, since what is tested here begins where the work has ended. Its check items were never recorded.
  */
-final class FinishedVehicle {
+public final class FinishedVehicle {
 
     private static final Instant BUILT_AT = Cast.ENGAGED_AT.plusSeconds(3_600);
     private static final Place YARD = new Place(Optional.empty(), "YARD");
@@ -56,7 +56,7 @@ final class FinishedVehicle {
     }
 
     /** A plain 12 m bus: nothing cut, weights as they were, driven by batteries of one type. */
-    static Map<String, String> plainFacts() {
+    public static Map<String, String> plainFacts() {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("category", "M3");
         facts.put("axles", "2");
@@ -80,7 +80,7 @@ final class FinishedVehicle {
         return facts;
     }
 
-    static void build(String number, Map<String, String> facts) {
+    public static void build(String number, Map<String, String> facts) {
         var vehicle = new FinishedVehicle(number);
         List<String> stages =
                 vehicle.route.legs().stream().map(Route.Leg::stage).toList();

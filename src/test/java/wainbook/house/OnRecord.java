@@ -28,7 +28,7 @@ import wainbook.order.WorkOrder;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.station.StageRecord;
-import wainbook.station.Workplace;
+import wainbook.station.work.Workplace;
 
 /** A bus of a test's own whose entries are written straight into the ledger, by no rule but the ledger's own. */
 public record OnRecord(String number, String vin) {

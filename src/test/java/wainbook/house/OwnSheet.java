@@ -13,17 +13,17 @@ import wainbook.ledger.Decision;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
-import wainbook.process.CheckSheet;
-import wainbook.process.Condition;
-import wainbook.process.Draft;
-import wainbook.process.Known;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.ProcessSaying.RouteReleased;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.VehicleFacts;
+import wainbook.process.rule.Draft;
+import wainbook.process.rule.Known;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.process.sheet.Condition;
 
 /** A survey sheet and a route of a test's own, so that no other test meets its items or its newer revisions. */
 public record OwnSheet(String code, String route) {

@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.*;
-import wainbook.process.Condition;
 import wainbook.process.plan.Plan;
+import wainbook.process.sheet.Condition;
 
 /**
  * Tries everything, in every order. At every place reached, {@link RawEntries} judges from the plain entries whoever is let

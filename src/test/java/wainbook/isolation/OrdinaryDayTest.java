@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static wainbook.isolation.Cast.*;
 
 import org.junit.jupiter.api.Test;
-import wainbook.process.Condition;
+import wainbook.process.sheet.Condition;
 
 class OrdinaryDayTest {
 

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
-import wainbook.process.Condition;
 import wainbook.process.plan.Plan;
+import wainbook.process.sheet.Condition;
 
 /** People saying things one after the other at one vehicle: every step goes through the guards, as an act would do it. */
 public final class Shift {

@@ -43,7 +43,7 @@ import wainbook.pack.act.Receiving;
 import wainbook.pack.act.SendingOff;
 import wainbook.pack.act.StorageChecking;
 import wainbook.pack.act.Watching;
-import wainbook.process.Ask;
+import wainbook.process.sheet.Ask;
 
 /** A pack from receipt to fitting, and what keeps it from being fitted. */
 @QuarkusTest

@@ -56,13 +56,13 @@ import wainbook.ledger.Subject;
 import wainbook.process.Releases;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Point;
-import wainbook.station.PaperLine;
-import wainbook.station.Paperwork;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.TakenFromPaper;
-import wainbook.works.WorksDay;
+import wainbook.station.paper.PaperLine;
+import wainbook.station.paper.Paperwork;
+import wainbook.works.shift.WorksDay;
 
 /** Isolations on paper at a vehicle: what a form in use bars, and which work under one counts. */
 @QuarkusTest

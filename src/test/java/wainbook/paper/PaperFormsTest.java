@@ -24,7 +24,7 @@ import wainbook.paper.PaperSaying.FormsPrinted;
 import wainbook.paper.PaperSaying.ItemsTranscribed;
 import wainbook.paper.PaperSaying.SentBack;
 import wainbook.paper.PaperSaying.UseEnded;
-import wainbook.station.PaperLine;
+import wainbook.station.paper.PaperLine;
 
 /** Each number is accounted for, from the printer to the record or the bin. */
 class PaperFormsTest {

@@ -36,9 +36,9 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Rebuild;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
-import wainbook.process.Condition;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.Condition;
 import wainbook.station.StationSaying.Chosen;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Observed;
@@ -475,7 +475,7 @@ class TakenFromPaperTest {
 
     private static java.time.ZoneId zone() {
         return io.quarkus.arc.Arc.container()
-                .instance(wainbook.works.WorksDay.class)
+                .instance(wainbook.works.shift.WorksDay.class)
                 .get()
                 .zone();
     }

@@ -24,9 +24,9 @@ import wainbook.ledger.Subject;
 import wainbook.matter.OpenMatter;
 import wainbook.matter.OpenMatters;
 import wainbook.permit.PermitSaying.Ticked;
-import wainbook.station.Workplace;
-import wainbook.works.InstrumentRow;
-import wainbook.works.WorksDay;
+import wainbook.station.work.Workplace;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.shift.WorksDay;
 
 /** The life of a hot-work permit on a vehicle, from its refusal to the last look for fire. */
 @QuarkusTest

@@ -29,10 +29,10 @@ import wainbook.permit.PermitSaying.PermitIssued;
 import wainbook.permit.PermitSaying.PermitReceived;
 import wainbook.permit.PermitSaying.Ticked;
 import wainbook.permit.PermitSaying.WorkStopped;
-import wainbook.works.Instrument;
 import wainbook.works.Person;
 import wainbook.works.Person.Competence;
 import wainbook.works.Role;
+import wainbook.works.instruments.Instrument;
 
 /** Who may issue, receive, hand back and close a permit, with what, and until when. */
 class PermitRulesTest {

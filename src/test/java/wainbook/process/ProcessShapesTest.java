@@ -21,6 +21,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import wainbook.ledger.Kinds;
 import wainbook.process.determination.Given;
 import wainbook.process.determination.Method;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.Limits;
 
 class ProcessShapesTest {
 

@@ -5,10 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import wainbook.process.CheckItem.Dependence;
-import wainbook.process.CheckItem.PartUse;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.ProcessSaying.ReleasedBefore;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckItem.Dependence;
+import wainbook.process.sheet.CheckItem.PartUse;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.process.sheet.Condition;
+import wainbook.process.sheet.SheetBefore;
 
 class ReleasedBeforeTest {
 

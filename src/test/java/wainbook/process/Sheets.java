@@ -11,17 +11,25 @@ import java.util.function.UnaryOperator;
 import wainbook.predicate.FactType;
 import wainbook.predicate.Predicates;
 import wainbook.predicate.Vocabulary;
+import wainbook.process.joint.Joint;
+import wainbook.process.joint.JointClass;
+import wainbook.process.rule.Known;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.process.sheet.Condition;
+import wainbook.process.sheet.Limits;
 
 /** Small sheets, items and joints for tests. */
-final class Sheets {
+public final class Sheets {
 
-    static final Joint LUG = joint("HV-LUG-M8", JointClass.A, true);
+    public static final Joint LUG = joint("HV-LUG-M8", JointClass.A, true);
     static final Joint BRACKET = joint("BRK-M12", JointClass.B, false);
-    static final Joint CLIP = joint("CLIP-M6", JointClass.C, false);
+    public static final Joint CLIP = joint("CLIP-M6", JointClass.C, false);
 
     private Sheets() {}
 
-    static Known known() {
+    public static Known known() {
         return new Known(List.of(LUG, BRACKET, CLIP), Set.of("fitting"), Set.of("insulation-tester"), predicates());
     }
 
@@ -32,19 +40,19 @@ final class Sheets {
         return new Predicates(new Vocabulary(facts));
     }
 
-    static CheckSheet sheet(CheckItem... items) {
+    public static CheckSheet sheet(CheckItem... items) {
         return new CheckSheet("FIT-12M", "High-voltage fitting", List.of(items), "fitting");
     }
 
-    static CheckItem item(String key, String... after) {
+    public static CheckItem item(String key, String... after) {
         return item(key, new Ask.Confirm(Optional.empty()), Condition.NONE, Arrays.asList(after));
     }
 
-    static CheckItem asking(String key, Ask asks) {
+    public static CheckItem asking(String key, Ask asks) {
         return item(key, asks, Condition.NONE, List.of());
     }
 
-    static CheckItem item(String key, Ask asks, Condition condition, List<String> after) {
+    public static CheckItem item(String key, Ask asks, Condition condition, List<String> after) {
         return new CheckItem(
                 key,
                 "Do " + key,
@@ -62,7 +70,7 @@ final class Sheets {
                 Optional.empty());
     }
 
-    static CheckItem when(String key, String condition) {
+    public static CheckItem when(String key, String condition) {
         return new CheckItem(
                 key,
                 "Do " + key,
@@ -80,7 +88,7 @@ final class Sheets {
                 Optional.empty());
     }
 
-    static Joint joint(String code, JointClass jointClass, boolean highVoltage) {
+    public static Joint joint(String code, JointClass jointClass, boolean highVoltage) {
         return new Joint(
                 code,
                 "Joint " + code,
@@ -100,7 +108,7 @@ final class Sheets {
                 Optional.empty());
     }
 
-    static Ask.Measure measure(UnaryOperator<Limits> works, Limits legal) {
+    public static Ask.Measure measure(UnaryOperator<Limits> works, Limits legal) {
         return new Ask.Measure(
                 "insulation resistance",
                 "MΩ",
@@ -110,7 +118,7 @@ final class Sheets {
                 Optional.empty());
     }
 
-    static BigDecimal decimal(String text) {
+    public static BigDecimal decimal(String text) {
         return new BigDecimal(text);
     }
 }

@@ -12,7 +12,7 @@ import wainbook.isolation.IsolationSaying.VehicleMoved;
 import wainbook.isolation.Scope;
 import wainbook.isolation.Shift;
 import wainbook.isolation.State;
-import wainbook.process.Condition;
+import wainbook.process.sheet.Condition;
 
 /** Check values for safe isolation; each names its source. */
 class SafeIsolationTest {

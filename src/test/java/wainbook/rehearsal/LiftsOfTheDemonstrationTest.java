@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
-import wainbook.process.CheckSheet;
 import wainbook.process.VehicleFacts;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
 import wainbook.setup.files.WorksFiles;
 import wainbook.setup.files.WorksFolder;
 

@@ -4,6 +4,11 @@ import io.quarkus.arc.Arc;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import wainbook.rehearsal.chance.Odds;
+import wainbook.rehearsal.crew.Acts;
+import wainbook.rehearsal.scenario.Line;
+import wainbook.rehearsal.scenario.Scenario;
+import wainbook.rehearsal.vehicle.VehicleWay;
 import wainbook.setup.DemoWorks;
 
 /** Vehicles of a benchmark's own, each of another seed, played behind whatever stands on the line. */

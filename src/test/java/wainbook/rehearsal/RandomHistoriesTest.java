@@ -15,6 +15,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.ledger.ReadTables;
 import wainbook.ledger.Rebuild;
 import wainbook.ledger.Verify;
+import wainbook.rehearsal.chance.Odds;
+import wainbook.rehearsal.crew.Acts;
+import wainbook.rehearsal.scenario.Scenario;
 import wainbook.setup.DemoWorks;
 
 /** Whole ways of vehicles, full of failures, holds, voids, refusals and work carried over, played by chance. */

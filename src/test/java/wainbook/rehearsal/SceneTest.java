@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import wainbook.rehearsal.Scene.Found;
-import wainbook.rehearsal.Scene.Member;
+import wainbook.rehearsal.scenario.Scene;
+import wainbook.rehearsal.scenario.Scene.Found;
+import wainbook.rehearsal.scenario.Scene.Member;
 
 class SceneTest {
 

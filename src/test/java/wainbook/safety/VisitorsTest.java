@@ -32,7 +32,7 @@ import wainbook.safety.visit.Visiting;
 import wainbook.safety.visit.Visitor;
 import wainbook.safety.visit.VisitorName;
 import wainbook.safety.visit.Visits;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** A visitor is inducted, let in by a host, and seen out; and who is inside is on the page at once. */
 @QuarkusTest

@@ -15,7 +15,7 @@ import wainbook.house.Donor;
 import wainbook.house.OwnSheet;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.process.Ask;
+import wainbook.process.sheet.Ask;
 import wainbook.station.StationSaying.Attended;
 import wainbook.station.StationSaying.Verdict;
 

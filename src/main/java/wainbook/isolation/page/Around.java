@@ -10,7 +10,7 @@ import wainbook.isolation.Person;
 import wainbook.isolation.Register;
 import wainbook.page.Formats;
 import wainbook.page.Option;
-import wainbook.works.InstrumentRow;
+import wainbook.works.instruments.InstrumentRow;
 
 /**
  * What a person at the vehicle chooses from: things of the register, instruments, people.

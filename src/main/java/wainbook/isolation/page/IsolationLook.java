@@ -28,12 +28,12 @@ import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.page.Formats;
 import wainbook.page.Words;
-import wainbook.process.Condition;
 import wainbook.process.plan.Plan;
-import wainbook.works.InstrumentRow;
+import wainbook.process.sheet.Condition;
 import wainbook.works.PersonInWords;
 import wainbook.works.PersonRow;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.shift.WorksDay;
 
 /** Draws the page of an isolation by the same rules that its steps are judged by. */
 @ApplicationScoped

@@ -28,7 +28,7 @@ import wainbook.page.Form;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Problem;
 import wainbook.page.api.Redirect;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** The page of a vehicle's isolation. Open to everybody: who may take which step is the step's own rules. */
 @Path("/isolation")

@@ -34,7 +34,7 @@ import wainbook.process.Releases;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what is true today outside a vehicle's own isolation: people, instruments, plan, shift, register. */
 @ApplicationScoped
@@ -179,7 +179,7 @@ public class FactsNow {
     }
 
     private Optional<Instrument> instrument(History record, Optional<String> elsewhere) {
-        return wainbook.works.Instrument.of(record)
+        return wainbook.works.instruments.Instrument.of(record)
                 .map(known -> new Instrument(
                         known.code(),
                         sort(known.kind()),

@@ -16,8 +16,8 @@ import wainbook.isolation.paper.PaperIsolations;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.process.Condition;
-import wainbook.works.DoubtedSince;
+import wainbook.process.sheet.Condition;
+import wainbook.works.instruments.DoubtedSince;
 
 /** What an isolation on paper shows, judged by the tool's own rules as things were then. */
 @ApplicationScoped

@@ -28,7 +28,7 @@ import wainbook.pack.Serials;
 import wainbook.pack.watch.WatchTimes;
 import wainbook.page.Words;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /**
  * Judges a pack in quarantine: by a person qualified for live work. Sound only once the watch is over; that releases the

@@ -10,7 +10,7 @@ import wainbook.engineering.electrical.IsolationDirect;
 import wainbook.pack.PackSaying.Finding;
 import wainbook.pack.PackSaying.Insulation;
 import wainbook.pack.PackSaying.Way;
-import wainbook.works.Instrument;
+import wainbook.works.instruments.Instrument;
 
 /** A pack's own insulation resistance as it was read, judged by the calculation for insulation testers. */
 public record OwnInsulation(

@@ -24,10 +24,10 @@ import wainbook.pack.PackSaying.PackReceived;
 import wainbook.pack.PackSaying.Quarantined;
 import wainbook.pack.PackSaying.Seen;
 import wainbook.pack.Serials;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRule;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRule;
+import wainbook.works.shift.WorksDay;
 
 /** Takes a pack in: its inspection, with a verdict that follows from what was found. Damage sets it aside at once. */
 @ApplicationScoped

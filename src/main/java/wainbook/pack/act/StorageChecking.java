@@ -22,7 +22,7 @@ import wainbook.pack.Pack;
 import wainbook.pack.PackSaying.StorageChecked;
 import wainbook.pack.Serials;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Looks at a pack in storage, and says what lies outside the window. */
 @ApplicationScoped

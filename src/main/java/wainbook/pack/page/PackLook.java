@@ -23,7 +23,7 @@ import wainbook.pack.act.Judging;
 import wainbook.pack.act.SendingOff;
 import wainbook.pack.act.StorageChecking;
 import wainbook.page.Filled;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Reads packs for whoever looks at them. */
 @ApplicationScoped

@@ -7,7 +7,7 @@ import wainbook.pack.PackSaying.Way;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.works.InstrumentRow;
+import wainbook.works.instruments.InstrumentRow;
 
 /** The form of a receipt inspection. */
 public record ReceiptView(Filled filled) {

@@ -25,7 +25,7 @@ import wainbook.paper.Transcribing;
 import wainbook.paper.Using;
 import wainbook.paper.Written;
 import wainbook.permit.PermitForm;
-import wainbook.station.PaperLine;
+import wainbook.station.paper.PaperLine;
 
 /** Paper forms for scripts. */
 @Path("/api/v1/paper")

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.act.Moment;
@@ -36,11 +35,11 @@ import wainbook.paper.PaperSaying.Transcribed;
 import wainbook.paper.Using;
 import wainbook.paper.Written;
 import wainbook.permit.PermitSaying;
-import wainbook.station.PaperItem;
-import wainbook.station.SayingInWords;
 import wainbook.station.StationSaying.Observed;
 import wainbook.station.StationSaying.TakenFromPaper;
-import wainbook.works.WorksDay;
+import wainbook.station.paper.PaperItem;
+import wainbook.station.words.SayingInWords;
+import wainbook.works.shift.WorksDay;
 
 /** Reads forms for whoever looks at them. */
 @ApplicationScoped

@@ -3,10 +3,10 @@ package wainbook.paper.page;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import wainbook.station.PaperBlank;
-import wainbook.station.PaperItem;
-import wainbook.station.PaperLine;
 import wainbook.station.StationSaying.Figure;
+import wainbook.station.paper.PaperBlank;
+import wainbook.station.paper.PaperItem;
+import wainbook.station.paper.PaperLine;
 
 /** A print of open items as it was typed over. A line counts once somebody’s number stands beside it. */
 final class SentItems {

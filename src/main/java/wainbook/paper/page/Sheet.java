@@ -5,7 +5,7 @@ import java.util.List;
 import wainbook.page.Option;
 import wainbook.page.ScanCode;
 import wainbook.paper.PaperForm;
-import wainbook.station.PaperItem;
+import wainbook.station.paper.PaperItem;
 
 /**
  * A form as it is printed.

@@ -22,8 +22,8 @@ import wainbook.process.Stage;
 import wainbook.process.Station;
 import wainbook.process.VehicleKinds;
 import wainbook.process.plan.Plan;
-import wainbook.station.PaperItem;
-import wainbook.station.Paperwork;
+import wainbook.station.paper.PaperItem;
+import wainbook.station.paper.Paperwork;
 
 /** Draws forms as they were when their numbers were given out: printed again, a form says the same. */
 @ApplicationScoped

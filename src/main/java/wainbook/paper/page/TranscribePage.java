@@ -27,7 +27,7 @@ import wainbook.page.api.Redirect;
 import wainbook.paper.PaperForm;
 import wainbook.paper.Transcribing;
 import wainbook.paper.Written;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Types a form in: the photograph first, so that it stands beside what is typed and is not lost with a fault. */
 @Path("/paper/" + FormPage.CODE)

@@ -3,8 +3,8 @@ package wainbook.paper.page;
 import java.util.List;
 import wainbook.page.Filled;
 import wainbook.page.Option;
-import wainbook.station.PaperBlank;
-import wainbook.station.PaperItem;
+import wainbook.station.paper.PaperBlank;
+import wainbook.station.paper.PaperItem;
 
 /**
  * A form being typed in.

@@ -11,8 +11,8 @@ import wainbook.page.Words;
 import wainbook.paper.Written;
 import wainbook.paper.page.CompareView.Fact;
 import wainbook.permit.PermitForm;
-import wainbook.station.PaperLine;
 import wainbook.station.StationSaying.Figure;
+import wainbook.station.paper.PaperLine;
 import wainbook.works.PersonInWords;
 
 /**

@@ -25,7 +25,7 @@ import wainbook.permit.PermitSaying.PermitIssued;
 import wainbook.permit.Permitting;
 import wainbook.permit.Where;
 import wainbook.permit.Work;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Issues a permit: asks first for the kind of work and where, then for what that kind wants. */
 @Path("/permits/new")

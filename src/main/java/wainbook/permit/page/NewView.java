@@ -11,9 +11,9 @@ import wainbook.page.Words;
 import wainbook.permit.Precaution;
 import wainbook.permit.Trait;
 import wainbook.permit.Work;
-import wainbook.works.InstrumentRow;
 import wainbook.works.PersonInWords;
 import wainbook.works.PersonRow;
+import wainbook.works.instruments.InstrumentRow;
 
 /** The form of a new permit: first what kind of work and where, then what the kind asks for. */
 public record NewView(Filled filled, Optional<Work> sort) {

@@ -21,7 +21,7 @@ import wainbook.permit.Permits;
 import wainbook.permit.Permitting;
 import wainbook.permit.Step;
 import wainbook.permit.Where;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Reads permits for whoever looks at them. */
 @ApplicationScoped

@@ -11,18 +11,18 @@ import wainbook.act.Moment;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.process.Ask;
-import wainbook.process.CheckSheet;
-import wainbook.process.Joint;
-import wainbook.process.Known;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.process.VehicleFacts;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
-import wainbook.works.InstrumentRule;
+import wainbook.process.joint.Joint;
+import wainbook.process.rule.Known;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckSheet;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.instruments.InstrumentRule;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what a draft is judged from. */
 @ApplicationScoped

@@ -4,14 +4,14 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.math.BigDecimal;
 import java.util.List;
-import wainbook.process.CheckSheet;
-import wainbook.process.JointBefore;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.joint.JointBefore;
 import wainbook.process.plan.Check;
 import wainbook.process.plan.Point;
 import wainbook.process.plan.Source;
+import wainbook.process.sheet.CheckSheet;
 
 /** A draft in the shape of {@code process.draftKept/1}. Works have such entries on record: it never changes. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")

@@ -2,7 +2,7 @@ package wainbook.process.draft;
 
 import java.util.List;
 import java.util.Optional;
-import wainbook.process.CheckSheet;
+import wainbook.process.sheet.CheckSheet;
 
 /** What this room must know of the vehicles in the works; answered by a room above that knows them. */
 public interface InWorks {

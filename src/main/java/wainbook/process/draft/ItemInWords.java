@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wainbook.page.Words;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
-import wainbook.process.Joint;
-import wainbook.process.Limits;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.Limits;
 
 /** A check item in words. */
 public final class ItemInWords {

@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.act.Reason;
 import wainbook.page.Words;
-import wainbook.process.CheckSheet;
-import wainbook.process.Draft;
-import wainbook.process.Joint;
-import wainbook.process.Known;
 import wainbook.process.ProcessSaying;
 import wainbook.process.joint.BoltLoad;
+import wainbook.process.joint.Joint;
 import wainbook.process.joint.Serving;
+import wainbook.process.rule.Draft;
+import wainbook.process.rule.Known;
+import wainbook.process.sheet.CheckSheet;
 
 /** The works' joints, all of them, as a draft. */
 public record JointsDraft(List<Joint> joints) implements Drafted {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
-import wainbook.process.CheckSheet;
 import wainbook.process.ProcessSaying;
 import wainbook.process.Route;
+import wainbook.process.sheet.CheckSheet;
 
 /** A route as a draft. */
 public record RouteDraft(Route route) implements Drafted {

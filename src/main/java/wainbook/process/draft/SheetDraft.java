@@ -3,10 +3,10 @@ package wainbook.process.draft;
 import java.util.ArrayList;
 import java.util.List;
 import wainbook.act.Reason;
-import wainbook.process.CheckSheet;
-import wainbook.process.Draft;
 import wainbook.process.ProcessSaying;
 import wainbook.process.Route;
+import wainbook.process.rule.Draft;
+import wainbook.process.sheet.CheckSheet;
 
 /** A check sheet as a draft. */
 public record SheetDraft(CheckSheet sheet) implements Drafted {

@@ -5,14 +5,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import wainbook.process.CheckSheet;
-import wainbook.process.Known;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
 import wainbook.process.draft.InWorks.Vehicle;
 import wainbook.process.plan.Plan;
-import wainbook.works.Instrument;
+import wainbook.process.rule.Known;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.works.instruments.Instrument;
 
 /** What stands in force round a draft: what it may refer to, what refers to it, the vehicles that rest on it, and the tools. */
 public record Surroundings(

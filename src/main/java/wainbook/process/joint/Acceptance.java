@@ -2,8 +2,6 @@ package wainbook.process.joint;
 
 import java.math.BigDecimal;
 import wainbook.engineering.Plain;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
 
 /**
  * What a joint can be accepted at with one tool: its limits drawn in by the tool's uncertainty, as far as the joint class

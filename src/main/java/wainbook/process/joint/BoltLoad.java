@@ -11,7 +11,6 @@ import wainbook.engineering.tightening.BoltClass;
 import wainbook.engineering.tightening.HexagonBolt;
 import wainbook.engineering.tightening.Preload;
 import wainbook.page.Words;
-import wainbook.process.Joint;
 
 /**
  * What a joint's torque limits do to its bolts: preload and use of the yield strength at both limits and both ends of the

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import wainbook.process.Joint;
 
 /**
  * Where the fasteners of rows or a frame lie, evenly spaced, by their position on the joint. Rows are numbered row by row, a

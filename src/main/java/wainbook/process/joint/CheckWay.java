@@ -1,7 +1,6 @@
 package wainbook.process.joint;
 
 import java.math.BigDecimal;
-import wainbook.process.Joint;
 
 /**
  * How a tightened joint is checked again. The way follows the joint; no standard says how (common practice, no source). It is

@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 import wainbook.engineering.Plain;
 import wainbook.engineering.Verdict;
 import wainbook.engineering.tightening.Tightening;
-import wainbook.process.Joint.Window;
+import wainbook.process.joint.Joint.Window;
 
 /**
  * Limits of a torque drawn in by the uncertainty of the tool that reads it, by the calculation that everybody can open.

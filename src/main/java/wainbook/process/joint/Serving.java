@@ -7,9 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.page.Words;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
-import wainbook.works.Instrument;
+import wainbook.works.instruments.Instrument;
 
 /**
  * Whether any tool of the works can serve a joint's tolerance, and what would.

@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import wainbook.page.Words;
-import wainbook.process.Joint.Torque;
+import wainbook.process.joint.Joint.Torque;
 
 /**
  * A torque outside its limits that looks like another one typed wrong: read in another unit, the decimal point slipped, two

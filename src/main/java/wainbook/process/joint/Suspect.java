@@ -3,7 +3,7 @@ package wainbook.process.joint;
 import java.math.BigDecimal;
 import java.util.Optional;
 import wainbook.page.Words;
-import wainbook.process.Joint.Window;
+import wainbook.process.joint.Joint.Window;
 
 /**
  * What torque and angle together let one suspect at a fastener. The angle counts from the snug torque. Common practice in

@@ -10,10 +10,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.process.Ask;
-import wainbook.process.Joint;
-import wainbook.process.Limits;
 import wainbook.process.draft.Surroundings;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.Limits;
 
 /** What an item asks, as fields: each kind of ask has fields of its own. */
 record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, List<Input>> inputs) {

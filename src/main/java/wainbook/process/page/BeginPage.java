@@ -16,7 +16,6 @@ import org.jboss.resteasy.reactive.RestForm;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.page.SignedIn;
-import wainbook.process.CheckSheet;
 import wainbook.process.Route;
 import wainbook.process.draft.About;
 import wainbook.process.draft.About.Thing;
@@ -27,6 +26,7 @@ import wainbook.process.draft.PlanDraft;
 import wainbook.process.draft.Revisions;
 import wainbook.process.draft.RouteDraft;
 import wainbook.process.draft.SheetDraft;
+import wainbook.process.sheet.CheckSheet;
 import wainbook.works.Role;
 
 /** Begins a new sheet, route or isolation plan as a copy of one that is in force, to be typed in. */

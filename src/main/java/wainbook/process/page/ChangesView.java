@@ -6,7 +6,6 @@ import java.util.Set;
 import wainbook.page.Form;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.process.Changes;
 import wainbook.process.draft.Drafted;
 import wainbook.process.draft.Part.Group;
 import wainbook.process.draft.Revisions;
@@ -15,6 +14,7 @@ import wainbook.process.draft.SheetDraft;
 import wainbook.process.draft.SideBySide;
 import wainbook.process.draft.SideBySide.Fate;
 import wainbook.process.draft.SideBySide.PartChange;
+import wainbook.process.sheet.Changes;
 
 /** Two revisions of one paper side by side. */
 public record ChangesView(Revisions revisions, Version from, Version to) {

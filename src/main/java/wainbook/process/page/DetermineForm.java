@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import wainbook.process.Ask;
 import wainbook.process.determination.Given;
 import wainbook.process.determination.Method;
 import wainbook.process.draft.Surroundings;
+import wainbook.process.sheet.Ask;
 
 /** A determination as fields; what is given stands in lines like {@code workingV = 756} or {@code isolationOhm = the-item}. */
 final class DetermineForm {

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
 import wainbook.process.draft.JointsDraft;
 import wainbook.process.draft.Part.Group;
 import wainbook.process.draft.Surroundings;
+import wainbook.process.joint.Joint;
+import wainbook.process.joint.JointClass;
 
 /** The form of one joint. */
 final class JointForm {

@@ -9,9 +9,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import wainbook.page.Form;
 import wainbook.page.Words;
-import wainbook.process.CheckSheet;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
@@ -23,6 +20,9 @@ import wainbook.process.draft.Revisions;
 import wainbook.process.draft.RouteDraft;
 import wainbook.process.draft.SheetDraft;
 import wainbook.process.draft.StagesDraft;
+import wainbook.process.joint.Joint;
+import wainbook.process.joint.JointClass;
+import wainbook.process.sheet.CheckSheet;
 
 /** The process as one page shows it: what fits the search, and every draft in hand. */
 public record ProcessView(List<Revisions> papers, String search, boolean mayDraft) {

@@ -7,16 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.page.Words;
-import wainbook.process.BeyondConcession;
-import wainbook.process.CheckItem;
-import wainbook.process.CheckItem.Dependence;
-import wainbook.process.CheckItem.PartUse;
-import wainbook.process.CheckSheet;
-import wainbook.process.Condition;
 import wainbook.process.draft.ItemInWords;
 import wainbook.process.draft.Part.Group;
 import wainbook.process.draft.SheetDraft;
 import wainbook.process.draft.Surroundings;
+import wainbook.process.sheet.BeyondConcession;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckItem.Dependence;
+import wainbook.process.sheet.CheckItem.PartUse;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.process.sheet.Condition;
 
 /** The forms of a check sheet: its head, and one item. */
 final class SheetForms {

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import wainbook.process.Ask.Table.Column;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Ask.Table.Column;
+import wainbook.process.sheet.Limits;
 
 /**
  * The columns of a table as lines of text, ten cells parted by bars: title, unit, then lower, upper, strict and source of the

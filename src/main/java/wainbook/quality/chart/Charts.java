@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicReference;
-import wainbook.process.Joint;
 import wainbook.process.Releases;
+import wainbook.process.joint.Joint;
 import wainbook.quality.reading.AllReadings;
 import wainbook.quality.reading.Reading;
 

@@ -3,8 +3,8 @@ package wainbook.quality.chart;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import wainbook.page.Words;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
 
 /** What charts are called. */
 public record Titles(Map<String, String> byKey) {

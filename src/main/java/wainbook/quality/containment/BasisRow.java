@@ -21,12 +21,12 @@ import wainbook.ledger.Subject;
 import wainbook.quality.QualitySaying.About;
 import wainbook.quality.QualitySaying.ReadingsDecided;
 import wainbook.quality.QualitySaying.Window;
-import wainbook.station.PartSerial;
 import wainbook.station.StationSaying.Held;
 import wainbook.station.StationSaying.LotUsed;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.determination.KnownResistor;
+import wainbook.station.serial.PartSerial;
 
 /** What an entry of a work order rests on, so that it is found when that turns out wrong. */
 @Entity

@@ -24,8 +24,8 @@ import wainbook.quality.QualitySaying.Place;
 import wainbook.quality.QualitySaying.ReadingsDecided;
 import wainbook.quality.QualitySaying.Recheck;
 import wainbook.quality.QualitySaying.Word;
-import wainbook.works.Instrument;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.shift.WorksDay;
 
 /** Settles readings of one vehicle. The last of them releases the containment's hold; nothing else does by itself. */
 @ApplicationScoped

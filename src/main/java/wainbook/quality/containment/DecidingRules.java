@@ -22,8 +22,8 @@ import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRule;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRule;
 
 /**
  * All that stands against a decision on readings. Evaluated all, shown all.

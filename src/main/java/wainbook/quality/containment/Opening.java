@@ -28,9 +28,9 @@ import wainbook.quality.QualitySaying.Sort;
 import wainbook.quality.QualitySaying.Window;
 import wainbook.quality.containment.doubt.Cause;
 import wainbook.works.AfterWithdrawal;
-import wainbook.works.WorksDay;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
+import wainbook.works.shift.WorksDay;
 
 /**
  * Opens a containment: by itself when an instrument is in doubt, or because a person asks. First it is said in the stream of

@@ -18,8 +18,8 @@ import wainbook.quality.QualitySaying.DoubtWorkedOut;
 import wainbook.quality.QualitySaying.Errors;
 import wainbook.quality.QualitySaying.Sort;
 import wainbook.quality.containment.doubt.Cause;
-import wainbook.works.WorksDay;
 import wainbook.works.WorksSaying.Calibrated;
+import wainbook.works.shift.WorksDay;
 
 /** Works a containment out again with the figures of a later calibration, where it had to be opened without any. */
 @ApplicationScoped

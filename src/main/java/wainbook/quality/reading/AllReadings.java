@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
 import wainbook.process.Releases;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
 import wainbook.quality.containment.doubt.Readings.Sheets;
 import wainbook.station.PaperMark;
 

@@ -19,7 +19,7 @@ import wainbook.ledger.Subject;
 import wainbook.quality.QualitySaying.StatisticsAgreed;
 import wainbook.quality.QualitySaying.StatisticsEnded;
 import wainbook.works.PersonName;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Records that the works has agreed to statistics by person, until when, and who may see them; and ends it. */
 @ApplicationScoped

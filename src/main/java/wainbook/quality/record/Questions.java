@@ -19,7 +19,7 @@ import wainbook.quality.QualitySaying.QuestionAnswered;
 import wainbook.quality.QualitySaying.QuestionSettled;
 import wainbook.quality.reading.AllReadings;
 import wainbook.quality.reading.Reading;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /**
  * The questions of the works: those to a person, and those that came to the quality engineer. They are worked out of the record

@@ -8,8 +8,8 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
-import wainbook.works.Shifts;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.Shifts;
+import wainbook.works.shift.WorksDay;
 
 /** Yields of any time and any kind of vehicle, from the record. */
 @ApplicationScoped

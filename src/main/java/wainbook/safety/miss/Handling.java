@@ -19,7 +19,7 @@ import wainbook.ledger.Subject;
 import wainbook.safety.SafetySaying.NearMissClosed;
 import wainbook.safety.SafetySaying.NearMissLookedAt;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Looks at near misses: says who sees to it by when, and in the end what was changed. */
 @ApplicationScoped

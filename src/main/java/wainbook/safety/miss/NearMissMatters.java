@@ -12,7 +12,7 @@ import wainbook.matter.OpenMatter.Owner;
 import wainbook.matter.OpenMatter.Sort;
 import wainbook.page.Words;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Near misses that are not closed: first somebody must look at it, then whoever was named sees to it. */
 @ApplicationScoped

@@ -27,7 +27,7 @@ import wainbook.safety.stop.StopRow;
 import wainbook.safety.stop.Stopping;
 import wainbook.safety.stop.Stops;
 import wainbook.safety.visit.Visits;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Reads near misses and stops for whoever looks at them. */
 @ApplicationScoped

@@ -10,8 +10,8 @@ import wainbook.matter.OpenMatter;
 import wainbook.matter.OpenMatter.Due;
 import wainbook.matter.OpenMatter.Owner;
 import wainbook.matter.OpenMatter.Sort;
-import wainbook.order.Holding;
 import wainbook.order.OrderSaying.HoldKind;
+import wainbook.order.hold.Holding;
 import wainbook.page.Words;
 
 /** Stops of places. A stop of a vehicle is among the matters as the hold that it puts on. */

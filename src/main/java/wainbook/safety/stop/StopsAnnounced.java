@@ -13,7 +13,7 @@ import wainbook.page.Words;
 import wainbook.permit.Where;
 import wainbook.process.Releases;
 import wainbook.process.Station;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Says on every page where work is stopped, to whoever is signed in. */
 @RequestScoped

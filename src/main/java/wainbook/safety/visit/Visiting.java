@@ -22,7 +22,7 @@ import wainbook.safety.SafetySaying.VisitorEntered;
 import wainbook.safety.SafetySaying.VisitorInducted;
 import wainbook.safety.SafetySaying.VisitorLeft;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Inducts visitors, lets them in by their host, and out again. */
 @ApplicationScoped

@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.isolation.Register;
-import wainbook.process.Ask;
-import wainbook.process.BeyondConcession;
-import wainbook.process.CheckItem;
-import wainbook.process.Condition;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
-import wainbook.works.Shift;
+import wainbook.process.joint.Joint;
+import wainbook.process.joint.JointClass;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.BeyondConcession;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.Condition;
+import wainbook.works.shift.Shift;
 
 /** What one row or one element of each file holds, before it becomes what the rooms know. */
 public final class Lines {

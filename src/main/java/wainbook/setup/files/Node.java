@@ -16,8 +16,8 @@ import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.util.Locale;
-import wainbook.process.CheckSheet;
-import wainbook.process.Joint;
+import wainbook.process.joint.Joint;
+import wainbook.process.sheet.CheckSheet;
 
 /** One line of a works as a tree in the words of its file. The same thing is always the same tree. */
 final class Node {

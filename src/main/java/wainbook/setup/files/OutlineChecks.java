@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import wainbook.process.CheckItem;
 import wainbook.process.Route;
 import wainbook.process.outline.Outline;
+import wainbook.process.sheet.CheckItem;
 
 /** What must hold between outlines, routes and sheets: where a kind is drawn, every zone that its work names is drawn. */
 record OutlineChecks(

@@ -5,13 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.predicate.Predicates;
-import wainbook.process.CheckItem;
-import wainbook.process.Draft;
-import wainbook.process.Joint;
-import wainbook.process.Known;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.joint.Joint;
+import wainbook.process.rule.Draft;
+import wainbook.process.rule.Known;
+import wainbook.process.sheet.CheckItem;
 
 /** What must hold between stages, stations, joints, sheets and routes: the rules of a release among them. */
 record ProcessChecks(

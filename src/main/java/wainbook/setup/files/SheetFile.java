@@ -6,8 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import wainbook.process.CheckItem;
-import wainbook.process.CheckSheet;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
 
 /** A check sheet as read, and the place of every item. */
 record SheetFile(CheckSheet sheet, Place place, Map<String, Located<CheckItem>> items) {

@@ -2,12 +2,12 @@ package wainbook.setup.files;
 
 import java.util.Comparator;
 import java.util.List;
-import wainbook.process.CheckSheet;
-import wainbook.process.Joint;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.joint.Joint;
 import wainbook.process.outline.Outline;
+import wainbook.process.sheet.CheckSheet;
 
 /** All that the files of a works say, once nothing is wrong with them. */
 public record WorksFiles(

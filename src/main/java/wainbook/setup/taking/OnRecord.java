@@ -17,7 +17,6 @@ import wainbook.isolation.Register;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
-import wainbook.process.Joint;
 import wainbook.process.ProcessSaying.JointsReleased;
 import wainbook.process.ProcessSaying.OutlineReleased;
 import wainbook.process.ProcessSaying.PlanReleased;
@@ -25,13 +24,14 @@ import wainbook.process.ProcessSaying.Released;
 import wainbook.process.ProcessSaying.RouteReleased;
 import wainbook.process.ProcessSaying.StageDefined;
 import wainbook.process.ProcessSaying.StationDefined;
+import wainbook.process.joint.Joint;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.PlanFile;
 import wainbook.setup.files.WorksFiles;
-import wainbook.works.Instrument;
 import wainbook.works.Person;
 import wainbook.works.Role;
 import wainbook.works.WorksSaying;
+import wainbook.works.instruments.Instrument;
 
 /**
  * What a works has on record, as far as its files can say it.

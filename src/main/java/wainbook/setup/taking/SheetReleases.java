@@ -4,12 +4,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wainbook.process.CheckSheet;
-import wainbook.process.Draft;
-import wainbook.process.Joint;
-import wainbook.process.Known;
 import wainbook.process.ProcessSaying;
 import wainbook.process.VehicleFacts;
+import wainbook.process.joint.Joint;
+import wainbook.process.rule.Draft;
+import wainbook.process.rule.Known;
+import wainbook.process.sheet.CheckSheet;
 import wainbook.setup.files.WorksFiles;
 
 /** Releases check sheets by the rules of every release, against what the works will have on record with them. */

@@ -10,8 +10,8 @@ import wainbook.isolation.IsolationSaying;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.process.Joint;
 import wainbook.process.ProcessSaying;
+import wainbook.process.joint.Joint;
 import wainbook.process.outline.Outline;
 import wainbook.setup.files.Change;
 import wainbook.setup.files.Differences;
@@ -19,10 +19,10 @@ import wainbook.setup.files.Lines;
 import wainbook.setup.files.Part;
 import wainbook.setup.files.PlanFile;
 import wainbook.setup.files.WorksFiles;
-import wainbook.works.InstrumentKind;
 import wainbook.works.Operator;
 import wainbook.works.Role;
 import wainbook.works.WorksSaying;
+import wainbook.works.instruments.InstrumentKind;
 
 /**
  * What the ledger is told so that the record says what the files say: the changes and nothing else.

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRule;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRule;
 
 /** The instruments as they will be once the files are taken: what the files say, and what they leave out as it stands. */
 record ToolsThen(OnRecord record, WorksFiles wanted) {

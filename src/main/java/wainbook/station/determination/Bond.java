@@ -8,7 +8,7 @@ import wainbook.engineering.Working;
 import wainbook.engineering.electrical.Bonding;
 import wainbook.engineering.electrical.Bonding.Inputs;
 import wainbook.engineering.electrical.Bonding.Results;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Judgement;
 

@@ -10,7 +10,7 @@ import wainbook.engineering.Working;
 import wainbook.engineering.electrical.IsolationDirect;
 import wainbook.engineering.electrical.IsolationDirect.Inputs;
 import wainbook.engineering.electrical.IsolationDirect.Results;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Judgement;
 
 /** Insulation resistance by a tester. Its ceiling is kept as at least that much, never as a value. */

@@ -13,7 +13,7 @@ import wainbook.engineering.electrical.IsolationVoltmeter.Inputs;
 import wainbook.engineering.electrical.IsolationVoltmeter.Rail;
 import wainbook.engineering.electrical.IsolationVoltmeter.Results;
 import wainbook.page.Words;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.By;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Finding;

@@ -6,10 +6,10 @@ import wainbook.act.Reason;
 import wainbook.page.Form;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.process.Ask;
 import wainbook.process.determination.Method;
 import wainbook.process.determination.ToRead;
-import wainbook.works.InstrumentRow;
+import wainbook.process.sheet.Ask;
+import wainbook.works.instruments.InstrumentRow;
 
 /**
  * A determination as the station page asks for it.

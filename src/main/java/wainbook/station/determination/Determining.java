@@ -3,9 +3,9 @@ package wainbook.station.determination;
 import java.util.Optional;
 import wainbook.engineering.Refusal;
 import wainbook.page.Words;
-import wainbook.process.Ask;
-import wainbook.process.Limits;
 import wainbook.process.determination.ToRead;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.Limits;
 
 /** Determines a quantity in the way that its item asks for. One way in, for the page, the API and the rehearsal. */
 public final class Determining {

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import wainbook.act.Reason;
-import wainbook.process.Ask;
 import wainbook.process.determination.Given;
+import wainbook.process.sheet.Ask;
 import wainbook.station.StationSaying.Determined;
 
 /**

@@ -6,7 +6,7 @@ import java.util.Optional;
 import wainbook.engineering.Decision;
 import wainbook.engineering.Limit;
 import wainbook.engineering.Verdict;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.By;
 import wainbook.station.StationSaying.Finding;
 import wainbook.station.StationSaying.Judgement;

@@ -10,9 +10,9 @@ import wainbook.process.determination.Method;
 import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Result;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
-import wainbook.works.InstrumentRule;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.instruments.InstrumentRule;
 
 /**
  * The known resistor of the voltmeter method. Where the register has such resistors, the entry names the one that was used,

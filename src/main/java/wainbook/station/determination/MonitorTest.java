@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wainbook.engineering.Limit;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Finding;
 import wainbook.station.StationSaying.Judgement;

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import wainbook.engineering.Limit;
 import wainbook.engineering.Working;
 import wainbook.engineering.electrical.PackVoltages;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.By;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Finding;

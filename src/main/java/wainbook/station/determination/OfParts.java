@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import wainbook.engineering.electrical.IsolationCombined;
 import wainbook.engineering.electrical.YCapacitorEnergy;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Judgement;
 

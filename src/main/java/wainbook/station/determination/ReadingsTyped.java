@@ -5,8 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
-import wainbook.process.Ask;
 import wainbook.process.determination.ToRead;
+import wainbook.process.sheet.Ask;
 import wainbook.station.StationSaying.Figure;
 
 /** Whether readings are readings at all, before they are judged: a script may send anything. */

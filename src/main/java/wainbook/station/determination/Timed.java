@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.engineering.electrical.Discharge;
 import wainbook.engineering.electrical.Precharge;
-import wainbook.process.Limits;
+import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Judgement;
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import wainbook.page.Words;
-import wainbook.process.Joint;
 import wainbook.process.joint.GuardedLimits;
+import wainbook.process.joint.Joint;
 import wainbook.process.joint.Suspect;
 import wainbook.station.StationSaying.Tightened;
 

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.page.Words;
-import wainbook.process.Joint;
 import wainbook.process.joint.CheckWay;
 import wainbook.process.joint.GuardedLimits;
+import wainbook.process.joint.Joint;
 import wainbook.station.StationSaying.Rechecked;
 
 /** The check of a tightened joint in words: what it asks for, and what it came to. */

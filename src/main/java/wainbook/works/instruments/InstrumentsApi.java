@@ -16,7 +16,6 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
-import wainbook.works.Instrument;
 import wainbook.works.Role;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.CalibrationPoint;

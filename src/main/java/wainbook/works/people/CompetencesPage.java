@@ -13,7 +13,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.page.Csv;
 import wainbook.page.SignedIn;
 import wainbook.page.Words;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Who holds which competence, and until when: as a page and as a file. */
 @Path("/people")

@@ -25,7 +25,7 @@ import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 import wainbook.works.Person;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 import wainbook.works.signin.SignInRow;
 
 /** One person: roles, competences with their evidence, and the acts that change them. */

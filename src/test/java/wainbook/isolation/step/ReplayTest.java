@@ -30,7 +30,7 @@ import wainbook.isolation.paper.IsolationForm.Checked;
 import wainbook.isolation.paper.IsolationForm.Opened;
 import wainbook.isolation.paper.IsolationForm.Restored;
 import wainbook.isolation.paper.IsolationForm.Signed;
-import wainbook.process.Condition;
+import wainbook.process.sheet.Condition;
 
 /** A paper isolation is judged by the rules of the machine: whatever the machine would refuse leaves the vehicle not shown dead. */
 class ReplayTest {

@@ -17,7 +17,7 @@ import wainbook.pack.PackSaying.Seen;
 import wainbook.pack.PackSaying.Verdict;
 import wainbook.pack.PackSaying.Way;
 import wainbook.pack.Trigger;
-import wainbook.works.Instrument;
+import wainbook.works.instruments.Instrument;
 
 /** What a receipt inspection comes to, and what a check in storage finds outside its window. */
 class ReceiptRuleTest {

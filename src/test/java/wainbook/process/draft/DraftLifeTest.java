@@ -20,11 +20,6 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.process.Ask;
-import wainbook.process.CheckItem;
-import wainbook.process.CheckSheet;
-import wainbook.process.Condition;
-import wainbook.process.Known;
 import wainbook.process.ProcessSaying;
 import wainbook.process.ProcessSaying.DraftDropped;
 import wainbook.process.ProcessSaying.DraftKept;
@@ -32,6 +27,11 @@ import wainbook.process.ProcessSaying.DraftProposed;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Stage;
 import wainbook.process.VehicleFacts;
+import wainbook.process.rule.Known;
+import wainbook.process.sheet.Ask;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.process.sheet.Condition;
 import wainbook.works.Role;
 
 /** The whole life of a draft: every state, every act, everybody who may ask. No database, no clock. */

@@ -19,8 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OwnSheet;
-import wainbook.process.Ask;
 import wainbook.process.Releases;
+import wainbook.process.sheet.Ask;
 
 /** A next revision from the first word to its release, by the pages and by scripts. */
 @QuarkusTest

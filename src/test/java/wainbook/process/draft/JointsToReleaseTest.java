@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.Donor;
-import wainbook.process.Joint;
 import wainbook.process.Releases;
+import wainbook.process.joint.Joint;
 
 /** Joints from a draft to the wrench: with a joint of the test's own, asked for by a sheet of its own. */
 @QuarkusTest

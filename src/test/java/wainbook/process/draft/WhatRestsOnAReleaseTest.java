@@ -14,7 +14,6 @@ import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
-import wainbook.process.Known;
 import wainbook.process.ProcessSaying.PlanReleased;
 import wainbook.process.Route;
 import wainbook.process.Stage;
@@ -25,6 +24,7 @@ import wainbook.process.plan.Check;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Point;
 import wainbook.process.plan.Source;
+import wainbook.process.rule.Known;
 
 /** Rules that look at vehicles and stations which are hard to bring about in a works: from plain records. */
 class WhatRestsOnAReleaseTest {

@@ -10,8 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.act.Reason;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
 
 class BoltLoadTest {
 

@@ -10,10 +10,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wainbook.process.Joint;
-import wainbook.process.Joint.Order;
-import wainbook.process.JointClass;
 import wainbook.process.joint.BoltPlaces.Place;
+import wainbook.process.joint.Joint.Order;
 
 class BoltPlacesTest {
 

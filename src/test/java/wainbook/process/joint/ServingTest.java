@@ -10,9 +10,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Reason;
 import wainbook.page.Words;
-import wainbook.process.Joint;
-import wainbook.process.JointClass;
-import wainbook.works.Instrument;
+import wainbook.works.instruments.Instrument;
 
 class ServingTest {
 

@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import wainbook.process.Joint.Torque;
-import wainbook.process.Joint.Window;
+import wainbook.process.joint.Joint.Torque;
+import wainbook.process.joint.Joint.Window;
 import wainbook.process.joint.Slip.Sort;
 
 /** Readings at a joint of 120 N·m, 108 to 132. */

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wainbook.process.Joint.Window;
+import wainbook.process.joint.Joint.Window;
 
 /** Torque 64 to 78 N·m with 20 to 45 degrees from snug. The table is common practice, no source. */
 class SuspectTest {

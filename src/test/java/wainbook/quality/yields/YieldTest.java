@@ -24,7 +24,7 @@ import wainbook.matter.MatterSaying.Disposed;
 import wainbook.matter.MatterSaying.Disposition;
 import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.order.OrderSaying.Ordered;
-import wainbook.process.Condition;
+import wainbook.process.sheet.Condition;
 import wainbook.quality.yields.Pareto.By;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;

@@ -15,7 +15,6 @@ import wainbook.quality.QualitySaying.Basis;
 import wainbook.quality.QualitySaying.ErrorAt;
 import wainbook.quality.QualitySaying.Errors;
 import wainbook.quality.QualitySaying.Window;
-import wainbook.works.Instrument;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
@@ -23,6 +22,7 @@ import wainbook.works.WorksSaying.InstrumentRegistered;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
 import wainbook.works.WorksSaying.WithdrawalCause;
 import wainbook.works.instruments.InDoubt;
+import wainbook.works.instruments.Instrument;
 import wainbook.works.instruments.calibration.PointVerdict;
 
 /**

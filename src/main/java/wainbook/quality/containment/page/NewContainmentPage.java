@@ -20,7 +20,7 @@ import wainbook.page.SignedIn;
 import wainbook.quality.QualitySaying.DoubtOpened;
 import wainbook.quality.containment.Opening;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Opens a containment by hand: says first how many vehicles and entries it would touch. */
 @Path("/quality/containments/new")

@@ -26,7 +26,7 @@ import wainbook.quality.yields.Pareto;
 import wainbook.quality.yields.Pareto.By;
 import wainbook.quality.yields.Yield;
 import wainbook.quality.yields.Yields;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** First-pass and rolled yield, defects, and what they come from. */
 @Path("/quality")

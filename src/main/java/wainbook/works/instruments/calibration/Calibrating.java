@@ -16,15 +16,15 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.works.Calibrations;
-import wainbook.works.Instrument;
-import wainbook.works.WorksDay;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
 import wainbook.works.WorksSaying.WithdrawalCause;
+import wainbook.works.instruments.Calibrations;
 import wainbook.works.instruments.InDoubt;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.shift.WorksDay;
 
 /** Puts a calibration on record. One that leaves the instrument unfit withdraws it in the same breath. */
 @ApplicationScoped

@@ -15,8 +15,8 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
-import wainbook.works.Instrument;
 import wainbook.works.Role;
+import wainbook.works.instruments.Instrument;
 
 /** The form for one calibration of one instrument. */
 @Path("/instruments/{code: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}/calibrations")

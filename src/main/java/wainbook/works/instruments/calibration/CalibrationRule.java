@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.engineering.Verdict;
-import wainbook.works.Calibrations;
-import wainbook.works.Instrument;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
+import wainbook.works.instruments.Calibrations;
+import wainbook.works.instruments.Instrument;
 
 /**
  * What stands against putting a calibration on record.

@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.works.Instrument;
 import wainbook.works.WorksSaying.Adjustment;
+import wainbook.works.instruments.Instrument;
 
 /** The form for a calibration. */
 public record CalibrationView(Instrument instrument, long seen, Filled filled) {

@@ -18,10 +18,10 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
 import wainbook.works.Role;
-import wainbook.works.WorksDay;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
+import wainbook.works.shift.WorksDay;
 
 /** The check of one torque tool before work: three pulls, and what came of the ones before. */
 @Path("/instruments/{code: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}/checks")

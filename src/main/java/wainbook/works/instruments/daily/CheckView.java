@@ -11,9 +11,9 @@ import wainbook.page.Filled;
 import wainbook.page.Formats;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRow;
 import wainbook.works.WorksSaying.ToolChecked;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRow;
 
 /** A tool's checks before work, the newest first, and the form for the next. */
 public record CheckView(

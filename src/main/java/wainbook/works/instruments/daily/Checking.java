@@ -18,15 +18,15 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.page.Words;
-import wainbook.works.Calibrations;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRule;
-import wainbook.works.WorksDay;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
 import wainbook.works.WorksSaying.ToolChecked;
 import wainbook.works.WorksSaying.WithdrawalCause;
+import wainbook.works.instruments.Calibrations;
 import wainbook.works.instruments.InDoubt;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRule;
+import wainbook.works.shift.WorksDay;
 
 /** Keeps the check of a torque tool before work. One that failed withdraws the tool in the same breath. */
 @ApplicationScoped

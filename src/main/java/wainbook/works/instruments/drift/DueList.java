@@ -9,8 +9,8 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.page.Formats;
 import wainbook.page.Words;
-import wainbook.works.Calibrations;
-import wainbook.works.Instrument;
+import wainbook.works.instruments.Calibrations;
+import wainbook.works.instruments.Instrument;
 
 /**
  * The instruments in use, in the order in which to send them away: overdue ones, then those likeliest to be found outside at

@@ -13,7 +13,7 @@ import wainbook.ledger.Ledger;
 import wainbook.page.Csv;
 import wainbook.page.SignedIn;
 import wainbook.page.Words;
-import wainbook.works.WorksDay;
+import wainbook.works.shift.WorksDay;
 
 /** Which instruments to send away first. */
 @Path("/instruments")

@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.engineering.measurement.Drift;
 import wainbook.ledger.Entry;
-import wainbook.works.Calibrations;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
+import wainbook.works.instruments.Calibrations;
 
 /**
  * An instrument's errors at one point since it was last adjusted: as left then, as found at each calibration since. A series

@@ -16,16 +16,16 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.works.Instrument;
-import wainbook.works.InstrumentRule;
-import wainbook.works.Issue;
 import wainbook.works.Person;
-import wainbook.works.WorksDay;
 import wainbook.works.WorksSaying.InstrumentWithdrawn;
 import wainbook.works.WorksSaying.Issued;
 import wainbook.works.WorksSaying.Returned;
 import wainbook.works.WorksSaying.WithdrawalCause;
 import wainbook.works.instruments.InDoubt;
+import wainbook.works.instruments.Instrument;
+import wainbook.works.instruments.InstrumentRule;
+import wainbook.works.instruments.Issue;
+import wainbook.works.shift.WorksDay;
 
 /** Gives instruments out and takes them back. What comes back unsound is withdrawn in the same breath. */
 @ApplicationScoped

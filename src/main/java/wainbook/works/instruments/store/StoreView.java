@@ -8,9 +8,9 @@ import wainbook.page.Filled;
 import wainbook.page.Formats;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.works.InstrumentRow;
 import wainbook.works.PersonName;
 import wainbook.works.PersonRow;
+import wainbook.works.instruments.InstrumentRow;
 
 /** What is out of the store, longest out first, and the forms as they were sent. */
 public record StoreView(List<InstrumentRow> rows, Filled filled, Instant now, boolean mayGive) {

@@ -11,11 +11,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wainbook.act.Reason;
 import wainbook.engineering.Verdict;
-import wainbook.works.Calibrations;
-import wainbook.works.Instrument;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
+import wainbook.works.instruments.Calibrations;
+import wainbook.works.instruments.Instrument;
 
 class CalibrationRuleTest {
 

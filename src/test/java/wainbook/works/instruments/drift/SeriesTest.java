@@ -14,10 +14,10 @@ import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Subject;
-import wainbook.works.Calibrations;
 import wainbook.works.WorksSaying.Adjustment;
 import wainbook.works.WorksSaying.Calibrated;
 import wainbook.works.WorksSaying.CalibrationPoint;
+import wainbook.works.instruments.Calibrations;
 
 /** Six calibrations from 15 January 2024 on, worked by hand from the textbook's line and prediction interval. */
 class SeriesTest {

@@ -1,0 +1,169 @@
+package wainbook.book.page;
+
+import java.util.List;
+import java.util.Optional;
+import wainbook.book.VehicleRecord;
+import wainbook.gate.Gate;
+import wainbook.handover.document.DocumentSet;
+import wainbook.isolation.page.InWords;
+import wainbook.line.Standing;
+import wainbook.line.station.StationState;
+import wainbook.matter.Nonconformity;
+import wainbook.order.FactQuestion;
+import wainbook.order.OrderList;
+import wainbook.order.WorkOrder;
+import wainbook.order.hold.HoldInWords;
+import wainbook.page.Formats;
+import wainbook.page.RouteBar;
+import wainbook.page.Words;
+import wainbook.permit.page.PermitLine;
+import wainbook.quality.containment.VehicleDoubt;
+import wainbook.station.help.HelpCall;
+
+/**
+ * The whole of one vehicle as its page shows it.
+ *
+ * @param power how it stands electrically, for the reader
+ * @param permits open ones, besides those on high voltage
+ * @param given to whom and when it was handed over, in a sentence
+ */
+public record Vehicle(
+        WorkOrder order,
+        RouteBar bar,
+        Optional<Standing> standing,
+        InWords power,
+        Matters matters,
+        List<FactQuestion> facts,
+        List<FactQuestion> missing,
+        List<Fitted> fitted,
+        List<GateLine> gates,
+        List<InsulationTrend> insulation,
+        Optional<DocumentSet> documents,
+        VehicleRecord record,
+        Optional<String> given,
+        List<PermitLine> permits,
+        Doors doors) {
+
+    /** What is open, oldest first. */
+    public record Matters(
+            List<Nonconformity> nonconformities,
+            List<HoldInWords> holds,
+            List<Deferred> deferred,
+            List<HelpCall> calls,
+            List<VehicleDoubt> doubts) {
+        public boolean none() {
+            return nonconformities.isEmpty()
+                    && holds.isEmpty()
+                    && deferred.isEmpty()
+                    && calls.isEmpty()
+                    && doubts.isEmpty();
+        }
+    }
+
+    /** Work that was given to a later stage and is not done yet. */
+    public record Deferred(String item, String toStage, String text, long entry) {}
+
+    /** A part on the vehicle, by its serial or lot. */
+    public record Fitted(String part, String number, boolean serial, long entry) {}
+
+    /** A gate of the route; without a standing where the vehicle has not been. */
+    public record GateLine(String stage, String title, Optional<Gate> gate, Optional<String> signer) {
+
+        public String standing() {
+            return gate.map(known -> Words.of("book.gate." + known.standing().name()))
+                    .orElseGet(() -> Words.of("book.gateToCome"));
+        }
+
+        public String sign() {
+            return gate.map(known -> switch (known.standing()) {
+                        case SIGNED -> "done";
+                        case CHANGED_SINCE_SIGNED, REFUSED -> "alert";
+                        case UNSIGNED -> "clock";
+                    })
+                    .orElse("next");
+        }
+
+        public String meaning() {
+            return gate.map(known -> switch (known.standing()) {
+                        case SIGNED -> "safe";
+                        case CHANGED_SINCE_SIGNED -> "warn";
+                        case REFUSED -> "danger";
+                        case UNSIGNED -> "quiet";
+                    })
+                    .orElse("quiet");
+        }
+    }
+
+    /** Which acts the reader's roles allow; the forms themselves ask the rules again. */
+    public record Doors(
+            boolean donor,
+            boolean move,
+            boolean hold,
+            boolean report,
+            boolean decide,
+            boolean release,
+            boolean state,
+            boolean rebind,
+            boolean prove) {}
+
+    /** Where it stands, by its code. */
+    public String place() {
+        return order.at().map(at -> at.place()).orElse("");
+    }
+
+    public String path() {
+        return "/orders/" + order.number();
+    }
+
+    public String phase() {
+        return OrderList.word(order.phase());
+    }
+
+    public String promised() {
+        return Formats.date(order.ordered().promisedOn());
+    }
+
+    /** How far the documents are, in a sentence. */
+    public String documentsInWords() {
+        return documents
+                .map(set -> Words.of(
+                        "book.documentsCount",
+                        set.settled().size(),
+                        set.barring().size(),
+                        set.asking().size()))
+                .orElseGet(() -> Words.of("book.documentsNoRules"));
+    }
+
+    /** Documents still owed for a vehicle that is gone. */
+    public int toFollow() {
+        return given.isPresent() ? documents.map(set -> set.following().size()).orElse(0) : 0;
+    }
+
+    /** Before its donor came there is nothing that could be live. */
+    public boolean here() {
+        return order.at().isPresent();
+    }
+
+    /** Sources of voltage that the work brought aboard. */
+    public String aboard() {
+        return String.join(", ", power.isolation().aboard());
+    }
+
+    public boolean awaitsDonor() {
+        return order.phase() == WorkOrder.Phase.ORDERED;
+    }
+
+    /** Where it stands, in one sentence. */
+    public String sentence() {
+        return given.or(() -> standing.map(known -> Words.of(
+                        "book.stands",
+                        known.order().at().map(at -> at.place()).orElse("–"),
+                        known.state() == StationState.OVER_TAKT
+                                ? Words.of("line.stateOver", known.over())
+                                : known.state().word(),
+                        known.time())))
+                .orElseGet(() -> order.at()
+                        .map(at -> Words.of("book.rests", phase(), at.place()))
+                        .orElseGet(() -> Words.of("book.restsNowhere", phase())));
+    }
+}

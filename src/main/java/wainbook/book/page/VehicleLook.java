@@ -1,0 +1,193 @@
+package wainbook.book.page;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wainbook.act.Moment;
+import wainbook.book.VehicleRecord;
+import wainbook.book.page.Vehicle.Deferred;
+import wainbook.book.page.Vehicle.Fitted;
+import wainbook.book.page.Vehicle.GateLine;
+import wainbook.book.telling.Names;
+import wainbook.gate.Gate;
+import wainbook.handover.HandoverLook;
+import wainbook.isolation.page.InWords;
+import wainbook.ledger.History;
+import wainbook.line.page.LineLook;
+import wainbook.matter.Nonconformities;
+import wainbook.order.FactQuestion;
+import wainbook.order.OrderSaying.HandedOver;
+import wainbook.order.WorkOrder;
+import wainbook.order.hold.HoldInWords;
+import wainbook.page.Formats;
+import wainbook.page.Words;
+import wainbook.permit.page.PermitLook;
+import wainbook.process.Releases;
+import wainbook.process.Stage;
+import wainbook.process.Station;
+import wainbook.process.sheet.CheckItem;
+import wainbook.quality.containment.VehicleDoubts;
+import wainbook.station.StageRecord;
+import wainbook.station.StationSaying.About;
+import wainbook.station.StationSaying.LotUsed;
+import wainbook.station.StationSaying.SerialRead;
+import wainbook.station.StationSaying.Voided;
+import wainbook.station.help.HelpCall;
+import wainbook.station.work.Workplace;
+import wainbook.works.PersonName;
+import wainbook.works.shift.WorksDay;
+
+/** Brings together what the page of one vehicle shows. */
+@ApplicationScoped
+class VehicleLook {
+
+    private final Releases releases;
+    private final Workplace workplace;
+    private final LineLook line;
+    private final HandoverLook handover;
+    private final WorksDay day;
+
+    VehicleLook(Releases releases, Workplace workplace, LineLook line, HandoverLook handover, WorksDay day) {
+        this.releases = releases;
+        this.workplace = workplace;
+        this.line = line;
+        this.handover = handover;
+        this.day = day;
+    }
+
+    Vehicle of(History history, WorkOrder order, Moment moment, String kind, Vehicle.Doors doors) {
+        Instant now = moment.at();
+        Names names = names();
+        return new Vehicle(
+                order,
+                line.bar(history, order, now),
+                line.of(history, order, now),
+                InWords.of(history, now, moment.who(), new Formats(day.zone())),
+                new Vehicle.Matters(
+                        Nonconformities.of(history).awaitingDisposition(),
+                        HoldInWords.inForce(history),
+                        deferred(history, order, names),
+                        HelpCall.open(history),
+                        VehicleDoubts.of(history).open()),
+                order.facts().entrySet().stream()
+                        .map(fact -> FactQuestion.of(fact.getKey(), fact.getValue()))
+                        .sorted(Comparator.comparing(FactQuestion::label))
+                        .toList(),
+                missing(history, order),
+                fitted(history),
+                gates(history, order, names),
+                InsulationTrend.of(history, names),
+                handover.documents(history, order, now),
+                VehicleRecord.of(history, names, kind),
+                given(history, names),
+                PermitLook.open(history, now, day.zone()),
+                doors);
+    }
+
+    private static Optional<String> given(History history, Names names) {
+        return history.saying(HandedOver.class)
+                .findFirst()
+                .map(entry -> Words.of(
+                        "book.givenTo",
+                        ((HandedOver) entry.saying()).receivedBy(),
+                        names.time(entry.moment().at())));
+    }
+
+    private List<GateLine> gates(History history, WorkOrder order, Names names) {
+        return order.gates().stream()
+                .map(stage -> {
+                    Optional<Gate> gate =
+                            workplace.record(history, order, stage).map(record -> Gate.of(history, record));
+                    return new GateLine(
+                            stage,
+                            names.stage(stage),
+                            gate,
+                            gate.flatMap(known -> known.refused().or(known::signed))
+                                    .map(entry -> names.person(entry.moment().who())));
+                })
+                .toList();
+    }
+
+    /** What must be known before it is clear which items of the present stage apply. */
+    private List<FactQuestion> missing(History history, WorkOrder order) {
+        return order.stage().flatMap(stage -> workplace.record(history, order, stage)).stream()
+                .map(StageRecord::items)
+                .flatMap(List::stream)
+                .flatMap(item -> item.missingFacts().stream())
+                .distinct()
+                .map(fact -> FactQuestion.of(fact, ""))
+                .toList();
+    }
+
+    private List<Deferred> deferred(History history, WorkOrder order, Names names) {
+        return workplace.deferred(history, order).stream()
+                .map(work -> new Deferred(
+                        names.item(work.about()),
+                        names.stage(work.toStage()),
+                        work.owner()
+                                .map(owner -> Words.of("book.owner", names.person(owner)))
+                                .orElseGet(() -> work.bars().stream()
+                                        .map(bar -> Words.of("book.bar." + bar.name()))
+                                        .collect(Collectors.joining(", "))),
+                        work.entry().number()))
+                .toList();
+    }
+
+    private static List<Fitted> fitted(History history) {
+        Set<UUID> voided = history.saying(Voided.class)
+                .map(entry -> ((Voided) entry.saying()).entry())
+                .collect(Collectors.toSet());
+        return history.entries().stream()
+                .filter(entry -> !voided.contains(entry.id()))
+                .flatMap(entry -> entry.saying() instanceof SerialRead said
+                        ? Stream.of(new Fitted(said.part(), said.serial(), true, entry.number()))
+                        : entry.saying() instanceof LotUsed used
+                                ? Stream.of(new Fitted(used.part(), used.lot(), false, entry.number()))
+                                : Stream.empty())
+                .toList();
+    }
+
+    private Names names() {
+        Map<String, String> people = new HashMap<>();
+        Formats formats = new Formats(day.zone());
+        return new Names() {
+            @Override
+            public String item(About about) {
+                return releases.sheet(about.sheet(), about.revision())
+                        .item(about.item())
+                        .map(CheckItem::title)
+                        .orElse(about.item());
+            }
+
+            @Override
+            public String stage(String code) {
+                return releases.stage(code).map(Stage::title).orElse(code);
+            }
+
+            @Override
+            public String place(String code) {
+                return releases.station(code).map(Station::title).orElse(code);
+            }
+
+            @Override
+            public String person(String number) {
+                return people.computeIfAbsent(
+                        number,
+                        key -> PersonName.of(key).map(row -> row.fullName).orElse(key));
+            }
+
+            @Override
+            public String time(Instant at) {
+                return formats.moment(at);
+            }
+        };
+    }
+}

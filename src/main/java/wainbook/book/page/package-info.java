@@ -1,0 +1,2 @@
+/** The vehicle page. */
+package wainbook.book.page;

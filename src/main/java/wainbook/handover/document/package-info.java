@@ -1,0 +1,2 @@
+/** The documents a vehicle needs: which, and how each one stands. */
+package wainbook.handover.document;

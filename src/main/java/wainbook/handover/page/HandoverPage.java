@@ -1,0 +1,80 @@
+package wainbook.handover.page;
+
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.Arrays;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.handover.HandingOver;
+import wainbook.handover.HandoverLook;
+import wainbook.ledger.History;
+import wainbook.ledger.Ledger;
+import wainbook.order.Numbers;
+import wainbook.order.WorkOrder;
+import wainbook.page.Filled;
+import wainbook.page.SignedIn;
+import wainbook.works.Role;
+
+/** One vehicle's documents, and its handing over. */
+@Path("/handover/{order: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}")
+@Produces(MediaType.TEXT_HTML)
+public class HandoverPage {
+
+    private final Ledger ledger;
+    private final HandoverLook look;
+    private final HandingOver handingOver;
+    private final SignedIn signedIn;
+
+    HandoverPage(Ledger ledger, HandoverLook look, HandingOver handingOver, SignedIn signedIn) {
+        this.ledger = ledger;
+        this.look = look;
+        this.handingOver = handingOver;
+        this.signedIn = signedIn;
+    }
+
+    @GET
+    @Authenticated
+    public TemplateInstance handover(String order, @RestQuery Optional<String> noted) {
+        return draw(Filled.fresh(), order, noted);
+    }
+
+    @POST
+    @RolesAllowed(Role.handoverClerk)
+    public Response handOver(
+            String order, @RestForm String id, @RestForm Optional<Long> seen, @RestForm String receivedBy) {
+        Filled filled = Filled.sent(id).with("receivedBy", receivedBy);
+        var asked = new HandingOver.ToHandOver(filled.id(), order, filled.value("receivedBy"), seen);
+        return filled.answer(
+                handingOver.handOver(asked, signedIn.actor()),
+                "/handover/" + order,
+                again -> draw(again, order, Optional.empty()));
+    }
+
+    private TemplateInstance draw(Filled filled, String order, Optional<String> noted) {
+        History history = ledger.history(Numbers.subject(order));
+        WorkOrder known = WorkOrder.of(history).orElseThrow(NotFoundException::new);
+        var rules = look.rules(history, known, signedIn.now());
+        return HandoverPages.handover(
+                filled, new HandoverView(rules, look.today(signedIn.now().at()), doors(), noted));
+    }
+
+    private HandoverView.Doors doors() {
+        return new HandoverView.Doors(
+                is(Role.handoverClerk, Role.lineManager, Role.qualityEngineer),
+                is(Role.worksEngineer, Role.lineManager, Role.handoverClerk),
+                is(Role.handoverClerk));
+    }
+
+    private boolean is(String... roles) {
+        return Arrays.stream(roles).anyMatch(signedIn::is);
+    }
+}

@@ -1,0 +1,2 @@
+/** The pages of handing over and of the documents. */
+package wainbook.handover.page;

@@ -1,0 +1,113 @@
+package wainbook.line.cause;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import wainbook.gate.Gate;
+import wainbook.line.station.Situation;
+import wainbook.line.station.StationState;
+import wainbook.page.Formats;
+import wainbook.page.Words;
+import wainbook.station.help.HelpCall;
+
+/**
+ * Why a vehicle or a station stands as it does, in sentences with links.
+ *
+ * @param titles of stations by their codes
+ */
+public record Causes(
+        Chain chain, Function<String, Optional<Situation>> at, Function<String, String> titles, Clock clock) {
+
+    /** How times are written, and what time it is. */
+    public record Clock(Formats formats, Instant now) {
+        String when(Instant at) {
+            boolean today = formats.day(at).equals(formats.day(now));
+            return today ? formats.clock(at) : formats.day(at) + " " + formats.clock(at);
+        }
+    }
+
+    public List<Cause> of(Situation here) {
+        String vehicle = "/orders/" + here.order().number();
+        var causes = new ArrayList<Cause>();
+        here.calls().forEach(call -> causes.add(help(here, call)));
+        here.holds()
+                .forEach(hold -> causes.add(Cause.at(
+                        vehicle + "#holds", Words.of("line.causeHeld", hold.hold(), hold.stops(), hold.reason()))));
+        here.nonconformities()
+                .forEach(open -> causes.add(Cause.at(
+                        vehicle + "#matters",
+                        Words.of(
+                                "line.causeNonconformity",
+                                open.number(),
+                                open.opened().what()))));
+        here.gate().ifPresent(gate -> causes.add(work(here, gate)));
+        return causes;
+    }
+
+    private Cause help(Situation here, HelpCall call) {
+        String words = call.said().words().map(text -> ": " + text).orElse("");
+        return Cause.at(
+                HelpCall.path(here.order().number(), call.number()),
+                Words.of(
+                        call.answered().isPresent() ? "line.causeHelpComes" : "line.causeHelp",
+                        call.called(),
+                        clock.when(call.since()),
+                        words));
+    }
+
+    private Cause work(Situation here, Gate gate) {
+        String order = here.order().number();
+        String gatePath = "/gates/" + order + "/" + gate.record().stage();
+        int open = gate.record().unsettled().size();
+        return switch (gate.standing()) {
+            case SIGNED -> signed(here);
+            case REFUSED -> Cause.at(gatePath, Words.of("line.causeRefused"));
+            case CHANGED_SINCE_SIGNED -> Cause.at(gatePath, Words.of("line.causeChanged"));
+            case UNSIGNED ->
+                open == 0
+                        ? Cause.at(gatePath, Words.of("line.causeReadySince", clock.when(here.since())))
+                        : Cause.at(
+                                "/station/" + order,
+                                Words.of(
+                                        "line.causeOpen",
+                                        open,
+                                        gate.record().items().size()));
+        };
+    }
+
+    private Cause signed(Situation here) {
+        return chain.cause(here.station())
+                .flatMap(at)
+                .map(other -> Cause.at(
+                        "/orders/" + other.order().number(),
+                        Words.of(
+                                "line.causeBlocked",
+                                titles.apply(other.station()),
+                                other.order().number(),
+                                since(other))))
+                .orElseGet(() -> Cause.at("/orders/" + here.order().number() + "/move", Words.of("line.causeSigned")));
+    }
+
+    /** Why nothing stands at a station; {@code none} where nothing is on its way either. */
+    public Cause starved(String station, Cause none) {
+        return chain.cause(station)
+                .flatMap(at)
+                .map(other -> Cause.at(
+                        "/orders/" + other.order().number(),
+                        Words.of(
+                                "line.starvedWaits",
+                                other.order().number(),
+                                titles.apply(other.station()),
+                                since(other))))
+                .orElse(none);
+    }
+
+    /** What is longer than it may be began before it was too long: then it is said since when the vehicle is there. */
+    private String since(Situation other) {
+        boolean there = other.state() == StationState.OVER_TAKT || other.state() == StationState.WORKING;
+        return Words.of(
+                there ? "line.thereSince" : "line.stateSince", other.state().word(), clock.when(other.since()));
+    }
+}

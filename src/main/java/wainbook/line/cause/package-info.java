@@ -1,0 +1,2 @@
+/** Why a station is held up, along the chain of those that wait for each other. */
+package wainbook.line.cause;

@@ -1,0 +1,2 @@
+/** Moving a vehicle to its next place. */
+package wainbook.line.move;

@@ -1,0 +1,2 @@
+/** What stands at a station, and the state of the station. */
+package wainbook.line.station;

@@ -1,0 +1,2 @@
+/** Holding a vehicle and letting it go on. */
+package wainbook.order.hold;

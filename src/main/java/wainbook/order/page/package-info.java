@@ -1,0 +1,2 @@
+/** The pages of the orders. */
+package wainbook.order.page;

@@ -1,9 +1,0 @@
-package wainbook.process;
-
-/** What a works cannot give away by concession, whatever the limit. */
-public enum BeyondConcession {
-    BRAKES,
-    STEERING,
-    AXLE_LOADS,
-    PROOF_OF_DEAD
-}

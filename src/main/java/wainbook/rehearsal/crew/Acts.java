@@ -1,0 +1,143 @@
+package wainbook.rehearsal.crew;
+
+import jakarta.inject.Inject;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import wainbook.gate.GateLook;
+import wainbook.gate.SignOff;
+import wainbook.handover.HandingOver;
+import wainbook.handover.HandoverLook;
+import wainbook.handover.Noting;
+import wainbook.isolation.step.TakeStep;
+import wainbook.ledger.EvidenceFiles;
+import wainbook.ledger.Ledger;
+import wainbook.line.move.Move;
+import wainbook.matter.Disposal;
+import wainbook.matter.Reporting;
+import wainbook.order.Intake;
+import wainbook.order.Ordering;
+import wainbook.order.hold.Holding;
+import wainbook.pack.act.Judging;
+import wainbook.pack.act.Keeping;
+import wainbook.pack.act.Quarantining;
+import wainbook.pack.act.Receiving;
+import wainbook.pack.act.StorageChecking;
+import wainbook.pack.act.Watching;
+import wainbook.permit.Permitting;
+import wainbook.process.Releases;
+import wainbook.safety.miss.Handling;
+import wainbook.safety.visit.Visiting;
+import wainbook.station.deferral.Deferral;
+import wainbook.station.entry.Recording;
+import wainbook.station.entry.Voiding;
+import wainbook.station.help.Calling;
+import wainbook.station.work.Workplace;
+import wainbook.works.instruments.Register;
+import wainbook.works.instruments.calibration.Calibrating;
+import wainbook.works.shift.WorksDay;
+
+/** Everything that people of a works do and look at, as the pages and the API do it. */
+@Singleton
+public class Acts {
+    @Inject
+    public Clock clock;
+
+    @Inject
+    public Ledger ledger;
+
+    @Inject
+    public Releases releases;
+
+    @Inject
+    public WorksDay day;
+
+    @Inject
+    public EvidenceFiles files;
+
+    @Inject
+    public Ordering ordering;
+
+    @Inject
+    public Intake intake;
+
+    @Inject
+    public Holding holding;
+
+    @Inject
+    public Keeping keepingPacks;
+
+    @Inject
+    public Receiving receivingPacks;
+
+    @Inject
+    public StorageChecking checkingPacks;
+
+    @Inject
+    public Quarantining quarantining;
+
+    @Inject
+    public Watching watchingPacks;
+
+    @Inject
+    public Judging judgingPacks;
+
+    @Inject
+    public Recording recording;
+
+    @Inject
+    public Workplace workplace;
+
+    @Inject
+    public Voiding voiding;
+
+    @Inject
+    public Deferral deferral;
+
+    @Inject
+    public Calling calling;
+
+    @Inject
+    public TakeStep isolation;
+
+    @Inject
+    public Reporting reporting;
+
+    @Inject
+    public Disposal disposal;
+
+    @Inject
+    public GateLook gates;
+
+    @Inject
+    public SignOff signing;
+
+    @Inject
+    public Calibrating calibrating;
+
+    @Inject
+    public Register register;
+
+    @Inject
+    public Move moving;
+
+    @Inject
+    public HandoverLook documents;
+
+    @Inject
+    public Noting noting;
+
+    @Inject
+    public HandingOver handing;
+
+    @Inject
+    public Permitting permitting;
+
+    @Inject
+    public wainbook.safety.miss.Reporting nearMisses;
+
+    @Inject
+    public Handling handling;
+
+    @Inject
+    public Visiting visiting;
+}

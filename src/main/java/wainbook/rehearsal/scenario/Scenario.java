@@ -1,0 +1,80 @@
+package wainbook.rehearsal.scenario;
+
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a rehearsal plays: {@code rehearsal.yaml} beside the files of the works.
+ *
+ * @param typical what is usually drained, taken out or counted, by sheet and item: the sheets leave it open
+ * @param certificates old ones of torque tools, from before the works kept its book here
+ */
+public record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typical, Certificates.Drawn certificates) {
+
+    /**
+     * One kind of vehicle.
+     *
+     * @param share how many of all vehicles, beside the shares of the others
+     * @param vinPrefix what the invented identification numbers begin with
+     * @param registration the form of the registration marks
+     * @param odometerKm the least and the most
+     * @param facts what is known of every vehicle of this kind
+     */
+    public record Kind(
+            String kind,
+            String route,
+            String variant,
+            int share,
+            List<String> operators,
+            String vinPrefix,
+            String registration,
+            List<Integer> odometerKm,
+            Map<String, String> facts) {}
+
+    public Scenario {
+        kinds = List.copyOf(kinds);
+        typical = typical == null ? Map.of() : Map.copyOf(typical);
+        certificates = certificates == null ? Certificates.Drawn.none() : certificates;
+    }
+
+    /** Empty where the works has nothing to rehearse. */
+    public static Optional<Scenario> beside(String folder) {
+        String file = folder + "/rehearsal.yaml";
+        try (InputStream text = Thread.currentThread().getContextClassLoader().getResourceAsStream(file)) {
+            return text == null
+                    ? Optional.empty()
+                    : Optional.of(YAMLMapper.builder()
+                            .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+                            .build()
+                            .readValue(text, Scenario.class));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(file, unreadable);
+        }
+    }
+
+    public Scenario seeded(long other) {
+        return new Scenario(other, kinds, typical, certificates);
+    }
+
+    /** The kind of the vehicle with this number: kinds come mixed, as orders do, and each to its share. */
+    public Kind kindOf(int vehicle) {
+        var round = new ArrayList<Kind>();
+        int most = kinds.stream().mapToInt(Kind::share).max().orElse(0);
+        for (int turn = 0; turn < most; turn++) {
+            for (Kind kind : kinds) {
+                if (turn < kind.share()) {
+                    round.add(kind);
+                }
+            }
+        }
+        return round.get(Math.floorMod(vehicle, round.size()));
+    }
+}

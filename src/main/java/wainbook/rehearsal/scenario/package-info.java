@@ -1,0 +1,2 @@
+/** What is written of the demonstration: its vehicles, papers and photographs. */
+package wainbook.rehearsal.scenario;

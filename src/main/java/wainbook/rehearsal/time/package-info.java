@@ -1,0 +1,2 @@
+/** The hours of the played works and its clock. */
+package wainbook.rehearsal.time;

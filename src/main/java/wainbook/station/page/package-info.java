@@ -1,0 +1,2 @@
+/** The pages of a station. */
+package wainbook.station.page;

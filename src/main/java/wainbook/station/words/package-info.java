@@ -1,0 +1,2 @@
+/** What a check item asks and what was said of it, in words. */
+package wainbook.station.words;

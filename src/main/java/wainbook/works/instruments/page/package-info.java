@@ -1,0 +1,2 @@
+/** The pages of the instruments. */
+package wainbook.works.instruments.page;

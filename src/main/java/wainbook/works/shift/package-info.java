@@ -1,0 +1,2 @@
+/** Shifts, the works' own day, and times as the works reads them. */
+package wainbook.works.shift;
