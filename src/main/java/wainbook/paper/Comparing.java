@@ -11,7 +11,7 @@ import wainbook.act.Actor;
 import wainbook.act.Moment;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
-import wainbook.isolation.Limits;
+import wainbook.isolation.fact.Limits;
 import wainbook.isolation.paper.IsolationForm;
 import wainbook.isolation.paper.OnPaperSaying.OnPaper;
 import wainbook.isolation.step.ShownOnPaper;

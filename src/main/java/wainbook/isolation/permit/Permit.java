@@ -1,8 +1,9 @@
-package wainbook.isolation;
+package wainbook.isolation.permit;
 
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import wainbook.isolation.IsolationSaying;
 
 /**
  * A permit to work on an isolation that is in force.
@@ -22,7 +23,7 @@ public record Permit(
         boolean ended,
         boolean cancelled) {
 
-    static Permit issued(String issuer, IsolationSaying.PermitIssued said) {
+    public static Permit issued(String issuer, IsolationSaying.PermitIssued said) {
         return new Permit(
                 said.permit(),
                 issuer,
@@ -39,7 +40,7 @@ public record Permit(
         return readers.contains(receiver);
     }
 
-    Permit readBy(String person) {
+    public Permit readBy(String person) {
         var more = new ArrayList<>(readers);
         if (!more.contains(person)) {
             more.add(person);
@@ -47,15 +48,15 @@ public record Permit(
         return with(more, ended, cancelled);
     }
 
-    Permit leftBy(String person) {
+    public Permit leftBy(String person) {
         return with(readers.stream().filter(reader -> !reader.equals(person)).toList(), ended, cancelled);
     }
 
-    Permit end() {
+    public Permit end() {
         return with(List.of(), true, cancelled);
     }
 
-    Permit cancel() {
+    public Permit cancel() {
         return with(List.of(), true, true);
     }
 

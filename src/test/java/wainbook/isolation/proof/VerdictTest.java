@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wainbook.isolation.Cast.*;
@@ -7,10 +7,13 @@ import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
+import wainbook.isolation.Danger;
+import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.IsolationSaying.DangerReported;
 import wainbook.isolation.IsolationSaying.RestorationChecked;
 import wainbook.isolation.IsolationSaying.SourceRecorded;
 import wainbook.isolation.IsolationSaying.VehicleMoved;
+import wainbook.isolation.Shift;
 
 class VerdictTest {
 

@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.fact;
 
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -52,11 +52,11 @@ public record Limits(
                 new BigDecimal("5"), CLASS_A_DC_VOLT, CLASS_A_AC_VOLT, BigDecimal.ONE, 60, 5, 300, 120, 30, 10);
     }
 
-    Duration window(int points) {
+    public Duration window(int points) {
         return Duration.ofSeconds(windowBaseSeconds + (long) points * windowPointSeconds);
     }
 
-    boolean dead(BigDecimal volt) {
+    public boolean dead(BigDecimal volt) {
         return volt.abs().compareTo(deadVolt) <= 0;
     }
 
@@ -64,7 +64,7 @@ public record Limits(
         return volt.abs().compareTo(pair.alternating() ? dangerAcVolt : dangerDcVolt) > 0;
     }
 
-    boolean agrees(BigDecimal readingVolt, BigDecimal sourceVolt) {
+    public boolean agrees(BigDecimal readingVolt, BigDecimal sourceVolt) {
         var allowed = sourceVolt.abs().multiply(BigDecimal.valueOf(testerPercent, 2));
         return readingVolt.subtract(sourceVolt).abs().compareTo(allowed) <= 0;
     }

@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.proof;
 
 /** Which points a proof covers. */
 public enum Scope {

@@ -1,15 +1,18 @@
-package wainbook.isolation;
+package wainbook.isolation.proof;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import wainbook.isolation.Isolation;
+import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.IsolationSaying.AtPoint;
 import wainbook.isolation.IsolationSaying.DangerReported;
 import wainbook.isolation.IsolationSaying.PointMeasured;
 import wainbook.isolation.IsolationSaying.PointMeasuredAgain;
 import wainbook.isolation.IsolationSaying.RestorationChecked;
 import wainbook.isolation.IsolationSaying.TesterProvedAfter;
+import wainbook.isolation.State;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 

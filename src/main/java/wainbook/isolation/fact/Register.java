@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.fact;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,9 @@
-package wainbook.isolation;
+package wainbook.isolation.fact;
 
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Optional;
+import wainbook.isolation.IsolationSaying;
 
 /**
  * An instrument or a piece of protective equipment as the works holds it today.

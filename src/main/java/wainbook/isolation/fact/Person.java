@@ -1,7 +1,8 @@
-package wainbook.isolation;
+package wainbook.isolation.fact;
 
 import java.time.Instant;
 import java.util.Optional;
+import wainbook.isolation.IsolationSaying;
 
 /**
  * What the works says today about one person’s high-voltage competence.

@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.fact;
 
 import java.time.Instant;
 import java.util.List;

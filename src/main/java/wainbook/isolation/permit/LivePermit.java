@@ -1,6 +1,7 @@
-package wainbook.isolation;
+package wainbook.isolation.permit;
 
 import java.time.Instant;
+import wainbook.isolation.IsolationSaying;
 
 /** A permit for live work: one tester, and a second person with no other task, who accepts it under their own sign-in. */
 public record LivePermit(
@@ -13,7 +14,7 @@ public record LivePermit(
         boolean testerRead,
         boolean secondRead) {
 
-    static LivePermit issued(String issuer, IsolationSaying.LivePermitIssued said) {
+    public static LivePermit issued(String issuer, IsolationSaying.LivePermitIssued said) {
         return new LivePermit(
                 said.permit(),
                 issuer,
@@ -33,7 +34,7 @@ public record LivePermit(
         return tester.equals(person) || second.equals(person);
     }
 
-    LivePermit readBy(String person) {
+    public LivePermit readBy(String person) {
         return new LivePermit(
                 number,
                 issuer,

@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.permit;
 
 /** What a paper allows, to the word: one paper, one job. */
 public record Work(String what, String excluded, String hazards) {

@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.permit;
 
 import java.time.Instant;
 
@@ -8,7 +8,7 @@ import java.time.Instant;
  * @param accepted its holder read it
  */
 public record Sanction(int number, String holder, String instrument, Instant validUntil, boolean accepted) {
-    Sanction accept() {
+    public Sanction accept() {
         return new Sanction(number, holder, instrument, validUntil, true);
     }
 }

@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.permit;
 
 import java.util.List;
 import wainbook.ledger.History;

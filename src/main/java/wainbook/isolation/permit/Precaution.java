@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.permit;
 
 /** What a person confirms with their own eyes before a step; the program cannot see it. */
 public enum Precaution {

@@ -1,4 +1,4 @@
-package wainbook.isolation;
+package wainbook.isolation.proof;
 
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -7,7 +7,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.IsolationSaying.Reading;
+import wainbook.isolation.fact.Facts;
 
 /**
  * A proof of the dead state as far as it has come: tester proved, points measured and touched a second time, tester proved
@@ -26,7 +28,7 @@ public record Proof(
     /** A point that read dead at the first touch, and perhaps at the second. */
     public record PointRead(String point, Instant at, BigDecimal highestVolt, Optional<Instant> againAt) {}
 
-    static Proof begun(String prover, Instant at, IsolationSaying.TesterProvedBefore said) {
+    public static Proof begun(String prover, Instant at, IsolationSaying.TesterProvedBefore said) {
         var proving = said.proving();
         return new Proof(
                 prover,
@@ -61,7 +63,7 @@ public record Proof(
                 .orElse(begunAt);
     }
 
-    boolean undoubted(Facts facts, String isolator) {
+    public boolean undoubted(Facts facts, String isolator) {
         var at = testerProvedAgainAt.orElse(begunAt);
         return Stream.of(tester, source)
                         .allMatch(code -> facts.instrument(code)
@@ -71,11 +73,11 @@ public record Proof(
                         .noneMatch(person -> facts.person(person).doubtedAt(at));
     }
 
-    Proof measured(String code, List<Reading> readings, Instant at) {
+    public Proof measured(String code, List<Reading> readings, Instant at) {
         return replaced(code, List.of(new PointRead(code, at, highest(readings), Optional.empty())));
     }
 
-    Proof measuredAgain(String code, Instant at) {
+    public Proof measuredAgain(String code, Instant at) {
         return replaced(
                 code,
                 point(code).stream()
@@ -83,19 +85,19 @@ public record Proof(
                         .toList());
     }
 
-    Proof failedAt(String code) {
+    public Proof failedAt(String code) {
         return replaced(code, List.of());
     }
 
-    Proof testerProvedAgain(Instant at) {
+    public Proof testerProvedAgain(Instant at) {
         return new Proof(prover, begunAt, scope, tester, source, points, Optional.of(at), witness);
     }
 
-    Proof witnessedBy(String person) {
+    public Proof witnessedBy(String person) {
         return new Proof(prover, begunAt, scope, tester, source, points, testerProvedAgainAt, Optional.of(person));
     }
 
-    static BigDecimal highest(List<Reading> readings) {
+    public static BigDecimal highest(List<Reading> readings) {
         return readings.stream()
                 .map(reading -> reading.volt().abs())
                 .max(BigDecimal::compareTo)
