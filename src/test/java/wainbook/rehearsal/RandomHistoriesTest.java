@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.ledger.ReadTables;
 import wainbook.ledger.Rebuild;
-import wainbook.ledger.Verify;
+import wainbook.ledger.verification.Verify;
 import wainbook.rehearsal.chance.Odds;
 import wainbook.rehearsal.crew.Acts;
 import wainbook.rehearsal.scenario.Scenario;
