@@ -1,4 +1,4 @@
-package wainbook.permit;
+package wainbook.permit.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import wainbook.permit.Trait;
 
 /** Which works cannot stand together: every pair of the table, from both sides, and no other pair. */
 class ConflictTest {

@@ -1,4 +1,4 @@
-package wainbook.permit;
+package wainbook.permit.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -23,12 +23,19 @@ import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Place;
+import wainbook.permit.Permit;
 import wainbook.permit.PermitSaying.PermitClosed;
 import wainbook.permit.PermitSaying.PermitHandedBack;
 import wainbook.permit.PermitSaying.PermitIssued;
 import wainbook.permit.PermitSaying.PermitReceived;
 import wainbook.permit.PermitSaying.Ticked;
 import wainbook.permit.PermitSaying.WorkStopped;
+import wainbook.permit.Permits;
+import wainbook.permit.Precaution;
+import wainbook.permit.State;
+import wainbook.permit.Step;
+import wainbook.permit.Trait;
+import wainbook.permit.Work;
 import wainbook.works.Person;
 import wainbook.works.Person.Competence;
 import wainbook.works.Role;

@@ -1,11 +1,15 @@
-package wainbook.permit;
+package wainbook.permit.paper;
 
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wainbook.permit.Permit;
+import wainbook.permit.PermitForm;
 import wainbook.permit.PermitSaying.Ticked;
+import wainbook.permit.Precaution;
+import wainbook.permit.Work;
 
 /**
  * Which rules of the permit a filled-in form does not keep. It is history by then: nothing is refused for it, and all of it is

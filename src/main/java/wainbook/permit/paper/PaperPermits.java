@@ -1,4 +1,4 @@
-package wainbook.permit;
+package wainbook.permit.paper;
 
 import java.util.LinkedHashMap;
 import java.util.List;

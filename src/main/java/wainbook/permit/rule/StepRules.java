@@ -1,20 +1,23 @@
-package wainbook.permit;
+package wainbook.permit.rule;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
+import wainbook.permit.Permit;
+import wainbook.permit.State;
+import wainbook.permit.Step;
 import wainbook.works.Role;
 
 /** Whether a step may be taken with a permit. */
-final class StepRules {
+public final class StepRules {
 
     private static final int LONGEST = 500;
 
     private StepRules() {}
 
     /** Work is stopped by anybody, at once, and whatever else is true. */
-    static List<Reason> against(
+    public static List<Reason> against(
             Permit permit, Step step, Optional<String> words, String who, List<Permit> others, AtHand atHand) {
         return switch (step) {
             case STOP -> List.of();

@@ -1,8 +1,9 @@
-package wainbook.permit;
+package wainbook.permit.rule;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import wainbook.permit.Trait;
 
 /** What cannot be done on one vehicle at a time: one line a pair, the same whichever of the two comes first. */
 public enum Conflict {
@@ -37,7 +38,7 @@ public enum Conflict {
         return rule;
     }
 
-    static List<Conflict> between(Set<Trait> mine, Set<Trait> theirs) {
+    public static List<Conflict> between(Set<Trait> mine, Set<Trait> theirs) {
         return Arrays.stream(values())
                 .filter(pair -> (mine.contains(pair.one) && theirs.contains(pair.other))
                         || (mine.contains(pair.other) && theirs.contains(pair.one)))

@@ -1,4 +1,4 @@
-package wainbook.permit;
+package wainbook.permit.paper;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import wainbook.ledger.Entry;
 import wainbook.permit.PermitSaying.OnPaper;
+import wainbook.permit.Where;
 
 /** A permit on paper as lists read it; what it says is read from its stream. */
 @Entity
@@ -22,7 +23,7 @@ public class PaperPermitRow extends PanacheEntityBase {
     public Instant issuedAt;
     public boolean stillOpen;
 
-    static void of(Entry entry, OnPaper paper) {
+    public static void of(Entry entry, OnPaper paper) {
         String vehicle = Where.word(entry.subject());
         String id = vehicle + "/" + paper.form();
         PaperPermitRow row = PaperPermitRow.<PaperPermitRow>findByIdOptional(id).orElseGet(PaperPermitRow::new);

@@ -1,4 +1,4 @@
-package wainbook.permit;
+package wainbook.permit.rule;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import wainbook.permit.PermitSaying.OnPaper;
+import wainbook.permit.Trait;
 import wainbook.works.Person;
 import wainbook.works.instruments.Instrument;
 

@@ -1,4 +1,4 @@
-package wainbook.permit;
+package wainbook.permit.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,7 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import wainbook.permit.PermitForm;
 import wainbook.permit.PermitSaying.Ticked;
+import wainbook.permit.Precaution;
+import wainbook.permit.Trait;
+import wainbook.permit.Work;
 
 /** A permit on paper is history: what it does not keep is said, and stops nothing. */
 class PaperPermitRulesTest {

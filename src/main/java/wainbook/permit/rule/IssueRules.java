@@ -1,4 +1,4 @@
-package wainbook.permit;
+package wainbook.permit.rule;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -6,16 +6,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import wainbook.act.Reason;
+import wainbook.permit.Permit;
 import wainbook.permit.PermitSaying.PermitIssued;
 import wainbook.permit.PermitSaying.Ticked;
+import wainbook.permit.Precaution;
 import wainbook.permit.Precaution.Names;
+import wainbook.permit.Trait;
 import wainbook.works.CompetenceRule;
 import wainbook.works.Role;
 import wainbook.works.instruments.Instrument;
 import wainbook.works.instruments.InstrumentRule;
 
 /** Whether a permit may be issued: one method a rule, all of them asked. */
-final class IssueRules {
+public final class IssueRules {
 
     /** Lets a person issue permits who is neither works engineer nor team leader. */
     static final String ISSUER = "PERMIT-ISSUER";
@@ -34,7 +37,7 @@ final class IssueRules {
     }
 
     /** @param others open permits on the same vehicle or at the same place */
-    static List<Reason> against(PermitIssued wanted, String issuer, List<Permit> others, AtHand atHand) {
+    public static List<Reason> against(PermitIssued wanted, String issuer, List<Permit> others, AtHand atHand) {
         var rules = new IssueRules(wanted, issuer, atHand);
         mayIssue(issuer, atHand).ifPresent(rules.against::add);
         rules.receiver();
@@ -45,7 +48,7 @@ final class IssueRules {
         return List.copyOf(rules.against);
     }
 
-    static Optional<Reason> mayIssue(String issuer, AtHand atHand) {
+    public static Optional<Reason> mayIssue(String issuer, AtHand atHand) {
         boolean may = atHand.person()
                 .apply(issuer)
                 .filter(person -> person.roles().contains(Role.WORKS_ENGINEER)
@@ -57,7 +60,7 @@ final class IssueRules {
     }
 
     /** What this permit, those that are open, and the vehicle cannot be together. */
-    static List<Reason> conflicts(PermitIssued wanted, List<Permit> others, AtHand atHand) {
+    public static List<Reason> conflicts(PermitIssued wanted, List<Permit> others, AtHand atHand) {
         Set<Trait> mine = wanted.sort().with(wanted.circumstances());
         var against = new ArrayList<Reason>();
         Conflict.between(mine, atHand.ofVehicle()).forEach(pair -> against.add(clash(pair, wanted.permit())));

@@ -1,4 +1,4 @@
-package wainbook.permit;
+package wainbook.permit.rule;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -9,6 +9,8 @@ import wainbook.isolation.Isolation;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
+import wainbook.permit.Trait;
+import wainbook.permit.paper.PaperPermits;
 import wainbook.works.Person;
 import wainbook.works.instruments.Instrument;
 import wainbook.works.instruments.InstrumentRow;
