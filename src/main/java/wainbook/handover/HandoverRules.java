@@ -11,7 +11,7 @@ import wainbook.gate.Gate.Standing;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
 import wainbook.ledger.History;
-import wainbook.matter.Nonconformities;
+import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;

@@ -22,7 +22,7 @@ import wainbook.handover.HandoverLook;
 import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
 import wainbook.line.page.LineLook;
-import wainbook.matter.Nonconformities;
+import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;

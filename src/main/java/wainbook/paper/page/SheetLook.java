@@ -10,7 +10,7 @@ import wainbook.isolation.Isolation;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.matter.Nonconformities;
+import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
 import wainbook.page.ScanCode;

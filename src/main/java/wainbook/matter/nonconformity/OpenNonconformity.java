@@ -1,4 +1,4 @@
-package wainbook.matter;
+package wainbook.matter.nonconformity;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
@@ -8,6 +8,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
+import wainbook.matter.MatterSaying;
 
 /** A nonconformity that awaits its disposition, as lists read it. */
 @Entity
@@ -29,7 +30,7 @@ public class OpenNonconformity extends PanacheEntityBase {
     public String openedBy;
     public Instant since;
 
-    static String id(String workOrder, int number) {
+    public static String id(String workOrder, int number) {
         return workOrder + "/" + number;
     }
 

@@ -1,10 +1,11 @@
-package wainbook.matter;
+package wainbook.matter.nonconformity;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
+import wainbook.matter.MatterSaying;
 
 /** All nonconformities of one work order: a fold of its stream. */
 public record Nonconformities(List<Nonconformity> all) {

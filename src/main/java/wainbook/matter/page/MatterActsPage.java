@@ -1,4 +1,4 @@
-package wainbook.matter;
+package wainbook.matter.page;
 
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -19,6 +19,10 @@ import wainbook.act.Reason;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.matter.MatterSaying.Disposition;
+import wainbook.matter.nonconformity.Disposal;
+import wainbook.matter.nonconformity.Nonconformities;
+import wainbook.matter.nonconformity.Nonconformity;
+import wainbook.matter.nonconformity.Reporting;
 import wainbook.order.Numbers;
 import wainbook.order.WorkOrder;
 import wainbook.page.Filled;

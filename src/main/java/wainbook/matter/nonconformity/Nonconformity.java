@@ -1,4 +1,4 @@
-package wainbook.matter;
+package wainbook.matter.nonconformity;
 
 import java.time.Instant;
 import java.util.Arrays;

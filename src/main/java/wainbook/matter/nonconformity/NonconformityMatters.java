@@ -1,9 +1,11 @@
-package wainbook.matter;
+package wainbook.matter.nonconformity;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import wainbook.matter.Matters;
+import wainbook.matter.OpenMatter;
 import wainbook.matter.OpenMatter.Due;
 import wainbook.matter.OpenMatter.Owner;
 import wainbook.matter.OpenMatter.Sort;

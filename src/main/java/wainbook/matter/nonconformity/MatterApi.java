@@ -1,4 +1,4 @@
-package wainbook.matter;
+package wainbook.matter.nonconformity;
 
 import io.quarkus.security.Authenticated;
 import jakarta.annotation.security.RolesAllowed;

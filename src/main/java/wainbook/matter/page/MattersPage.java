@@ -1,4 +1,4 @@
-package wainbook.matter;
+package wainbook.matter.page;
 
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
@@ -11,6 +11,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.matter.OpenMatter;
+import wainbook.matter.OpenMatters;
 import wainbook.page.Csv;
 import wainbook.page.SignedIn;
 import wainbook.page.Words;

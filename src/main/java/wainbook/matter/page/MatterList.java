@@ -1,4 +1,4 @@
-package wainbook.matter;
+package wainbook.matter.page;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import wainbook.matter.OpenMatter;
 import wainbook.matter.OpenMatter.Owner;
 import wainbook.matter.OpenMatter.Sort;
 import wainbook.page.Form;

@@ -1,7 +1,8 @@
-package wainbook.matter;
+package wainbook.matter.page;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import wainbook.matter.nonconformity.Nonconformity;
 import wainbook.page.Filled;
 
 /** The pages of this room. */

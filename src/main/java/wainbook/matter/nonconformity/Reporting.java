@@ -1,4 +1,4 @@
-package wainbook.matter;
+package wainbook.matter.nonconformity;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;

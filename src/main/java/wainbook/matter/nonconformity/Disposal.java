@@ -1,4 +1,4 @@
-package wainbook.matter;
+package wainbook.matter.nonconformity;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
@@ -54,7 +54,7 @@ public class Disposal {
         });
     }
 
-    static List<Reason> against(Dispose asked, History history, String who) {
+    public static List<Reason> against(Dispose asked, History history, String who) {
         Optional<Nonconformity> known = Nonconformities.of(history).number(asked.nonconformity());
         if (known.isEmpty()) {
             return List.of(Reason.of("matter.notFound", Reason.WORKS_RULE, asked.nonconformity(), asked.order()));
