@@ -57,8 +57,10 @@ class RoomsAndFloorsTest {
             SlicesRuleDefinition.slices().matching("wainbook.(*)..").should().beFreeOfCycles();
 
     @ArchTest
-    static final ArchRule parts_of_a_room_have_no_cycles =
-            SlicesRuleDefinition.slices().matching("wainbook.(*).(*)..").should().beFreeOfCycles();
+    static final ArchRule parts_of_a_room_have_no_cycles = SlicesRuleDefinition.slices()
+            .matching("wainbook.(*).(*)..")
+            .should()
+            .beFreeOfCycles();
 
     @ArchTest
     static final ArchRule only_the_ledger_touches_what_it_keeps = noClasses()

@@ -1,4 +1,4 @@
-package wainbook.process.page;
+package wainbook.process.page.form;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +22,7 @@ import wainbook.process.draft.Surroundings;
  * @param inputs the fields, by what is in force and what was typed so far
  * @param keep how the group may change besides the words of its parts
  */
-record PartForm<D extends Drafted, T>(
+public record PartForm<D extends Drafted, T>(
         Group group,
         Function<D, List<T>> list,
         BiFunction<D, List<T>, D> with,
@@ -33,7 +33,7 @@ record PartForm<D extends Drafted, T>(
         Keep keep) {
 
     /** The field that holds the part's key, where it has one of its own. */
-    static final String KEY = "key";
+    public static final String KEY = "key";
 
     /** Makes a part of what was typed. */
     @FunctionalInterface
@@ -48,7 +48,7 @@ record PartForm<D extends Drafted, T>(
     }
 
     /** What a group lets happen to its parts. */
-    enum Keep {
+    public enum Keep {
         /** There is exactly one. */
         ONE,
         /** Parts come, go and change places; one must stay. */
@@ -58,7 +58,7 @@ record PartForm<D extends Drafted, T>(
         /** Parts come, and stay once they are in force. */
         GROWING;
 
-        boolean adds() {
+        public boolean adds() {
             return this != ONE;
         }
 
@@ -67,7 +67,7 @@ record PartForm<D extends Drafted, T>(
         }
     }
 
-    static List<PartForm<?, ?>> of(Thing thing) {
+    public static List<PartForm<?, ?>> of(Thing thing) {
         return switch (thing) {
             case SHEET -> SheetForms.ALL;
             case JOINTS -> List.of(JointForm.JOINT);
@@ -77,7 +77,7 @@ record PartForm<D extends Drafted, T>(
         };
     }
 
-    static Optional<PartForm<?, ?>> of(Thing thing, Group group) {
+    public static Optional<PartForm<?, ?>> of(Thing thing, Group group) {
         return of(thing).stream().filter(form -> form.group == group).findFirst();
     }
 
@@ -85,16 +85,16 @@ record PartForm<D extends Drafted, T>(
         return find(draft, wanted).isPresent();
     }
 
-    Optional<Map<String, String>> typed(Drafted draft, String wanted) {
+    public Optional<Map<String, String>> typed(Drafted draft, String wanted) {
         return find(draft, wanted).map(typed);
     }
 
-    List<Input> inputs(Drafted draft, Surroundings surroundings, Map<String, String> present) {
+    public List<Input> inputs(Drafted draft, Surroundings surroundings, Map<String, String> present) {
         return inputs.of(cast(draft), surroundings, present);
     }
 
     /** The draft with the part put in: in place of the former one, or at the end. Only to be used if no fault was noted. */
-    Drafted put(Drafted draft, Optional<String> former, Typed sent) {
+    public Drafted put(Drafted draft, Optional<String> former, Typed sent) {
         D known = cast(draft);
         Optional<T> before = former.flatMap(wanted -> find(draft, wanted));
         T next = read.from(before, sent);
@@ -111,7 +111,7 @@ record PartForm<D extends Drafted, T>(
     }
 
     /** The key under which the part was kept: as typed, or the one it had where the form shows none. */
-    String keyTyped(Drafted kept, Optional<String> former, Filled filled) {
+    public String keyTyped(Drafted kept, Optional<String> former, Filled filled) {
         return Optional.of(filled.value(KEY))
                 .filter(typed -> has(kept, typed))
                 .or(() -> former)
@@ -119,7 +119,7 @@ record PartForm<D extends Drafted, T>(
     }
 
     /** The draft with a part one place up or down; as it is where there is no further place. */
-    Drafted moved(Drafted draft, String wanted, boolean up) {
+    public Drafted moved(Drafted draft, String wanted, boolean up) {
         var parts = new ArrayList<>(list.apply(cast(draft)));
         int at = find(draft, wanted).map(parts::indexOf).orElse(-1);
         int to = up ? at - 1 : at + 1;
@@ -130,7 +130,7 @@ record PartForm<D extends Drafted, T>(
         return with.apply(cast(draft), parts);
     }
 
-    boolean mayGo(Drafted draft, Optional<Drafted> inForce, String wanted) {
+    public boolean mayGo(Drafted draft, Optional<Drafted> inForce, String wanted) {
         int least = keep == Keep.ORDERED ? 2 : 1;
         boolean stays = keep == Keep.ONE || codeStays(inForce, wanted);
         return !stays && has(draft, wanted) && list.apply(cast(draft)).size() >= least;
@@ -141,11 +141,11 @@ record PartForm<D extends Drafted, T>(
     }
 
     /** Whether the part is known by its code for good: nothing could be kept under another one. */
-    boolean codeStays(Optional<Drafted> inForce, String wanted) {
+    public boolean codeStays(Optional<Drafted> inForce, String wanted) {
         return keep == Keep.GROWING && stands(inForce, wanted);
     }
 
-    Drafted without(Drafted draft, String wanted) {
+    public Drafted without(Drafted draft, String wanted) {
         List<T> rest = list.apply(cast(draft)).stream()
                 .filter(part -> !key.apply(part).equals(wanted))
                 .toList();

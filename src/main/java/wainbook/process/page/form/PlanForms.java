@@ -1,4 +1,4 @@
-package wainbook.process.page;
+package wainbook.process.page.form;
 
 import java.util.ArrayList;
 import java.util.EnumSet;

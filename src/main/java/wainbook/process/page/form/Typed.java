@@ -1,4 +1,4 @@
-package wainbook.process.page;
+package wainbook.process.page.form;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -12,7 +12,7 @@ import wainbook.page.Filled;
  * What was typed into a form, read field by field. A fault is noted at its field and reading goes on with a stand-in, so that
  * one answer names all faults; what was read counts only if there was none.
  */
-final class Typed {
+public final class Typed {
 
     private static final Pattern CODE = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,39}");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
@@ -23,15 +23,15 @@ final class Typed {
 
     private Filled filled;
 
-    Typed(Filled filled) {
+    public Typed(Filled filled) {
         this.filled = filled;
     }
 
-    Filled filled() {
+    public Filled filled() {
         return filled;
     }
 
-    void wrong(String field, String key, Object... arguments) {
+    public void wrong(String field, String key, Object... arguments) {
         filled = filled.wrong(field, key, arguments);
     }
 
@@ -45,11 +45,11 @@ final class Typed {
         });
     }
 
-    String text(String field) {
+    public String text(String field) {
         return demand(field, maybe(field), text -> text.length() <= LONGEST_TITLE, "process.fieldTitle");
     }
 
-    String code(String field) {
+    public String code(String field) {
         return demand(field, maybe(field), text -> CODE.matcher(text).matches(), "process.fieldCode");
     }
 

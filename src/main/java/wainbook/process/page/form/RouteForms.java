@@ -1,4 +1,4 @@
-package wainbook.process.page;
+package wainbook.process.page.form;
 
 import java.util.List;
 import java.util.Map;
