@@ -1,16 +1,20 @@
-package wainbook.quality.record;
+package wainbook.quality.record.sign;
 
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import wainbook.quality.reading.Reading;
+import wainbook.quality.record.Question;
+import wainbook.quality.record.Rule;
+import wainbook.quality.record.made.Figures;
+import wainbook.quality.record.made.Made;
 
 /**
  * A reading far outside its limits that would lie well inside them but for one slip: the point one place on, a torque typed
  * in another unit, two neighbouring digits swapped. It is never put right by itself.
  */
-final class Slip {
+public final class Slip {
 
     /** What a torque in N·m turns into when it is typed as lbf·ft, kgf·m or lbf·in, and the other way round. */
     private static final double[] UNITS = {0.737562, 1.355818, 0.101972, 9.80665, 8.850746, 0.112985};
@@ -22,7 +26,7 @@ final class Slip {
 
     private Slip() {}
 
-    static Optional<Question> in(Made made) {
+    public static Optional<Question> in(Made made) {
         return made.readings().stream()
                 .filter(reading -> reading.failed() && reading.bothLimits())
                 .flatMap(reading -> meant(reading).map(meant -> question(made, reading, meant)).stream())

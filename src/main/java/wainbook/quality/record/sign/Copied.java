@@ -1,4 +1,4 @@
-package wainbook.quality.record;
+package wainbook.quality.record.sign;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -7,9 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wainbook.quality.reading.Reading;
+import wainbook.quality.record.Question;
+import wainbook.quality.record.Rule;
+import wainbook.quality.record.made.Chance;
+import wainbook.quality.record.made.Made;
+import wainbook.quality.record.made.Usual;
 
 /** All readings of an entry are, in the same order, those of one of the last vehicles. */
-final class Copied {
+public final class Copied {
 
     private static final int LEAST = 4;
 
@@ -19,7 +24,7 @@ final class Copied {
     private final Map<String, Deque<Made>> recent = new HashMap<>();
 
     /** Looks at an entry, and keeps it for those that follow. */
-    Optional<Question> in(Made made, Usual usual, double rarely) {
+    public Optional<Question> in(Made made, Usual usual, double rarely) {
         if (made.size() < LEAST) {
             return Optional.empty();
         }

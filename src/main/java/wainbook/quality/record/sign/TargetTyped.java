@@ -1,18 +1,23 @@
-package wainbook.quality.record;
+package wainbook.quality.record.sign;
 
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
+import wainbook.quality.record.Question;
+import wainbook.quality.record.Rule;
+import wainbook.quality.record.made.Chance;
+import wainbook.quality.record.made.Made;
+import wainbook.quality.record.made.Usual;
 
 /** More than three in ten readings of an entry are exactly the target: perhaps what the tool was set to, not what it showed. */
-final class TargetTyped {
+public final class TargetTyped {
 
     private static final int LEAST = 4;
     private static final double SHARE = 0.3;
 
     private TargetTyped() {}
 
-    static Optional<Question> in(Made made, Usual usual, double rarely) {
+    public static Optional<Question> in(Made made, Usual usual, double rarely) {
         var first = made.readings().get(0);
         if (first.target().isEmpty() || made.size() < LEAST) {
             return Optional.empty();

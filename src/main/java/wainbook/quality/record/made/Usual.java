@@ -1,4 +1,4 @@
-package wainbook.quality.record;
+package wainbook.quality.record.made;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -9,16 +9,16 @@ import wainbook.quality.reading.Reading;
  * How readings of a thing that passed have scattered so far; one that failed would widen it for all the others. Only what was
  * read before counts, so that a question once asked stays as it was asked. Mean and sum of squares are carried on value by value (Welford, Technometrics 4(3), 1962; from memory).
  */
-final class Usual {
+public final class Usual {
 
     /** Below so many values nothing is said of what is usual. */
     static final int LEAST = 40;
 
     /** @param resolution of the last digit that was written */
-    record Spread(int n, double mean, double s, double resolution) {
+    public record Spread(int n, double mean, double s, double resolution) {
 
         /** Whether the last digit of such readings falls evenly: their scatter is wide beside ten of its steps. */
-        boolean digitsFallEvenly() {
+        public boolean digitsFallEvenly() {
             return s >= 6 * resolution;
         }
     }
@@ -49,7 +49,7 @@ final class Usual {
                 + "/" + reading.upper().map(Object::toString).orElse("");
     }
 
-    void add(Made made) {
+    public void add(Made made) {
         made.readings().stream()
                 .filter(reading -> !reading.failed())
                 .forEach(reading ->
@@ -57,7 +57,7 @@ final class Usual {
     }
 
     /** Empty until enough was read. */
-    Optional<Spread> of(Reading reading) {
+    public Optional<Spread> of(Reading reading) {
         return Optional.ofNullable(sums.get(key(reading)))
                 .filter(sum -> sum.n >= LEAST && sum.squares > 0)
                 .map(sum ->

@@ -1,17 +1,23 @@
-package wainbook.quality.record;
+package wainbook.quality.record.sign;
 
 import java.util.List;
 import java.util.Optional;
-import wainbook.quality.record.Usual.Spread;
+import wainbook.quality.record.Question;
+import wainbook.quality.record.Rule;
+import wainbook.quality.record.made.Chance;
+import wainbook.quality.record.made.Figures;
+import wainbook.quality.record.made.Made;
+import wainbook.quality.record.made.Usual;
+import wainbook.quality.record.made.Usual.Spread;
 
 /** The same value four times or more in a row within one entry, where the usual scatter makes that next to impossible. */
-final class SameValue {
+public final class SameValue {
 
     private static final int LEAST = 4;
 
     private SameValue() {}
 
-    static Optional<Question> in(Made made, Usual usual, double rarely) {
+    public static Optional<Question> in(Made made, Usual usual, double rarely) {
         int run = 1;
         int longest = 1;
         int end = 0;

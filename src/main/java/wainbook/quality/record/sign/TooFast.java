@@ -1,11 +1,14 @@
-package wainbook.quality.record;
+package wainbook.quality.record.sign;
 
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import wainbook.quality.record.Question;
+import wainbook.quality.record.Rule;
+import wainbook.quality.record.made.Made;
 
 /** Fasteners of a joint recorded sooner after the same person's entry before than hands can tighten them. */
-final class TooFast {
+public final class TooFast {
 
     private static final int LEAST = 4;
 
@@ -14,7 +17,7 @@ final class TooFast {
 
     private TooFast() {}
 
-    static Optional<Question> in(Made made, Optional<Made> before) {
+    public static Optional<Question> in(Made made, Optional<Made> before) {
         if (made.size() < LEAST || made.readings().get(0).joint().isEmpty()) {
             return Optional.empty();
         }

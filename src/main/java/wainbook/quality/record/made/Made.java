@@ -1,4 +1,4 @@
-package wainbook.quality.record;
+package wainbook.quality.record.made;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -10,14 +10,14 @@ import java.util.UUID;
 import wainbook.quality.reading.Reading;
 
 /** One entry with all its readings, in the order in which they were recorded. */
-record Made(List<Reading> readings) {
+public record Made(List<Reading> readings) {
 
-    Made {
+    public Made {
         readings = List.copyOf(readings);
     }
 
     /** Entries as they were made. */
-    static List<Made> of(List<Reading> inTime) {
+    public static List<Made> of(List<Reading> inTime) {
         Map<UUID, List<Reading>> byEntry = new LinkedHashMap<>();
         inTime.forEach(reading -> byEntry.computeIfAbsent(reading.entry(), none -> new ArrayList<>())
                 .add(reading));
@@ -32,40 +32,40 @@ record Made(List<Reading> readings) {
         return first().entry();
     }
 
-    String person() {
+    public String person() {
         return first().person();
     }
 
-    String order() {
+    public String order() {
         return first().order();
     }
 
-    Instant at() {
+    public Instant at() {
         return first().at();
     }
 
-    Optional<Instant> deviceAt() {
+    public Optional<Instant> deviceAt() {
         return first().deviceAt();
     }
 
-    Optional<String> station() {
+    public Optional<String> station() {
         return first().station();
     }
 
-    Optional<String> instrument() {
+    public Optional<String> instrument() {
         return first().instrument();
     }
 
     /** What is read, across vehicles: the joint, or the item of a stage. */
-    String what() {
+    public String what() {
         return first().joint().orElse(first().stage() + ":" + first().item());
     }
 
-    int size() {
+    public int size() {
         return readings.size();
     }
 
-    List<Double> values() {
+    public List<Double> values() {
         return readings.stream().map(reading -> reading.value().doubleValue()).toList();
     }
 }

@@ -1,4 +1,4 @@
-package wainbook.quality.record;
+package wainbook.quality.record.sign;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -6,9 +6,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.quality.record.Question;
+import wainbook.quality.record.Rule;
+import wainbook.quality.record.made.Made;
 
 /** Five entries of one person within seconds of each other, after an hour with none: perhaps typed from a note. */
-final class Batch {
+public final class Batch {
 
     private static final int LEAST = 5;
     private static final Duration GAP = Duration.ofSeconds(10);
@@ -17,7 +20,7 @@ final class Batch {
     private final Map<String, List<Made>> running = new HashMap<>();
 
     /** @param before the same person's entry before */
-    Optional<Question> in(Made made, Optional<Made> before) {
+    public Optional<Question> in(Made made, Optional<Made> before) {
         Duration gap =
                 before.map(former -> Duration.between(former.at(), made.at())).orElse(SILENCE);
         List<Made> run = running.computeIfAbsent(made.person(), none -> new ArrayList<>());

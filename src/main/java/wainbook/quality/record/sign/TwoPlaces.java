@@ -1,20 +1,23 @@
-package wainbook.quality.record;
+package wainbook.quality.record.sign;
 
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.quality.record.Question;
+import wainbook.quality.record.Rule;
+import wainbook.quality.record.made.Made;
 
 /** One instrument, or one person, at two stations with less time between than the way takes. */
-final class TwoPlaces {
+public final class TwoPlaces {
 
     /** Least time from one station to another: common practice, no source. */
     private static final Duration WAY = Duration.ofSeconds(60);
 
     private final Map<String, Made> last = new HashMap<>();
 
-    Optional<Question> in(Made made) {
+    public Optional<Question> in(Made made) {
         Optional<Question> person = apart(made, made.person());
         Optional<Question> tool = made.instrument().flatMap(code -> apart(made, code));
         return person.or(() -> tool);

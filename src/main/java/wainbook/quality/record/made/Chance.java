@@ -1,15 +1,15 @@
-package wainbook.quality.record;
+package wainbook.quality.record.made;
 
 import org.apache.commons.statistics.distribution.NormalDistribution;
-import wainbook.quality.record.Usual.Spread;
+import wainbook.quality.record.made.Usual.Spread;
 
 /** How seldom written values agree where all is well: each is normal with the usual scatter and rounded to its resolution. */
-final class Chance {
+public final class Chance {
 
     private Chance() {}
 
     /** That so many in a row are all one value: Σ p(x)^k over all values that can be written. */
-    static double allEqual(Spread usual, int count) {
+    public static double allEqual(Spread usual, int count) {
         var law = NormalDistribution.of(0, usual.s());
         double sum = 0;
         int most = (int) Math.ceil(6 * usual.s() / usual.resolution());
@@ -20,7 +20,7 @@ final class Chance {
     }
 
     /** That one is written exactly as the target. */
-    static double is(Spread usual, double target) {
+    public static double is(Spread usual, double target) {
         return cell(NormalDistribution.of(usual.mean(), usual.s()), target, usual.resolution());
     }
 
