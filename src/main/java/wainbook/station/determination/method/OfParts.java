@@ -1,4 +1,4 @@
-package wainbook.station.determination;
+package wainbook.station.determination.method;
 
 import static wainbook.station.determination.Figures.figure;
 
@@ -12,9 +12,13 @@ import wainbook.engineering.electrical.YCapacitorEnergy;
 import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Judgement;
+import wainbook.station.determination.Determination;
+import wainbook.station.determination.Determining;
+import wainbook.station.determination.Figures;
+import wainbook.station.determination.Judgements;
 
 /** What the parts of a vehicle come to together. */
-final class OfParts {
+public final class OfParts {
 
     private static final double OHM_PER_MOHM = 1e6;
     private static final double FARAD_PER_NF = 1e-9;
@@ -22,7 +26,7 @@ final class OfParts {
 
     private OfParts() {}
 
-    static Determination insulation(Figures in, List<String> parts, Optional<Limits> works) {
+    public static Determination insulation(Figures in, List<String> parts, Optional<Limits> works) {
         List<Double> ohm = each(in, parts, OHM_PER_MOHM);
         var inputs = new IsolationCombined.Inputs(ohm, in.number("workingV"), in.number("limitOhmPerVolt"));
         return new IsolationCombined()
@@ -70,7 +74,7 @@ final class OfParts {
                         refusal -> Determining.impossible("part1", refusal));
     }
 
-    static Determination capacitors(Figures in, List<String> parts, Optional<Limits> works) {
+    public static Determination capacitors(Figures in, List<String> parts, Optional<Limits> works) {
         List<Double> farad = each(in, parts, FARAD_PER_NF);
         double limitJ = in.maybe("limitJ").orElse(0.2);
         var inputs = new YCapacitorEnergy.Inputs(farad, in.number("voltageV"), limitJ);

@@ -1,4 +1,4 @@
-package wainbook.station.determination;
+package wainbook.station.determination.method;
 
 import static wainbook.station.determination.Figures.figure;
 
@@ -18,17 +18,22 @@ import wainbook.station.StationSaying.By;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Finding;
 import wainbook.station.StationSaying.Judgement;
+import wainbook.station.determination.Determination;
+import wainbook.station.determination.Determining;
+import wainbook.station.determination.Figures;
+import wainbook.station.determination.Judgements;
+import wainbook.station.determination.Quantities;
 
 /** Insulation resistance by the vehicle's own pack. The rail for the resistor is chosen here and never typed. */
-record ByVoltmeter(Figures in, Optional<Limits> works) {
+public record ByVoltmeter(Figures in, Optional<Limits> works) {
 
-    static final String LAW = "UN R100 5.1.3";
+    public static final String LAW = "UN R100 5.1.3";
     private static final double LEAST_METER_MOHM = 10;
     private static final double DEAD_EARTH_SHARE = 0.02;
     private static final double LOW_SUM_SHARE = 0.9;
     private static final double OHM_PER_MOHM = 1e6;
 
-    Determination determine() {
+    public Determination determine() {
         double busV = in.number("busV");
         if (in.number("meterMOhm") < LEAST_METER_MOHM) {
             return Determination.not("meterMOhm", "determineMeterLow", in.text("meterMOhm"));

@@ -1,4 +1,4 @@
-package wainbook.station.determination;
+package wainbook.station.determination.method;
 
 import static wainbook.station.determination.Figures.figure;
 
@@ -12,13 +12,19 @@ import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Finding;
 import wainbook.station.StationSaying.Judgement;
+import wainbook.station.determination.Determination;
+import wainbook.station.determination.Determining;
+import wainbook.station.determination.Figures;
+import wainbook.station.determination.Judgements;
+import wainbook.station.determination.Quantities;
+import wainbook.station.determination.TestResistors;
 
 /** The insulation monitor warns in time with one resistor on each rail, and keeps still with the other. */
-record MonitorTest(Figures in) {
+public record MonitorTest(Figures in) {
 
     private static final double OHM_PER_KOHM = 1e3;
 
-    Determination determine() {
+    public Determination determine() {
         return TestResistors.of(in).fold(this::with, refusal -> Determining.impossible("alarmResistorKOhm", refusal));
     }
 

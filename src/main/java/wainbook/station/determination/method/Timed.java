@@ -1,4 +1,4 @@
-package wainbook.station.determination;
+package wainbook.station.determination.method;
 
 import static wainbook.station.determination.Figures.figure;
 
@@ -11,13 +11,17 @@ import wainbook.engineering.electrical.Precharge;
 import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Judgement;
+import wainbook.station.determination.Determination;
+import wainbook.station.determination.Determining;
+import wainbook.station.determination.Figures;
+import wainbook.station.determination.Judgements;
 
 /** A time that was measured, beside the one that resistance and capacitance give. Too quick is as wrong as too slow. */
-final class Timed {
+public final class Timed {
 
     private Timed() {}
 
-    static Determination precharge(Figures in, Optional<Limits> works) {
+    public static Determination precharge(Figures in, Optional<Limits> works) {
         if (in.number("supplyV") > in.number("workingV")) {
             return tooHigh("supplyV", in);
         }
@@ -36,7 +40,7 @@ final class Timed {
                         refusal -> Determining.impossible("supplyV", refusal));
     }
 
-    static Determination discharge(Figures in, Optional<Limits> works) {
+    public static Determination discharge(Figures in, Optional<Limits> works) {
         var inputs = new Discharge.Inputs(
                 in.number("capacitanceF"),
                 in.number("resistanceOhm"),

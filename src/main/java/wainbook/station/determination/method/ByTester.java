@@ -1,4 +1,4 @@
-package wainbook.station.determination;
+package wainbook.station.determination.method;
 
 import static wainbook.station.determination.Figures.figure;
 
@@ -12,13 +12,17 @@ import wainbook.engineering.electrical.IsolationDirect.Inputs;
 import wainbook.engineering.electrical.IsolationDirect.Results;
 import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Judgement;
+import wainbook.station.determination.Determination;
+import wainbook.station.determination.Determining;
+import wainbook.station.determination.Figures;
+import wainbook.station.determination.Judgements;
 
 /** Insulation resistance by a tester. Its ceiling is kept as at least that much, never as a value. */
-record ByTester(Figures in, Optional<Limits> works) {
+public record ByTester(Figures in, Optional<Limits> works) {
 
     private static final Map<String, Double> OHM = Map.of("kΩ", 1e3, "MΩ", 1e6, "GΩ", 1e9);
 
-    Determination determine() {
+    public Determination determine() {
         double ohm = in.number("measured") * OHM.getOrDefault(in.text("prefix"), 0.0);
         boolean openEnded = in.text("shown").equals("ceiling");
         Inputs inputs = new Inputs(

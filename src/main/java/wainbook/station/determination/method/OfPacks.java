@@ -1,4 +1,4 @@
-package wainbook.station.determination;
+package wainbook.station.determination.method;
 
 import static wainbook.station.determination.Figures.figure;
 
@@ -14,13 +14,17 @@ import wainbook.station.StationSaying.By;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Finding;
 import wainbook.station.StationSaying.Judgement;
+import wainbook.station.determination.Determination;
+import wainbook.station.determination.Determining;
+import wainbook.station.determination.Figures;
+import wainbook.station.determination.Judgements;
 
 /** The packs of a vehicle before they are joined: each against what it reports, and all against one another. */
-record OfPacks(Figures in, List<String> packs) {
+public record OfPacks(Figures in, List<String> packs) {
 
     private static final String PRACTICE = "common practice, no source";
 
-    Determination determine() {
+    public Determination determine() {
         for (int pack = 1; pack <= packs.size(); pack++) {
             if (in.number("part" + pack) > in.number("workingV")) {
                 return Determination.not(

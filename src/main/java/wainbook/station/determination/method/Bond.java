@@ -1,4 +1,4 @@
-package wainbook.station.determination;
+package wainbook.station.determination.method;
 
 import static wainbook.station.determination.Figures.figure;
 
@@ -11,15 +11,20 @@ import wainbook.engineering.electrical.Bonding.Results;
 import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.StationSaying.Judgement;
+import wainbook.station.determination.Determination;
+import wainbook.station.determination.Determining;
+import wainbook.station.determination.Figures;
+import wainbook.station.determination.Judgements;
+import wainbook.station.determination.Quantities;
 
 /** A bond by current and voltage. More than ten ohms is no contact and no bad bond: it is refused. */
-record Bond(Figures in, Optional<Limits> works) {
+public record Bond(Figures in, Optional<Limits> works) {
 
     private static final String LAW = "UN R100 5.1.2.2";
     private static final double VOLT_PER_MV = 1e-3;
     private static final double NO_CONTACT_OHM = 10;
 
-    Determination determine() {
+    public Determination determine() {
         double voltageV = in.number("voltageMV") * VOLT_PER_MV;
         Optional<Double> reversedV = in.maybe("reversedVoltageMV").map(mv -> mv * VOLT_PER_MV);
         double leadOhm = in.maybe("leadOhm").orElse(0.0);
