@@ -1,10 +1,11 @@
-package wainbook.paper.page;
+package wainbook.paper.page.sheet;
 
 import java.time.Instant;
 import java.util.List;
 import wainbook.page.Option;
 import wainbook.page.ScanCode;
 import wainbook.paper.PaperForm;
+import wainbook.paper.page.FormLine;
 import wainbook.station.paper.PaperItem;
 
 /**

@@ -1,20 +1,21 @@
-package wainbook.paper.page;
+package wainbook.paper.page.sent;
 
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import wainbook.paper.page.sheet.Section;
 import wainbook.station.StationSaying.Figure;
 import wainbook.station.paper.PaperBlank;
 import wainbook.station.paper.PaperItem;
 import wainbook.station.paper.PaperLine;
 
 /** A print of open items as it was typed over. A line counts once somebody’s number stands beside it. */
-final class SentItems {
+public final class SentItems {
 
     private SentItems() {}
 
     /** @param printedAt times of day before it are of the next day */
-    static List<PaperLine> read(ByHand hand, List<PaperItem> items, Instant printedAt) {
+    public static List<PaperLine> read(ByHand hand, List<PaperItem> items, Instant printedAt) {
         hand.begins(printedAt);
         var lines = new ArrayList<PaperLine>();
         for (PaperItem item : items) {
@@ -34,7 +35,7 @@ final class SentItems {
         return lines;
     }
 
-    static String field(PaperItem item, PaperBlank blank) {
+    public static String field(PaperItem item, PaperBlank blank) {
         return Section.field("item", item.key(), blank.name());
     }
 

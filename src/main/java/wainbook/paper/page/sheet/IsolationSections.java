@@ -1,4 +1,4 @@
-package wainbook.paper.page;
+package wainbook.paper.page.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,9 +10,9 @@ import wainbook.isolation.fact.Limits;
 import wainbook.isolation.permit.Precaution;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.paper.page.Section.Column;
-import wainbook.paper.page.Section.Kind;
-import wainbook.paper.page.Section.Row;
+import wainbook.paper.page.sheet.Section.Column;
+import wainbook.paper.page.sheet.Section.Kind;
+import wainbook.paper.page.sheet.Section.Row;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Point;
 import wainbook.process.plan.Point.Pair;
@@ -23,15 +23,16 @@ import wainbook.process.plan.Point.Pair;
  * @param plan of the vehicle; on a blank form what the plan names is written by hand
  * @param landed sources that the work has brought aboard
  */
-record IsolationSections(Optional<Plan> plan, List<String> landed) {
+public record IsolationSections(Optional<Plan> plan, List<String> landed) {
 
-    static final int LOCKS = 6;
-    static final int READERS = 4;
+    public static final int LOCKS = 6;
+    public static final int READERS = 4;
     private static final int SOURCES = 6;
     private static final int POINTS = 7;
     private static final int CHECKS = 5;
 
-    static final List<Precaution> PRECAUTIONS = Stream.of(Step.PLAN, Step.SHUT_DOWN, Step.ISSUE_PERMIT, Step.RESTORE)
+    public static final List<Precaution> PRECAUTIONS = Stream.of(
+                    Step.PLAN, Step.SHUT_DOWN, Step.ISSUE_PERMIT, Step.RESTORE)
             .flatMap(step -> step.confirmed().stream())
             .distinct()
             .toList();
@@ -39,13 +40,13 @@ record IsolationSections(Optional<Plan> plan, List<String> landed) {
     private static final Column WHO = column("who", Kind.TEXT);
     private static final Column TIME = column("time", Kind.TIME);
 
-    static List<Option> ticks() {
+    public static List<Option> ticks() {
         return PRECAUTIONS.stream()
                 .map(one -> new Option(one.name(), Words.of("isolation.precaution." + one.name())))
                 .toList();
     }
 
-    List<Section> all() {
+    public List<Section> all() {
         return List.of(
                 section("begin", one(), WHO, TIME, column("down", Kind.TIME), text("box"), text("keys")),
                 new Section("source", title("source"), waiting(), List.of(TIME), sources()),
@@ -70,7 +71,7 @@ record IsolationSections(Optional<Plan> plan, List<String> landed) {
                 section("restored", one(), WHO, TIME, text("lock")));
     }
 
-    List<Point> points() {
+    public List<Point> points() {
         return plan.map(known -> known.pointsWith(landed)).orElse(List.of());
     }
 

@@ -1,4 +1,4 @@
-package wainbook.paper.page;
+package wainbook.paper.page.sent;
 
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -14,7 +14,7 @@ import wainbook.page.Filled;
  * Reads what was written by hand and typed over. A form has one day at its head and times of day beside each line; a time that
  * comes before the form begins is of the next day, since shifts go on over midnight. What cannot be read is a fault at its field.
  */
-final class ByHand {
+public final class ByHand {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H[:][.]mm");
 
@@ -23,7 +23,7 @@ final class ByHand {
     private LocalDate date;
     private Instant begin = Instant.MIN;
 
-    ByHand(Filled filled, ZoneId zone) {
+    public ByHand(Filled filled, ZoneId zone) {
         this.filled = filled;
         this.zone = zone;
         try {
@@ -35,7 +35,7 @@ final class ByHand {
     }
 
     /** The form with every fault found so far. */
-    Filled filled() {
+    public Filled filled() {
         return filled;
     }
 

@@ -1,4 +1,4 @@
-package wainbook.paper.page;
+package wainbook.paper.page.sheet;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -27,7 +27,7 @@ import wainbook.station.paper.Paperwork;
 
 /** Draws forms as they were when their numbers were given out: printed again, a form says the same. */
 @ApplicationScoped
-class SheetLook {
+public class SheetLook {
 
     private final Ledger ledger;
     private final Releases releases;
@@ -41,7 +41,7 @@ class SheetLook {
         this.kinds = kinds;
     }
 
-    Sheet of(PaperForm form) {
+    public Sheet of(PaperForm form) {
         Optional<History> vehicle = form.vehicle().map(number -> then(form, number));
         return new Sheet(
                 form,
@@ -65,12 +65,12 @@ class SheetLook {
     }
 
     /** The items that a print of open items has on it. */
-    List<PaperItem> items(PaperForm form) {
+    public List<PaperItem> items(PaperForm form) {
         return form.vehicle().map(number -> paperwork.open(then(form, number))).orElse(List.of());
     }
 
     /** The parts of an isolation form for a vehicle, by the plan in force when it was printed. */
-    IsolationSections isolation(PaperForm form, History vehicle) {
+    public IsolationSections isolation(PaperForm form, History vehicle) {
         Optional<Plan> plan = WorkOrder.of(vehicle)
                 .flatMap(order -> releases.planAt(
                         order.ordered().variant(), form.printed().moment().at()));

@@ -1,4 +1,4 @@
-package wainbook.paper.page;
+package wainbook.paper.page.sent;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -19,11 +19,13 @@ import wainbook.isolation.paper.IsolationForm.Signed;
 import wainbook.isolation.paper.IsolationForm.Touched;
 import wainbook.isolation.permit.Precaution;
 import wainbook.page.Filled;
+import wainbook.paper.page.sheet.IsolationSections;
+import wainbook.paper.page.sheet.Section;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Point.Pair;
 
 /** An isolation form as it was typed over. A line begins with its time: without one it was left out on the paper. */
-final class SentIsolation {
+public final class SentIsolation {
 
     private final ByHand hand;
     private final IsolationSections sections;
@@ -33,7 +35,7 @@ final class SentIsolation {
         this.sections = sections;
     }
 
-    static IsolationForm read(ByHand hand, IsolationSections sections) {
+    public static IsolationForm read(ByHand hand, IsolationSections sections) {
         return new SentIsolation(hand, sections).form();
     }
 

@@ -1,4 +1,4 @@
-package wainbook.paper.page;
+package wainbook.paper.page.sent;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,11 +12,11 @@ import wainbook.permit.Trait;
 import wainbook.permit.Work;
 
 /** A permit form as it was typed over. */
-final class SentPermitForm {
+public final class SentPermitForm {
 
     private SentPermitForm() {}
 
-    static PermitForm read(ByHand hand) {
+    public static PermitForm read(ByHand hand) {
         Optional<Work> sort = Arrays.stream(Work.values())
                 .filter(one -> one.name().equals(hand.filled().value("sort")))
                 .findFirst();

@@ -1,20 +1,20 @@
-package wainbook.paper.page;
+package wainbook.paper.page.sheet;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wainbook.page.Option;
 import wainbook.page.Words;
-import wainbook.paper.page.Section.Column;
-import wainbook.paper.page.Section.Kind;
-import wainbook.paper.page.Section.Row;
+import wainbook.paper.page.sheet.Section.Column;
+import wainbook.paper.page.sheet.Section.Kind;
+import wainbook.paper.page.sheet.Section.Row;
 import wainbook.permit.Permit;
 import wainbook.permit.Precaution;
 import wainbook.permit.Trait;
 import wainbook.permit.Work;
 
 /** The parts of a permit form. */
-final class PermitSections {
+public final class PermitSections {
 
     /** A kind of work with what is seen to before it. */
     public record Asked(String sort, List<Tick> precautions) {}
@@ -24,7 +24,7 @@ final class PermitSections {
 
     private PermitSections() {}
 
-    static List<Option> sorts() {
+    public static List<Option> sorts() {
         return Arrays.stream(Work.values())
                 .map(sort -> new Option(sort.name(), word(sort)))
                 .toList();
@@ -41,17 +41,17 @@ final class PermitSections {
                 .toList();
     }
 
-    static List<Option> precautions() {
+    public static List<Option> precautions() {
         return Arrays.stream(Precaution.values()).map(PermitSections::option).toList();
     }
 
-    static List<Option> circumstances() {
+    public static List<Option> circumstances() {
         return Trait.circumstances().stream()
                 .map(trait -> new Option(trait.name(), Words.of("permit.trait." + trait.name())))
                 .toList();
     }
 
-    static Section signs() {
+    public static Section signs() {
         return new Section(
                 "sign",
                 Words.of("paper.part.sign"),

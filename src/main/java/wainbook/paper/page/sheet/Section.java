@@ -1,4 +1,4 @@
-package wainbook.paper.page;
+package wainbook.paper.page.sheet;
 
 import java.util.List;
 
@@ -28,7 +28,7 @@ public record Section(String key, String title, String note, List<Column> column
         return field(key, row.key(), column.key());
     }
 
-    static String field(String section, String row, String column) {
+    public static String field(String section, String row, String column) {
         return section + "." + row + "." + column;
     }
 }
