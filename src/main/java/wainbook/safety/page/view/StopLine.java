@@ -1,4 +1,4 @@
-package wainbook.safety.page;
+package wainbook.safety.page.view;
 
 import java.util.List;
 import wainbook.page.Words;
@@ -54,7 +54,7 @@ public record StopLine(Stop stop, String where) {
                 + stop.said().hold().orElse(0) + "/release";
     }
 
-    List<String> cells() {
+    public List<String> cells() {
         return List.of(
                 Where.word(stop.stopped().subject()),
                 String.valueOf(stop.number()),

@@ -1,4 +1,4 @@
-package wainbook.safety.page;
+package wainbook.safety.page.view;
 
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +24,7 @@ public record VisitLine(Visit visit, String name, String firm, List<String> wron
     }
 
     /** A permit in words, by {@code vehicle/number}. */
-    static String permit(String key) {
+    public static String permit(String key) {
         String[] vehicleAndNumber = key.split("/", 2);
         return vehicleAndNumber[0].equals(Where.WORKS)
                 ? Words.of("safety.permitOfWorks", vehicleAndNumber[1])
@@ -36,7 +36,7 @@ public record VisitLine(Visit visit, String name, String firm, List<String> wron
     }
 
     /** By number: a file leaves the works. */
-    List<String> cells() {
+    public List<String> cells() {
         return List.of(
                 String.valueOf(visit.number()),
                 visit.visitor(),

@@ -1,4 +1,4 @@
-package wainbook.safety.page;
+package wainbook.safety.page.view;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -63,7 +63,7 @@ public record MissLine(NearMiss miss, String where, LocalDate today) {
     }
 
     /** Nobody's number but the owner's: a file leaves the works, and who reported is no matter of lists. */
-    List<String> cells() {
+    public List<String> cells() {
         return List.of(
                 String.valueOf(miss.number()),
                 miss.reported().moment().at().toString(),

@@ -1,4 +1,4 @@
-package wainbook.safety.page;
+package wainbook.safety.page.view;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -8,14 +8,14 @@ import wainbook.process.Releases;
 import wainbook.process.Station;
 
 /** Says where something was. */
-record Titles(Releases releases) {
+public record Titles(Releases releases) {
 
     String station(String code) {
         return releases.station(code).map(Station::title).orElse(code);
     }
 
     /** The vehicle, the station, both, or that nobody said. */
-    String where(Optional<String> order, Optional<String> station) {
+    public String where(Optional<String> order, Optional<String> station) {
         String both = Stream.concat(order.stream(), station.map(this::station).stream())
                 .collect(Collectors.joining(", "));
         return both.isEmpty() ? Words.of("safety.placeNotSaid") : both;

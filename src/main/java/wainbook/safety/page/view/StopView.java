@@ -1,4 +1,4 @@
-package wainbook.safety.page;
+package wainbook.safety.page.view;
 
 import java.util.List;
 import wainbook.act.Reason;
