@@ -1,4 +1,4 @@
-package wainbook.pack.page;
+package wainbook.pack.page.view;
 
 import java.util.Arrays;
 import java.util.List;

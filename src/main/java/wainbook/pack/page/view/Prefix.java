@@ -1,9 +1,9 @@
-package wainbook.pack.page;
+package wainbook.pack.page.view;
 
 import java.math.BigDecimal;
 
 /** In what an instrument shows a resistance: chosen each time, never guessed. */
-enum Prefix {
+public enum Prefix {
     KILO("kΩ", 3),
     MEGA("MΩ", 6),
     GIGA("GΩ", 9);
@@ -20,7 +20,7 @@ enum Prefix {
         return sign;
     }
 
-    BigDecimal ohm(BigDecimal shown) {
+    public BigDecimal ohm(BigDecimal shown) {
         return new BigDecimal(shown.scaleByPowerOfTen(power).toPlainString());
     }
 }

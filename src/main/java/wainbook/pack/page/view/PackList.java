@@ -1,4 +1,4 @@
-package wainbook.pack.page;
+package wainbook.pack.page.view;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;

@@ -1,4 +1,4 @@
-package wainbook.pack.page;
+package wainbook.pack.page.view;
 
 import wainbook.ledger.Saying;
 import wainbook.pack.PackSaying.Judged;

@@ -1,4 +1,4 @@
-package wainbook.pack.page;
+package wainbook.pack.page.view;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -134,7 +134,7 @@ public record PackLine(PackRow row, Optional<String> order, boolean lotHeld, Ins
                         text != null && text.toLowerCase(Locale.ROOT).contains(search.toLowerCase(Locale.ROOT)));
     }
 
-    List<String> cells() {
+    public List<String> cells() {
         return List.of(
                 row.serial,
                 standing().name(),
