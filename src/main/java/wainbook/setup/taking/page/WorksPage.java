@@ -1,4 +1,4 @@
-package wainbook.setup.taking;
+package wainbook.setup.taking.page;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -34,6 +34,9 @@ import wainbook.setup.files.Found;
 import wainbook.setup.files.WorksFiles;
 import wainbook.setup.files.WorksText;
 import wainbook.setup.files.WorksZip;
+import wainbook.setup.taking.Asker;
+import wainbook.setup.taking.Taking;
+import wainbook.setup.taking.ToTake;
 import wainbook.works.Role;
 
 /** The files of the works: given out, and taken after a look at what they would change. */

@@ -1,4 +1,4 @@
-package wainbook.setup.taking;
+package wainbook.setup.taking.page;
 
 import wainbook.page.Form;
 

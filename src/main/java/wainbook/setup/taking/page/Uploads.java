@@ -1,4 +1,4 @@
-package wainbook.setup.taking;
+package wainbook.setup.taking.page;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;

@@ -1,9 +1,10 @@
-package wainbook.setup.taking;
+package wainbook.setup.taking.page;
 
 import java.util.List;
 import wainbook.act.Reason;
 import wainbook.setup.files.Change;
 import wainbook.setup.files.Part;
+import wainbook.setup.taking.Preview;
 
 /** What taking files would change, as the page shows it. */
 public record PreviewView(Preview preview) {

@@ -1,4 +1,4 @@
-package wainbook.setup.taking;
+package wainbook.setup.taking.page;
 
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -26,6 +26,10 @@ import wainbook.setup.files.Fault;
 import wainbook.setup.files.WorksFiles;
 import wainbook.setup.files.WorksText;
 import wainbook.setup.files.WorksZip;
+import wainbook.setup.taking.Asker;
+import wainbook.setup.taking.Preview;
+import wainbook.setup.taking.Taking;
+import wainbook.setup.taking.ToTake;
 import wainbook.works.Role;
 
 /** The files of the works for scripts, packed as one file. */
