@@ -16,7 +16,7 @@ import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
-import wainbook.quality.containment.VehicleDoubts;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.station.DeferredWork;
 
 /**

@@ -17,7 +17,7 @@ import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
 import wainbook.permit.page.PermitLine;
-import wainbook.quality.containment.VehicleDoubt;
+import wainbook.quality.containment.vehicle.VehicleDoubt;
 import wainbook.station.help.HelpCall;
 
 /**

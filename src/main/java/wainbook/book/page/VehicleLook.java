@@ -34,7 +34,7 @@ import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.process.Station;
 import wainbook.process.sheet.CheckItem;
-import wainbook.quality.containment.VehicleDoubts;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.LotUsed;

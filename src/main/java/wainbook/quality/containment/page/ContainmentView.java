@@ -17,7 +17,7 @@ import wainbook.quality.QualitySaying.Errors;
 import wainbook.quality.QualitySaying.Ground;
 import wainbook.quality.QualitySaying.Sort;
 import wainbook.quality.containment.Containment;
-import wainbook.quality.containment.VehicleDoubtRow;
+import wainbook.quality.containment.vehicle.VehicleDoubtRow;
 
 /**
  * One containment as its page shows it.

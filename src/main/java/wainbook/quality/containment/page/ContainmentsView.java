@@ -11,7 +11,7 @@ import wainbook.page.Words;
 import wainbook.quality.QualitySaying.Sort;
 import wainbook.quality.containment.ContainmentRow;
 import wainbook.quality.containment.Containments.Unopened;
-import wainbook.quality.containment.VehicleDoubtRow;
+import wainbook.quality.containment.vehicle.VehicleDoubtRow;
 
 /**
  * The list of containments.

@@ -9,7 +9,7 @@ import wainbook.quality.QualitySaying.Doubted;
 import wainbook.quality.QualitySaying.ReadingsDecided;
 import wainbook.quality.QualitySaying.Recheck;
 import wainbook.quality.QualitySaying.Worked;
-import wainbook.quality.containment.VehicleDoubt.Reading;
+import wainbook.quality.containment.vehicle.VehicleDoubt.Reading;
 
 /**
  * A reading in question as pages show it.

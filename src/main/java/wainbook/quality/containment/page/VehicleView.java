@@ -8,7 +8,7 @@ import wainbook.order.WorkOrder;
 import wainbook.page.Words;
 import wainbook.quality.QualitySaying.OperatorNoted;
 import wainbook.quality.QualitySaying.Sureness;
-import wainbook.quality.containment.VehicleDoubt;
+import wainbook.quality.containment.vehicle.VehicleDoubt;
 
 /** One vehicle of a containment. */
 public record VehicleView(WorkOrder order, VehicleDoubt doubt, List<ReadingView> readings) {

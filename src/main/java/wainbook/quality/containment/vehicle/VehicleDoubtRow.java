@@ -1,4 +1,4 @@
-package wainbook.quality.containment;
+package wainbook.quality.containment.vehicle;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
@@ -38,11 +38,11 @@ public class VehicleDoubtRow extends PanacheEntityBase {
                 "containment = ?1 order by openSureOut desc, openReadings desc, sureOut desc, workOrder", containment);
     }
 
-    static List<VehicleDoubtRow> open() {
+    public static List<VehicleDoubtRow> open() {
         return list("openReadings > 0 order by since, id");
     }
 
-    static String id(String containment, String order) {
+    public static String id(String containment, String order) {
         return containment + "/" + order;
     }
 

@@ -1,4 +1,4 @@
-package wainbook.quality.containment;
+package wainbook.quality.containment.vehicle;
 
 import java.math.BigDecimal;
 import java.time.Instant;

@@ -1,4 +1,4 @@
-package wainbook.quality.containment;
+package wainbook.quality.containment.vehicle;
 
 import java.util.ArrayList;
 import java.util.List;

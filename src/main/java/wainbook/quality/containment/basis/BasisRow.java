@@ -1,4 +1,4 @@
-package wainbook.quality.containment;
+package wainbook.quality.containment.basis;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
@@ -31,7 +31,7 @@ import wainbook.station.serial.PartSerial;
 /** What an entry of a work order rests on, so that it is found when that turns out wrong. */
 @Entity
 @Table(name = "entry_basis")
-class BasisRow extends PanacheEntityBase {
+public class BasisRow extends PanacheEntityBase {
 
     private static final int LONGEST = 120;
 
@@ -52,7 +52,7 @@ class BasisRow extends PanacheEntityBase {
     public String lot;
 
     /** Empty where an entry rests on nothing that can turn out wrong here. */
-    static Optional<BasisRow> of(Entry entry) {
+    public static Optional<BasisRow> of(Entry entry) {
         var row = new BasisRow();
         if (entry.subject().sort() == Subject.Sort.WORK_ORDER) {
             fill(row, entry.saying());
@@ -77,7 +77,7 @@ class BasisRow extends PanacheEntityBase {
     }
 
     /** Whether it rests on what a containment is about. */
-    boolean restsOn(About about, Window window) {
+    public boolean restsOn(About about, Window window) {
         boolean within = !at.isBefore(window.from()) && !at.isAfter(window.to());
         return switch (about.sort()) {
             case INSTRUMENT ->
@@ -95,7 +95,7 @@ class BasisRow extends PanacheEntityBase {
     }
 
     /** Work orders with entries that may rest on it. */
-    static List<String> orders(About about, Window window) {
+    public static List<String> orders(About about, Window window) {
         return switch (about.sort()) {
             case INSTRUMENT ->
                 orders(

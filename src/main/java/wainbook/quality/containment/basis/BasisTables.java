@@ -1,4 +1,4 @@
-package wainbook.quality.containment;
+package wainbook.quality.containment.basis;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import wainbook.isolation.paper.OnPaperSaying.OnPaper;
