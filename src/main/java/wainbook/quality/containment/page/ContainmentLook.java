@@ -20,6 +20,9 @@ import wainbook.quality.containment.Closing;
 import wainbook.quality.containment.Containment;
 import wainbook.quality.containment.Containments;
 import wainbook.quality.containment.WorkingOut;
+import wainbook.quality.containment.page.view.ContainmentView;
+import wainbook.quality.containment.page.view.ReadingView;
+import wainbook.quality.containment.page.view.VehicleView;
 import wainbook.quality.containment.vehicle.VehicleDoubtRow;
 import wainbook.quality.containment.vehicle.VehicleDoubts;
 

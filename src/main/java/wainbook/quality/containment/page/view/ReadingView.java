@@ -1,4 +1,4 @@
-package wainbook.quality.containment.page;
+package wainbook.quality.containment.page.view;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -1,4 +1,4 @@
-package wainbook.quality.containment.page;
+package wainbook.quality.containment.page.view;
 
 import java.util.Arrays;
 import java.util.List;
@@ -23,7 +23,7 @@ public record ContainmentsView(List<Line> lines, List<Unopened> unopened, Form f
     /** One containment with what it came to so far. */
     public record Line(ContainmentRow row, List<VehicleDoubtRow> vehicles) {
 
-        static List<Line> all(String search, String sort) {
+        public static List<Line> all(String search, String sort) {
             Map<String, List<VehicleDoubtRow>> vehicles = VehicleDoubtRow.<VehicleDoubtRow>listAll().stream()
                     .collect(Collectors.groupingBy(row -> row.containment));
             return ContainmentRow.all().stream()
@@ -84,7 +84,7 @@ public record ContainmentsView(List<Line> lines, List<Unopened> unopened, Form f
             return row.closed ? "done" : open() == 0 ? "clock" : "alert";
         }
 
-        List<String> cells() {
+        public List<String> cells() {
             return List.of(
                     row.code,
                     row.sort.name(),

@@ -1,4 +1,4 @@
-package wainbook.quality.containment.page;
+package wainbook.quality.containment.page.view;
 
 import java.util.Arrays;
 import java.util.List;
@@ -16,7 +16,7 @@ import wainbook.quality.containment.Opening.Sketch;
  */
 public record NewView(Filled filled, Sort sort, Optional<Sketch> sketch) {
 
-    static final List<String> FIELDS =
+    public static final List<String> FIELDS =
             List.of("sort", "code", "part", "revision", "item", "competence", "from", "to", "reason", "holdsAll");
 
     /** What is sent on when it is opened as previewed. */

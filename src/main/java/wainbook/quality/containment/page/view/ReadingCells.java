@@ -1,15 +1,15 @@
-package wainbook.quality.containment.page;
+package wainbook.quality.containment.page.view;
 
 import java.math.BigDecimal;
 import java.util.List;
 import wainbook.quality.QualitySaying.Doubted;
 
 /** A reading as a line of a spreadsheet; people by their number, since a file leaves the works. */
-final class ReadingCells {
+public final class ReadingCells {
 
     private ReadingCells() {}
 
-    static List<String> of(VehicleView vehicle, ReadingView one) {
+    public static List<String> of(VehicleView vehicle, ReadingView one) {
         Doubted said = one.said();
         return List.of(
                 vehicle.number(),

@@ -1,4 +1,4 @@
-package wainbook.quality.containment.page;
+package wainbook.quality.containment.page.view;
 
 import java.util.List;
 import java.util.Optional;
