@@ -8,7 +8,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.util.stream.Collectors;
-import wainbook.ledger.StoredStreams;
+import wainbook.ledger.stream.StoredStreams;
 import wainbook.order.Numbers;
 import wainbook.works.Role;
 

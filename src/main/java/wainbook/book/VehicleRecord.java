@@ -12,7 +12,7 @@ import wainbook.book.telling.IsolationTellings;
 import wainbook.book.telling.Names;
 import wainbook.book.telling.Tellings;
 import wainbook.book.telling.Told;
-import wainbook.isolation.Verdict;
+import wainbook.isolation.proof.Verdict;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.DonorAccepted;

@@ -8,7 +8,7 @@ import wainbook.act.Reason;
 import wainbook.gate.Gate.Standing;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
-import wainbook.matter.Nonconformities;
+import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
 import wainbook.station.ItemState;

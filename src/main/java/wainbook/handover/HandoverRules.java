@@ -11,12 +11,12 @@ import wainbook.gate.Gate.Standing;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
 import wainbook.ledger.History;
-import wainbook.matter.Nonconformities;
+import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
-import wainbook.quality.containment.VehicleDoubts;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.station.DeferredWork;
 
 /**

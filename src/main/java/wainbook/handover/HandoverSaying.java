@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import wainbook.handover.requirement.Requirement.Answer;
-import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.ledger.evidence.EvidenceFile;
 
 /** What is said of the documents that a vehicle needs at handover. */
 public sealed interface HandoverSaying extends Saying {

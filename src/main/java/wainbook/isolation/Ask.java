@@ -11,6 +11,15 @@ import wainbook.isolation.IsolationSaying.AtPoint;
 import wainbook.isolation.IsolationSaying.Confirmed;
 import wainbook.isolation.IsolationSaying.PaperRead;
 import wainbook.isolation.IsolationSaying.Used;
+import wainbook.isolation.fact.Facts;
+import wainbook.isolation.fact.Instrument;
+import wainbook.isolation.fact.Person;
+import wainbook.isolation.fact.Register;
+import wainbook.isolation.permit.LivePermit;
+import wainbook.isolation.permit.Permit;
+import wainbook.isolation.permit.Precaution;
+import wainbook.isolation.permit.Sanction;
+import wainbook.isolation.proof.Lock;
 import wainbook.process.plan.Plan;
 
 /** A step somebody asks to take, with all it is judged by. Its questions are the words of the {@link Guards} table. */

@@ -6,6 +6,9 @@ import java.util.List;
 import wainbook.isolation.IsolationSaying.AtPoint;
 import wainbook.isolation.IsolationSaying.Proving;
 import wainbook.isolation.IsolationSaying.Reading;
+import wainbook.isolation.fact.Instrument;
+import wainbook.isolation.proof.Proof;
+import wainbook.isolation.proof.Scope;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Point;
 

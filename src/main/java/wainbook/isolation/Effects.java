@@ -13,6 +13,14 @@ import wainbook.isolation.Isolation.Declaration;
 import wainbook.isolation.Isolation.Opened;
 import wainbook.isolation.Isolation.ToBeTold;
 import wainbook.isolation.IsolationSaying.*;
+import wainbook.isolation.permit.LivePermit;
+import wainbook.isolation.permit.Permit;
+import wainbook.isolation.permit.Precaution;
+import wainbook.isolation.permit.Sanction;
+import wainbook.isolation.permit.StopCause;
+import wainbook.isolation.proof.Lock;
+import wainbook.isolation.proof.Proof;
+import wainbook.isolation.proof.Scope;
 
 /** What each kind of entry changes. An entry stands, whoever asked for it: here nothing is refused any more. */
 final class Effects {

@@ -1,7 +1,7 @@
 package wainbook.isolation;
 
-import static wainbook.isolation.Sources.*;
 import static wainbook.isolation.Step.*;
+import static wainbook.isolation.fact.Sources.*;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -15,6 +15,8 @@ import java.util.stream.Stream;
 import wainbook.act.Reason;
 import wainbook.isolation.Ask.Paper;
 import wainbook.isolation.IsolationSaying.*;
+import wainbook.isolation.fact.Register;
+import wainbook.isolation.proof.Scope;
 
 /**
  * The rules of every step, one line each: what is said when it is not met, where the rule comes from, which steps it guards,

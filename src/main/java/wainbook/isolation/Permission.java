@@ -1,6 +1,6 @@
 package wainbook.isolation;
 
-import static wainbook.isolation.Sources.*;
+import static wainbook.isolation.fact.Sources.*;
 import static wainbook.process.sheet.Condition.DEAD;
 import static wainbook.process.sheet.Condition.LIVE;
 import static wainbook.process.sheet.Condition.NO_SOURCE_ABOARD;
@@ -13,6 +13,10 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import wainbook.act.Reason;
+import wainbook.isolation.fact.Facts;
+import wainbook.isolation.permit.LivePermit;
+import wainbook.isolation.permit.Permit;
+import wainbook.isolation.permit.Sanction;
 import wainbook.process.sheet.Condition;
 
 /**

@@ -1,7 +1,7 @@
 package wainbook.isolation;
 
-import static wainbook.isolation.Precaution.*;
 import static wainbook.isolation.State.*;
+import static wainbook.isolation.permit.Precaution.*;
 
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import wainbook.isolation.permit.Precaution;
 
 /** Every step there is: the kind of entry it leaves, from which states it may be taken, and what is confirmed with it. */
 public enum Step {

@@ -47,7 +47,7 @@ public final class History {
         return entries.isEmpty() ? 0 : entries.get(entries.size() - 1).number();
     }
 
-    boolean endsWith(String hash) {
+    public boolean endsWith(String hash) {
         return !entries.isEmpty() && entries.get(entries.size() - 1).hash().equals(hash);
     }
 
@@ -108,7 +108,7 @@ public final class History {
         return and(List.of(next));
     }
 
-    History and(List<Entry> next) {
+    public History and(List<Entry> next) {
         var longer = new ArrayList<>(entries);
         longer.addAll(next);
         return new History(subject, longer, folds);

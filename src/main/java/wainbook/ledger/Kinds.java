@@ -59,12 +59,12 @@ public final class Kinds {
         return kind.value();
     }
 
-    Optional<Class<? extends Saying>> type(String name) {
+    public Optional<Class<? extends Saying>> type(String name) {
         return Optional.ofNullable(byName.get(name));
     }
 
     /** Follows the readers of old versions up to the newest. */
-    static Saying newest(Saying said) {
+    public static Saying newest(Saying said) {
         Saying newest = said;
         while (newest instanceof Superseded old) {
             newest = old.newer();

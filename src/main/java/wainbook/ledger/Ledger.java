@@ -15,6 +15,10 @@ import org.hibernate.exception.ConstraintViolationException;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
+import wainbook.ledger.store.Histories;
+import wainbook.ledger.writing.Retried;
+import wainbook.ledger.writing.Stale;
+import wainbook.ledger.writing.Writing;
 
 /** The only way to write: lock, take the time, look for the id, read, decide, append, project, commit. */
 @ApplicationScoped

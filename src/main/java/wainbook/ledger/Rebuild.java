@@ -6,6 +6,7 @@ import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
 import java.util.Comparator;
 import org.hibernate.StatelessSession;
+import wainbook.ledger.store.Histories;
 
 /** Makes all tables that are read from again, stream by stream: the works first, work orders last. */
 @ApplicationScoped

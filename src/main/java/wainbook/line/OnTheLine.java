@@ -17,7 +17,7 @@ import wainbook.line.cause.Chain;
 import wainbook.line.cause.Chain.Post;
 import wainbook.line.station.Signs;
 import wainbook.line.station.Situation;
-import wainbook.matter.Nonconformities;
+import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;

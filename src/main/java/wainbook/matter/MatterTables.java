@@ -5,6 +5,7 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.Projection;
 import wainbook.matter.MatterSaying.Disposed;
 import wainbook.matter.MatterSaying.NonconformityOpened;
+import wainbook.matter.nonconformity.OpenNonconformity;
 
 /** Open matters as lists read them. */
 @ApplicationScoped

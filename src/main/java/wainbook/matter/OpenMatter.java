@@ -97,13 +97,13 @@ public record OpenMatter(
         return owners.stream().map(Owner::text).collect(Collectors.joining(", "));
     }
 
-    boolean holds(String text) {
+    public boolean holds(String text) {
         String all = String.join(" ", order, title, about.orElse(""), what, ownersInWords());
         return all.toLowerCase(Locale.ROOT).contains(text.toLowerCase(Locale.ROOT));
     }
 
     /** As one line of a spreadsheet; people by their number, since a file leaves the works. */
-    List<String> cells() {
+    public List<String> cells() {
         return List.of(
                 order,
                 title,

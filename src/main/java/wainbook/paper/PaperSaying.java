@@ -3,9 +3,9 @@ package wainbook.paper;
 import java.util.List;
 import java.util.Optional;
 import wainbook.isolation.paper.IsolationForm;
-import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.permit.PermitForm;
 import wainbook.station.paper.PaperLine;
 

@@ -10,10 +10,10 @@ import wainbook.act.Reason;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;
-import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.ledger.evidence.EvidenceFile;
 
 /** Writes a filled-in form over, with a photograph of it. Nothing of it counts until a second person has compared the two. */
 @ApplicationScoped

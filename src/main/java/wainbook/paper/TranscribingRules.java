@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import wainbook.act.Reason;
-import wainbook.ledger.EvidenceFile;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.paper.PaperForm.State;
 
 /** Whether a filled-in form may be typed in. What it says is judged later, when a second person has agreed to it. */

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import wainbook.isolation.paper.IsolationForm;
-import wainbook.ledger.EvidenceFile;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.paper.PaperSaying.IsolationTranscribed;
 import wainbook.paper.PaperSaying.ItemsTranscribed;
 import wainbook.paper.PaperSaying.PermitTranscribed;

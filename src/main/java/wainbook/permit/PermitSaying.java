@@ -3,9 +3,9 @@ package wainbook.permit;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.ledger.evidence.EvidenceFile;
 
 /** What is said of permits, in the stream of the vehicle, or of the works where none is worked on. */
 public sealed interface PermitSaying extends Saying {

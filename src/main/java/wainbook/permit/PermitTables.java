@@ -6,6 +6,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Projection;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.permit.PermitSaying.OnPaper;
+import wainbook.permit.paper.PaperPermitRow;
 
 /** Permits as lists read them, made from the whole of the stream they lie in. */
 @ApplicationScoped

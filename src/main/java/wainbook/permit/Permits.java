@@ -13,6 +13,7 @@ import wainbook.permit.PermitSaying.PermitHandedBack;
 import wainbook.permit.PermitSaying.PermitIssued;
 import wainbook.permit.PermitSaying.PermitReceived;
 import wainbook.permit.PermitSaying.WorkStopped;
+import wainbook.permit.rule.Conflict;
 
 /** Every permit of a vehicle, or of the works' places, by number from 1. */
 public record Permits(List<Permit> all) {

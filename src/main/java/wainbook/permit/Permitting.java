@@ -21,6 +21,9 @@ import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
 import wainbook.permit.PermitSaying.PermitIssued;
 import wainbook.permit.PermitSaying.Ticked;
+import wainbook.permit.rule.Around;
+import wainbook.permit.rule.IssueRules;
+import wainbook.permit.rule.StepRules;
 
 /** Issues permits, and takes every later step with them. */
 @ApplicationScoped

@@ -16,7 +16,7 @@ public enum Work {
     CONTRACTOR;
 
     /** Of each set at least one must be seen to. Common practice, no source. */
-    List<Set<Precaution>> asks() {
+    public List<Set<Precaution>> asks() {
         return switch (this) {
             case HOT_WORK -> List.of(Set.of(DRAINED), Set.of(GAS_FREE), Set.of(EXTINGUISHER), Set.of(FIRE_WATCH));
             case HEIGHT -> List.of(Set.of(EDGE_PROTECTION, FALL_ARREST));
@@ -33,7 +33,7 @@ public enum Work {
     }
 
     /** What the work brings, by its kind and by what was said of it. */
-    Set<Trait> with(List<Trait> circumstances) {
+    public Set<Trait> with(List<Trait> circumstances) {
         Set<Trait> traits = EnumSet.noneOf(Trait.class);
         switch (this) {
             case HOT_WORK -> traits.add(Trait.HOT_WORK);

@@ -90,7 +90,7 @@ public class Rehearsal implements Announcement {
                                 .filter(station -> station.stage().equals(Optional.of(leg.stage())))
                                 .count())
                         .sum();
-                time.set(Playing.beforeAll(Timetable.of(shifts, zone, present), steps, handedOver));
+                time.set(PlayedPast.beforeAll(Timetable.of(shifts, zone, present), steps, handedOver));
                 beginning = Optional.of(present);
             });
         }
@@ -101,7 +101,7 @@ public class Rehearsal implements Announcement {
     void begin(@Observes @Priority(5000) StartupEvent event) {
         beginning.or(time::began).flatMap(this::playing).ifPresent(play -> {
             beginning.ifPresent(present -> {
-                play.line();
+                new PlayedLine(play, new BesideTheLine(play)).play();
                 time.begin(present);
             });
             playing = true;
@@ -131,10 +131,11 @@ public class Rehearsal implements Announcement {
 
     private void past(Playing play) {
         try {
-            play.certificates(handedOver);
-            play.besideTheLine();
+            var past = new PlayedPast(play);
+            past.certificates(handedOver);
+            new BesideTheLine(play).vehicles();
             for (int number = 1; number <= handedOver && !ending; number++) {
-                play.past(number);
+                past.vehicle(number);
                 played = number;
             }
         } catch (RuntimeException failed) {

@@ -21,10 +21,10 @@ import wainbook.setup.files.Fault;
 import wainbook.setup.files.WorksFiles;
 import wainbook.setup.files.WorksFolder;
 import wainbook.setup.taking.Asker;
-import wainbook.setup.taking.ChangeInWords;
 import wainbook.setup.taking.Preview;
 import wainbook.setup.taking.Taking;
 import wainbook.setup.taking.ToTake;
+import wainbook.setup.taking.page.ChangeInWords;
 
 /**
  * Reads a folder and tells its faults, or what taking it would change; takes it when told to. Exit code 0 when there is

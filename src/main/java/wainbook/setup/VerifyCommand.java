@@ -7,8 +7,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import wainbook.ledger.VerificationReport;
-import wainbook.ledger.Verify;
+import wainbook.ledger.verification.VerificationReport;
+import wainbook.ledger.verification.Verify;
 import wainbook.page.Words;
 import wainbook.page.ledger.Found;
 

@@ -10,7 +10,7 @@ import wainbook.isolation.Isolation;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Kinds;
-import wainbook.ledger.Sentences;
+import wainbook.ledger.bytes.Sentences;
 import wainbook.order.WorkOrder;
 import wainbook.process.Releases;
 import wainbook.process.sheet.CheckSheet;

@@ -5,9 +5,9 @@ import java.util.List;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
-import wainbook.ledger.StoredStream;
-import wainbook.ledger.StoredStreams;
 import wainbook.ledger.Subject;
+import wainbook.ledger.stream.StoredStream;
+import wainbook.ledger.stream.StoredStreams;
 
 /**
  * A vehicle's whole record, in the program's hands and in bytes.

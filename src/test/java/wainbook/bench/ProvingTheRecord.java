@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.sql.DataSource;
 import wainbook.ledger.Rebuild;
-import wainbook.ledger.VerificationReport;
-import wainbook.ledger.Verify;
+import wainbook.ledger.verification.VerificationReport;
+import wainbook.ledger.verification.Verify;
 
 /** How long the whole record takes to be verified, and all tables to be made from it, beside hashing its bytes alone. */
 final class ProvingTheRecord {

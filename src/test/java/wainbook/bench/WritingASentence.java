@@ -5,7 +5,7 @@ import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.List;
 import wainbook.ledger.Entry;
-import wainbook.ledger.Sentences;
+import wainbook.ledger.bytes.Sentences;
 
 /** What it costs to say an entry in canonical JSON and to hash it, beside hashing alone. */
 final class WritingASentence {

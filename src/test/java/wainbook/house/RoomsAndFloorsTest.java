@@ -57,6 +57,20 @@ class RoomsAndFloorsTest {
             SlicesRuleDefinition.slices().matching("wainbook.(*)..").should().beFreeOfCycles();
 
     @ArchTest
+    static final ArchRule parts_of_a_room_have_no_cycles = SlicesRuleDefinition.slices()
+            .matching("wainbook.(*).(*)..")
+            .should()
+            .beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule only_the_ledger_touches_what_it_keeps = noClasses()
+            .that()
+            .resideOutsideOfPackage("wainbook.ledger..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("wainbook.ledger.store..", "wainbook.ledger.writing..");
+
+    @ArchTest
     static final ArchRule engineering_needs_no_framework = classes()
             .that()
             .resideInAnyPackage("wainbook.engineering..", "wainbook.act..")

@@ -14,6 +14,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.*;
+import wainbook.isolation.fact.Facts;
+import wainbook.isolation.fact.Instrument;
+import wainbook.isolation.permit.StopCause;
 import wainbook.process.plan.Plan;
 import wainbook.process.sheet.Condition;
 

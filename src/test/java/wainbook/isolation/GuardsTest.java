@@ -16,6 +16,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wainbook.isolation.IsolationSaying.*;
+import wainbook.isolation.fact.Facts;
+import wainbook.isolation.fact.Instrument;
+import wainbook.isolation.fact.Register;
+import wainbook.isolation.permit.StopCause;
+import wainbook.isolation.proof.Lock;
+import wainbook.isolation.proof.Scope;
 
 /**
  * Every rule of the table refuses, and is the only one that does: whatever else was asked is as it should be. That it lets

@@ -14,6 +14,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import wainbook.isolation.permit.Precaution;
+import wainbook.isolation.permit.StopCause;
 import wainbook.ledger.Kind;
 
 class KeysTest {

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
+import wainbook.isolation.fact.Facts;
+import wainbook.isolation.proof.Scope;
 import wainbook.process.plan.Plan;
 import wainbook.process.sheet.Condition;
 

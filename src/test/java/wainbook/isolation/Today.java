@@ -5,6 +5,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import wainbook.isolation.fact.Facts;
+import wainbook.isolation.fact.Instrument;
+import wainbook.isolation.fact.Person;
+import wainbook.isolation.fact.Register;
 import wainbook.process.plan.Plan;
 
 /** Days on which one thing is not as usual. */

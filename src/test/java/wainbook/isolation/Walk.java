@@ -17,6 +17,15 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.*;
+import wainbook.isolation.fact.Facts;
+import wainbook.isolation.fact.Limits;
+import wainbook.isolation.permit.LivePermit;
+import wainbook.isolation.permit.Permit;
+import wainbook.isolation.permit.Sanction;
+import wainbook.isolation.permit.StopCause;
+import wainbook.isolation.proof.Lock;
+import wainbook.isolation.proof.Proof;
+import wainbook.isolation.proof.Scope;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
 

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
+import wainbook.ledger.verification.Verify;
 import wainbook.works.PersonRow;
 import wainbook.works.Role;
 import wainbook.works.WorksSaying;

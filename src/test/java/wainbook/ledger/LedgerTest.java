@@ -24,6 +24,7 @@ import wainbook.act.Actor;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
 import wainbook.house.PostgreSql;
+import wainbook.ledger.verification.Verify;
 import wainbook.works.Role;
 import wainbook.works.WorksSaying;
 

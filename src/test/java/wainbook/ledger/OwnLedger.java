@@ -7,6 +7,7 @@ import jakarta.inject.Singleton;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.works.WorksSaying;
 
 /** A database for these tests alone, since they forge it; and a kind of entry that points to a file. */

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Cast;
+import wainbook.ledger.bytes.StoredLedger;
 
 /** Every table that is not named here is made from the ledger: a new one is covered from its first day. */
 @QuarkusTest

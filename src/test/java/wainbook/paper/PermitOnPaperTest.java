@@ -21,11 +21,11 @@ import wainbook.house.Donor;
 import wainbook.house.OnRecord;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.permit.PaperPermitRow;
 import wainbook.permit.PermitForm;
 import wainbook.permit.PermitSaying.Ticked;
 import wainbook.permit.Precaution;
 import wainbook.permit.Work;
+import wainbook.permit.paper.PaperPermitRow;
 
 /** A permit on paper is shown with those of the tool; while it is out, nothing is permitted that cannot stand beside it. */
 @QuarkusTest

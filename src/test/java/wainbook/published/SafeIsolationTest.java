@@ -9,9 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.VehicleMoved;
-import wainbook.isolation.Scope;
 import wainbook.isolation.Shift;
 import wainbook.isolation.State;
+import wainbook.isolation.proof.Scope;
 import wainbook.process.sheet.Condition;
 
 /** Check values for safe isolation; each names its source. */

@@ -29,7 +29,7 @@ public final class PlayedVehicles {
     /** Its whole way; gives its number. */
     public String handedOver() {
         Playing playing = next();
-        playing.past(1);
+        new PlayedPast(playing).vehicle(1);
         return playing.number(entry(playing));
     }
 
@@ -70,7 +70,7 @@ public final class PlayedVehicles {
         });
     }
 
-    /** The slot of {@code past(1)}: before the line and before what waits beside it. */
+    /** The slot of {@code PlayedPast.vehicle(1)}: before the line and before what waits beside it. */
     private static int entry(Playing playing) {
         return -playing.steps() - Playing.WAITING_FOR_PAPERS - 1;
     }

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.ledger.ReadTables;
 import wainbook.ledger.Rebuild;
-import wainbook.ledger.Verify;
+import wainbook.ledger.verification.Verify;
 import wainbook.rehearsal.chance.Odds;
 import wainbook.rehearsal.crew.Acts;
 import wainbook.rehearsal.scenario.Scenario;
@@ -49,13 +49,13 @@ class RandomHistoriesTest {
         var works = demo.files().fold(whole -> whole, faults -> null);
         Scenario scenario = Scenario.beside(demo.folder()).orElseThrow().seeded(seed);
         var playing = new Playing(acts, works, scenario, Odds.rough(), clock.instant(), "R" + seed + "-");
-        playing.besideTheLine();
-        playing.past(1);
+        new BesideTheLine(playing).vehicles();
+        new PlayedPast(playing).vehicle(1);
 
         Map<String, List<String>> live = ReadTables.in(database);
         assertThat(live.get("work_order")).as("vehicles of seed " + seed).hasSizeGreaterThanOrEqualTo(5);
-        playing.besideTheLine();
-        playing.past(1);
+        new BesideTheLine(playing).vehicles();
+        new PlayedPast(playing).vehicle(1);
         assertThat(ReadTables.in(database))
                 .as("played again at a restart, seed " + seed)
                 .isEqualTo(live);

@@ -21,7 +21,7 @@ import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
 import wainbook.isolation.Danger;
-import wainbook.isolation.StopCause;
+import wainbook.isolation.permit.StopCause;
 import wainbook.isolation.step.TakeStep;
 import wainbook.isolation.step.ToTake;
 import wainbook.isolation.step.Wanted;

@@ -8,7 +8,7 @@ import wainbook.handover.document.DocumentSet;
 import wainbook.isolation.page.InWords;
 import wainbook.line.Standing;
 import wainbook.line.station.StationState;
-import wainbook.matter.Nonconformity;
+import wainbook.matter.nonconformity.Nonconformity;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderList;
 import wainbook.order.WorkOrder;
@@ -17,7 +17,7 @@ import wainbook.page.Formats;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
 import wainbook.permit.page.PermitLine;
-import wainbook.quality.containment.VehicleDoubt;
+import wainbook.quality.containment.vehicle.VehicleDoubt;
 import wainbook.station.help.HelpCall;
 
 /**

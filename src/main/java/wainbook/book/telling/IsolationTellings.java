@@ -29,11 +29,11 @@ import wainbook.isolation.IsolationSaying.TakenOver;
 import wainbook.isolation.IsolationSaying.TesterProvedAfter;
 import wainbook.isolation.IsolationSaying.TesterProvedBefore;
 import wainbook.isolation.IsolationSaying.VehicleMoved;
-import wainbook.isolation.Verdict;
 import wainbook.isolation.page.NotCounted;
 import wainbook.isolation.paper.OnPaperSaying.OnPaper;
 import wainbook.isolation.paper.OnPaperSaying.PaperEnded;
 import wainbook.isolation.paper.OnPaperSaying.PaperInUse;
+import wainbook.isolation.proof.Verdict;
 import wainbook.page.Refusal;
 import wainbook.page.Words;
 

@@ -10,7 +10,7 @@ import wainbook.isolation.IsolationSaying.SanctionIssued;
 import wainbook.isolation.IsolationSaying.TestEnded;
 import wainbook.isolation.IsolationSaying.WorkResumed;
 import wainbook.isolation.IsolationSaying.WorkStopped;
-import wainbook.isolation.Work;
+import wainbook.isolation.permit.Work;
 import wainbook.page.Words;
 
 /** How permits to work, sanctions for test, live-work permits and the work under them are told. */

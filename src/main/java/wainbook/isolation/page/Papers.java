@@ -7,7 +7,7 @@ import java.util.function.Function;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.IsolationSaying.PermitIssued;
 import wainbook.isolation.IsolationSaying.SanctionIssued;
-import wainbook.isolation.Work;
+import wainbook.isolation.permit.Work;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.page.Words;

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import wainbook.isolation.IsolationSaying.Reading;
-import wainbook.isolation.Precaution;
+import wainbook.isolation.permit.Precaution;
 
 /**
  * An isolation form as it was filled in by hand. People are numbers; times are to the minute. What the form leaves blank is

@@ -1,9 +1,9 @@
 package wainbook.isolation.paper;
 
 import java.util.List;
-import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.process.plan.Plan;
 
 /**

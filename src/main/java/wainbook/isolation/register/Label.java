@@ -1,6 +1,6 @@
 package wainbook.isolation.register;
 
-import wainbook.isolation.Register;
+import wainbook.isolation.fact.Register;
 import wainbook.page.ScanCode;
 
 /** What is stuck on a numbered thing: its number in large letters, and the same as a code for the scanner. */

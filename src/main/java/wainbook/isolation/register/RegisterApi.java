@@ -8,7 +8,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import wainbook.isolation.Register;
+import wainbook.isolation.fact.Register;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.page.SignedIn;

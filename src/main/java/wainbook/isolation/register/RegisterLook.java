@@ -3,7 +3,7 @@ package wainbook.isolation.register;
 import java.util.List;
 import java.util.UUID;
 import wainbook.act.Reason;
-import wainbook.isolation.Register;
+import wainbook.isolation.fact.Register;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.page.Words;

@@ -16,7 +16,7 @@ import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.isolation.IsolationSaying.ItemRegistered;
-import wainbook.isolation.Register;
+import wainbook.isolation.fact.Register;
 import wainbook.isolation.step.LockRow;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;

@@ -13,7 +13,7 @@ import wainbook.isolation.Isolation;
 import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.IsolationSaying.ItemRegistered;
 import wainbook.isolation.IsolationSaying.ItemRetired;
-import wainbook.isolation.Register;
+import wainbook.isolation.fact.Register;
 import wainbook.isolation.step.FactsNow;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;

@@ -9,14 +9,14 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
-import wainbook.isolation.Facts;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.IsolationSaying;
-import wainbook.isolation.Limits;
-import wainbook.isolation.Scope;
 import wainbook.isolation.Step;
+import wainbook.isolation.fact.Facts;
+import wainbook.isolation.fact.Limits;
 import wainbook.isolation.paper.IsolationForm;
 import wainbook.isolation.paper.IsolationForm.Proved;
+import wainbook.isolation.proof.Scope;
 
 /**
  * A form judged by taking its steps one after the other, as it says they were taken, through the same rules that the tool

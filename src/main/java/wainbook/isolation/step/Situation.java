@@ -2,10 +2,10 @@ package wainbook.isolation.step;
 
 import java.math.BigDecimal;
 import java.time.Instant;
-import wainbook.isolation.Facts;
-import wainbook.isolation.Instrument;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.IsolationSaying;
+import wainbook.isolation.fact.Facts;
+import wainbook.isolation.fact.Instrument;
 
 /** What a step is taken in: the isolation as it stands, the facts of the day, and who takes it. */
 public record Situation(Isolation isolation, Facts facts, String who) {

@@ -14,11 +14,11 @@ import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.IsolationSaying.Proving;
 import wainbook.isolation.IsolationSaying.Reading;
 import wainbook.isolation.Mentioned;
-import wainbook.isolation.Precaution;
-import wainbook.isolation.Scope;
 import wainbook.isolation.Step;
-import wainbook.isolation.StopCause;
-import wainbook.isolation.Work;
+import wainbook.isolation.permit.Precaution;
+import wainbook.isolation.permit.StopCause;
+import wainbook.isolation.permit.Work;
+import wainbook.isolation.proof.Scope;
 
 /**
  * What a person asks to have recorded: each step with that alone which only the person at the vehicle can know. Records are

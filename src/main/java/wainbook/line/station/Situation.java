@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.gate.Gate;
 import wainbook.ledger.History;
-import wainbook.matter.Nonconformity;
+import wainbook.matter.nonconformity.Nonconformity;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
 import wainbook.order.hold.HoldInWords;

@@ -17,6 +17,7 @@ import wainbook.pack.Trigger;
 import wainbook.pack.WhereFitted;
 import wainbook.pack.act.Quarantining;
 import wainbook.pack.act.Quarantining.ToQuarantine;
+import wainbook.pack.page.view.DamagedView;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 

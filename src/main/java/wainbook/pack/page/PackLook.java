@@ -22,6 +22,9 @@ import wainbook.pack.WhereFitted;
 import wainbook.pack.act.Judging;
 import wainbook.pack.act.SendingOff;
 import wainbook.pack.act.StorageChecking;
+import wainbook.pack.page.view.PackLine;
+import wainbook.pack.page.view.PackList;
+import wainbook.pack.page.view.PackView;
 import wainbook.page.Filled;
 import wainbook.works.shift.WorksDay;
 

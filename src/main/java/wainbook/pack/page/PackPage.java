@@ -25,6 +25,9 @@ import wainbook.pack.act.Judging;
 import wainbook.pack.act.SendingOff;
 import wainbook.pack.act.StorageChecking;
 import wainbook.pack.act.Watching;
+import wainbook.pack.page.view.CheckView;
+import wainbook.pack.page.view.PackLine;
+import wainbook.pack.page.view.TransportView;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 

@@ -2,6 +2,12 @@ package wainbook.pack.page;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import wainbook.pack.page.view.CheckView;
+import wainbook.pack.page.view.DamagedView;
+import wainbook.pack.page.view.PackList;
+import wainbook.pack.page.view.PackView;
+import wainbook.pack.page.view.ReceiptView;
+import wainbook.pack.page.view.TransportView;
 
 /** The pages of packs. */
 @CheckedTemplate(basePath = "pack", defaultName = CheckedTemplate.ELEMENT_NAME)

@@ -25,6 +25,7 @@ import wainbook.pack.act.Receiving;
 import wainbook.pack.act.SendingOff;
 import wainbook.pack.act.StorageChecking;
 import wainbook.pack.act.Watching;
+import wainbook.pack.page.view.PackLine;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
 

@@ -10,6 +10,8 @@ import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.pack.page.view.PackLine;
+import wainbook.pack.page.view.PackList;
 import wainbook.page.Csv;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;

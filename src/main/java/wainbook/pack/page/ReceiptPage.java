@@ -23,6 +23,8 @@ import wainbook.pack.Serials;
 import wainbook.pack.act.OwnInsulation;
 import wainbook.pack.act.Receiving;
 import wainbook.pack.act.Receiving.ToReceive;
+import wainbook.pack.page.view.Prefix;
+import wainbook.pack.page.view.ReceiptView;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 

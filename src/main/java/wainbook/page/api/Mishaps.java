@@ -11,7 +11,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
-import wainbook.ledger.UnwritableText;
+import wainbook.ledger.bytes.UnwritableText;
 import wainbook.page.Pages;
 import wainbook.page.Trouble;
 import wainbook.page.Trouble.Kind;

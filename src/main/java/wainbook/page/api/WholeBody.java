@@ -5,7 +5,7 @@ import jakarta.ws.rs.ext.Provider;
 import jakarta.ws.rs.ext.ReaderInterceptor;
 import jakarta.ws.rs.ext.ReaderInterceptorContext;
 import java.io.IOException;
-import wainbook.ledger.Whole;
+import wainbook.ledger.bytes.Whole;
 import wainbook.page.Words;
 
 /** Refuses a body in which a field that cannot be absent is: said at the door, so that no act meets a null. */

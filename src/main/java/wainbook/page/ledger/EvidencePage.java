@@ -5,8 +5,8 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
-import wainbook.ledger.EvidenceFile;
-import wainbook.ledger.EvidenceFiles;
+import wainbook.ledger.evidence.EvidenceFile;
+import wainbook.ledger.evidence.EvidenceFiles;
 
 /**
  * A file that an entry points to, for whoever is signed in: an inspector signs over photographs and has to see them. It is

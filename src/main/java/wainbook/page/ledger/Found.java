@@ -1,6 +1,6 @@
 package wainbook.page.ledger;
 
-import wainbook.ledger.Finding;
+import wainbook.ledger.verification.Finding;
 import wainbook.page.Words;
 
 /** A finding in words: where, and in which way the record is not as it was written. */

@@ -10,9 +10,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import wainbook.ledger.StoredStream;
-import wainbook.ledger.StoredStreams;
 import wainbook.ledger.Subject;
+import wainbook.ledger.stream.StoredStream;
+import wainbook.ledger.stream.StoredStreams;
 import wainbook.page.Words;
 import wainbook.page.api.Problem;
 

@@ -6,8 +6,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
-import wainbook.ledger.VerificationReport;
-import wainbook.ledger.Verify;
+import wainbook.ledger.verification.VerificationReport;
+import wainbook.ledger.verification.Verify;
 
 /** Verifies the whole record now: every stored byte is read and hashed. */
 @Path("/api/v1/ledger/verification")

@@ -12,8 +12,8 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
-import wainbook.ledger.VerificationReport;
-import wainbook.ledger.Verify;
+import wainbook.ledger.verification.VerificationReport;
+import wainbook.ledger.verification.Verify;
 
 /** Verifies the whole record for whoever checks it, and shows what was found. Reading changes nothing. */
 @Path("/verification")

@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import wainbook.ledger.VerificationReport;
-import wainbook.ledger.Verify;
+import wainbook.ledger.verification.VerificationReport;
+import wainbook.ledger.verification.Verify;
 
 /**
  * The page of the verification.

@@ -26,6 +26,7 @@ import wainbook.paper.PaperForms;
 import wainbook.paper.PaperSaying.FormsPrinted;
 import wainbook.paper.Printing;
 import wainbook.paper.Sort;
+import wainbook.paper.page.sheet.SheetLook;
 
 /** All forms, and how new ones are printed. */
 @Path("/")

@@ -3,6 +3,7 @@ package wainbook.paper.page;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import java.util.List;
+import wainbook.paper.page.sheet.Sheet;
 
 /** The pages of paper. */
 @CheckedTemplate(basePath = "paper", defaultName = CheckedTemplate.ELEMENT_NAME)

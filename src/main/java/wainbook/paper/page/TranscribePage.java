@@ -18,8 +18,8 @@ import java.util.Optional;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
-import wainbook.ledger.EvidenceFiles;
 import wainbook.ledger.Ledger;
+import wainbook.ledger.evidence.EvidenceFiles;
 import wainbook.order.Numbers;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
@@ -27,6 +27,11 @@ import wainbook.page.api.Redirect;
 import wainbook.paper.PaperForm;
 import wainbook.paper.Transcribing;
 import wainbook.paper.Written;
+import wainbook.paper.page.sent.ByHand;
+import wainbook.paper.page.sent.SentIsolation;
+import wainbook.paper.page.sent.SentItems;
+import wainbook.paper.page.sent.SentPermitForm;
+import wainbook.paper.page.sheet.SheetLook;
 import wainbook.works.shift.WorksDay;
 
 /** Types a form in: the photograph first, so that it stands beside what is typed and is not lost with a fault. */

@@ -3,6 +3,10 @@ package wainbook.paper.page;
 import java.util.List;
 import wainbook.page.Filled;
 import wainbook.page.Option;
+import wainbook.paper.page.sent.SentItems;
+import wainbook.paper.page.sheet.IsolationSections;
+import wainbook.paper.page.sheet.PermitSections;
+import wainbook.paper.page.sheet.Section;
 import wainbook.station.paper.PaperBlank;
 import wainbook.station.paper.PaperItem;
 

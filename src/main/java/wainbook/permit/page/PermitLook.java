@@ -13,14 +13,14 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.page.Filled;
 import wainbook.page.Formats;
-import wainbook.permit.PaperPermitRow;
-import wainbook.permit.PaperPermits;
 import wainbook.permit.Permit;
 import wainbook.permit.PermitRow;
 import wainbook.permit.Permits;
 import wainbook.permit.Permitting;
 import wainbook.permit.Step;
 import wainbook.permit.Where;
+import wainbook.permit.paper.PaperPermitRow;
+import wainbook.permit.paper.PaperPermits;
 import wainbook.works.shift.WorksDay;
 
 /** Reads permits for whoever looks at them. */

@@ -26,6 +26,7 @@ import wainbook.process.draft.PlanDraft;
 import wainbook.process.draft.Revisions;
 import wainbook.process.draft.RouteDraft;
 import wainbook.process.draft.SheetDraft;
+import wainbook.process.page.form.Typed;
 import wainbook.process.sheet.CheckSheet;
 import wainbook.works.Role;
 

@@ -19,6 +19,7 @@ import wainbook.process.draft.Revisions;
 import wainbook.process.draft.Revisions.Kept;
 import wainbook.process.draft.SideBySide;
 import wainbook.process.draft.SideBySide.PartChange;
+import wainbook.process.page.form.PartForm;
 
 /** A draft as its authors and the second person see it: what it says, what is wrong with it, what it changes. */
 public record DraftView(DraftRules rules, Filled filled) {

@@ -25,6 +25,8 @@ import wainbook.process.draft.Drafted;
 import wainbook.process.draft.Drafting;
 import wainbook.process.draft.Part;
 import wainbook.process.draft.Revisions;
+import wainbook.process.page.form.PartForm;
+import wainbook.process.page.form.Typed;
 import wainbook.works.Role;
 
 /** Writes a draft part by part: each save keeps the whole draft anew. */

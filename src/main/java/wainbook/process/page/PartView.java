@@ -9,6 +9,8 @@ import wainbook.process.draft.DraftRules;
 import wainbook.process.draft.Drafted;
 import wainbook.process.draft.Part;
 import wainbook.process.draft.Revisions;
+import wainbook.process.page.form.Input;
+import wainbook.process.page.form.PartForm;
 
 /**
  * The form of one part of a draft.

@@ -17,6 +17,8 @@ import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.quality.QualitySaying.DoubtClosed;
 import wainbook.quality.QualitySaying.Touched;
+import wainbook.quality.containment.vehicle.VehicleDoubt;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 
 /** Closes a containment, once every reading is decided. */
 @ApplicationScoped

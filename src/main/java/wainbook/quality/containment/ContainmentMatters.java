@@ -10,6 +10,7 @@ import wainbook.matter.OpenMatter.Due;
 import wainbook.matter.OpenMatter.Owner;
 import wainbook.matter.OpenMatter.Sort;
 import wainbook.page.Words;
+import wainbook.quality.containment.vehicle.VehicleDoubtRow;
 import wainbook.works.Role;
 
 /** Vehicles with readings in doubt that nobody has decided. */

@@ -12,6 +12,9 @@ import wainbook.quality.QualitySaying.DoubtOpened;
 import wainbook.quality.QualitySaying.DoubtWorkedOut;
 import wainbook.quality.QualitySaying.Sureness;
 import wainbook.quality.QualitySaying.Word;
+import wainbook.quality.containment.vehicle.VehicleDoubt;
+import wainbook.quality.containment.vehicle.VehicleDoubtRow;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 
 /** Containments, and what they touch, as lists read them. A vehicle's rows are made from the whole of its stream. */
 @ApplicationScoped

@@ -24,6 +24,8 @@ import wainbook.quality.QualitySaying.Place;
 import wainbook.quality.QualitySaying.ReadingsDecided;
 import wainbook.quality.QualitySaying.Recheck;
 import wainbook.quality.QualitySaying.Word;
+import wainbook.quality.containment.vehicle.VehicleDoubt;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.works.instruments.Instrument;
 import wainbook.works.shift.WorksDay;
 

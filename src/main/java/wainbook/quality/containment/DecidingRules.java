@@ -17,6 +17,8 @@ import wainbook.quality.QualitySaying.Sort;
 import wainbook.quality.QualitySaying.Sureness;
 import wainbook.quality.QualitySaying.Word;
 import wainbook.quality.containment.Deciding.ToDecide;
+import wainbook.quality.containment.vehicle.VehicleDoubt;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.station.StationSaying.Rechecked;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Tightened;

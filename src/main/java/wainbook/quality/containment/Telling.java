@@ -31,6 +31,8 @@ import wainbook.quality.QualitySaying.Doubted;
 import wainbook.quality.QualitySaying.Ground;
 import wainbook.quality.QualitySaying.ReadingsDoubted;
 import wainbook.quality.QualitySaying.Sureness;
+import wainbook.quality.containment.vehicle.VehicleDoubt;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 
 /** Tells a vehicle which of its readings are in doubt, and holds it in the same breath where somebody may be hurt. */
 @ApplicationScoped

@@ -9,7 +9,8 @@ import org.apache.commons.statistics.distribution.FDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import wainbook.engineering.measurement.DigitPreference;
 import wainbook.quality.reading.Reading;
-import wainbook.quality.record.Usual.Spread;
+import wainbook.quality.record.made.Figures;
+import wainbook.quality.record.made.Usual.Spread;
 
 /** What one person read with one instrument in one month, and how unlikely that is, test by test. */
 final class Group {

@@ -15,6 +15,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import wainbook.quality.reading.Reading;
+import wainbook.quality.record.made.Made;
+import wainbook.quality.record.made.Usual;
+import wainbook.quality.record.sign.BackDated;
+import wainbook.quality.record.sign.Batch;
+import wainbook.quality.record.sign.Copied;
+import wainbook.quality.record.sign.SameValue;
+import wainbook.quality.record.sign.Slip;
+import wainbook.quality.record.sign.TargetTyped;
+import wainbook.quality.record.sign.TooFast;
+import wainbook.quality.record.sign.TwoPlaces;
 
 /**
  * All rules over the record, entry by entry in the order of time. Each entry is judged by what was recorded before it alone,

@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Optional;
-import wainbook.ledger.EvidenceFiles;
+import wainbook.ledger.evidence.EvidenceFiles;
 
 /** Stands for the photographs and reports of an invented vehicle: one of each sort, kept once. */
 public final class Evidence {

@@ -2,11 +2,11 @@ package wainbook.rehearsal.vehicle;
 
 import java.util.List;
 import java.util.Optional;
-import wainbook.matter.Disposal;
 import wainbook.matter.MatterSaying.Disposition;
-import wainbook.matter.Nonconformities;
-import wainbook.matter.Nonconformity;
-import wainbook.matter.Reporting;
+import wainbook.matter.nonconformity.Disposal;
+import wainbook.matter.nonconformity.Nonconformities;
+import wainbook.matter.nonconformity.Nonconformity;
+import wainbook.matter.nonconformity.Reporting;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.hold.Holding;

@@ -8,7 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wainbook.isolation.LivePermit;
+import wainbook.isolation.permit.LivePermit;
 import wainbook.isolation.step.Wanted;
 import wainbook.ledger.Entry;
 import wainbook.process.determination.Method;

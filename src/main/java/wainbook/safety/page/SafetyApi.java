@@ -14,6 +14,8 @@ import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
 import wainbook.safety.miss.NearMiss;
 import wainbook.safety.miss.Reporting;
+import wainbook.safety.page.view.MissLine;
+import wainbook.safety.page.view.StopLine;
 import wainbook.safety.stop.Stop;
 import wainbook.safety.stop.Stopping;
 import wainbook.safety.visit.Visit;

@@ -21,6 +21,8 @@ import wainbook.page.Words;
 import wainbook.page.api.Redirect;
 import wainbook.safety.SafetySaying.NearMissReported;
 import wainbook.safety.miss.Reporting;
+import wainbook.safety.page.view.MissLine;
+import wainbook.safety.page.view.StopLine;
 import wainbook.safety.stop.Stop;
 import wainbook.safety.stop.Stopping;
 

@@ -20,6 +20,8 @@ import wainbook.page.Csv;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 import wainbook.page.Words;
+import wainbook.safety.page.view.VisitLine;
+import wainbook.safety.page.view.VisitorsView;
 import wainbook.safety.visit.Visiting;
 
 /** Visitors in a high-voltage area: who is inside comes first; then induction, in, a new host, out. */

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import wainbook.isolation.Register;
+import wainbook.isolation.fact.Register;
 import wainbook.process.joint.Joint;
 import wainbook.process.joint.JointClass;
 import wainbook.process.sheet.Ask;

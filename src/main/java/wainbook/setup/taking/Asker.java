@@ -17,7 +17,7 @@ public record Asker(Actor actor, boolean administrator) {
         return new Asker(Actor.of(SETUP, clock), true);
     }
 
-    String who() {
+    public String who() {
         return actor.who();
     }
 }

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import wainbook.isolation.Register;
+import wainbook.isolation.fact.Register;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;

@@ -2,7 +2,7 @@ package wainbook.station.deferral;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import wainbook.isolation.WorkUnderPermit;
+import wainbook.isolation.permit.WorkUnderPermit;
 import wainbook.ledger.History;
 import wainbook.order.WorkOrder;
 import wainbook.process.Releases;

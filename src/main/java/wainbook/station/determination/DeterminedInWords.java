@@ -14,6 +14,7 @@ import wainbook.process.sheet.Limits;
 import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.Finding;
 import wainbook.station.StationSaying.Judgement;
+import wainbook.station.determination.method.ByVoltmeter;
 
 /** What was determined, and what is wanted, in words. The limits of the law and of the works are said apart. */
 public final class DeterminedInWords {

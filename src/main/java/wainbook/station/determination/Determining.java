@@ -6,6 +6,13 @@ import wainbook.page.Words;
 import wainbook.process.determination.ToRead;
 import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.Limits;
+import wainbook.station.determination.method.Bond;
+import wainbook.station.determination.method.ByTester;
+import wainbook.station.determination.method.ByVoltmeter;
+import wainbook.station.determination.method.MonitorTest;
+import wainbook.station.determination.method.OfPacks;
+import wainbook.station.determination.method.OfParts;
+import wainbook.station.determination.method.Timed;
 
 /** Determines a quantity in the way that its item asks for. One way in, for the page, the API and the rehearsal. */
 public final class Determining {
@@ -47,7 +54,7 @@ public final class Determining {
     }
 
     /** Readings that cannot be true together, with what to look at. Nothing is judged by them. */
-    static Determination impossible(String field, Refusal refusal) {
+    public static Determination impossible(String field, Refusal refusal) {
         return Determination.not(
                 field,
                 "determineImpossible",
@@ -58,7 +65,7 @@ public final class Determining {
     }
 
     /** Inputs that the calculation does not take: zero volts, no current. */
-    static Determination faulty(wainbook.engineering.Fault fault) {
+    public static Determination faulty(wainbook.engineering.Fault fault) {
         return Determination.not(
                 fault.field(),
                 "determineFaulty",

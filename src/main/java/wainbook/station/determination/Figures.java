@@ -24,37 +24,37 @@ public record Figures(Map<String, String> byName, BigDecimal accuracyPercent) {
         return new Figures(Map.copyOf(all), accuracyPercent);
     }
 
-    boolean has(String name) {
+    public boolean has(String name) {
         return byName.containsKey(name);
     }
 
-    String text(String name) {
+    public String text(String name) {
         return byName.get(name);
     }
 
-    double number(String name) {
+    public double number(String name) {
         return Double.parseDouble(text(name));
     }
 
-    Optional<Double> maybe(String name) {
+    public Optional<Double> maybe(String name) {
         return Optional.ofNullable(text(name)).map(Double::valueOf);
     }
 
-    double accuracy() {
+    public double accuracy() {
         return accuracyPercent.doubleValue();
     }
 
     /** As it is kept: in the digits that limits are compared in. */
-    static BigDecimal kept(double value) {
+    public static BigDecimal kept(double value) {
         return new BigDecimal(
                 new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString());
     }
 
-    static Figure figure(String name, double value) {
+    public static Figure figure(String name, double value) {
         return new Figure(name, kept(value).toPlainString());
     }
 
-    static Figure figure(String name, Object value) {
+    public static Figure figure(String name, Object value) {
         return new Figure(name, String.valueOf(value));
     }
 }

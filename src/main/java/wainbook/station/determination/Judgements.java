@@ -16,7 +16,7 @@ public final class Judgements {
 
     private Judgements() {}
 
-    static Judgement law(Decision decision, String source) {
+    public static Judgement law(Decision decision, String source) {
         return new Judgement(
                 By.LAW,
                 decision.lower().map(Figures::kept),
@@ -26,7 +26,7 @@ public final class Judgements {
     }
 
     /** An instrument that stops short of the limit decides nothing: what it stands for may reach it. */
-    static Judgement works(Limits limits, double value, double uncertainty, String unit, boolean openEnded) {
+    public static Judgement works(Limits limits, double value, double uncertainty, String unit, boolean openEnded) {
         Verdict lower = limits.lower()
                 .map(limit -> Limit.atLeast(limit.doubleValue())
                         .judge(value, uncertainty, unit)
@@ -46,12 +46,12 @@ public final class Judgements {
                 openEnded && finding == Finding.FAIL ? Finding.UNDECIDED : finding);
     }
 
-    static Judgement calculated(BigDecimal lower, BigDecimal upper, double value, double uncertainty) {
+    public static Judgement calculated(BigDecimal lower, BigDecimal upper, double value, double uncertainty) {
         Judgement like = works(Limits.between(lower, upper), value, uncertainty, "s", false);
         return new Judgement(By.CALCULATED, like.lower(), like.upper(), Optional.empty(), like.finding());
     }
 
-    static Finding finding(Verdict verdict) {
+    public static Finding finding(Verdict verdict) {
         return switch (verdict) {
             case PASS, NONE -> Finding.PASS;
             case FAIL -> Finding.FAIL;

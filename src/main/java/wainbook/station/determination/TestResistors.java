@@ -66,12 +66,12 @@ public record TestResistors(Inputs given, Results exact, double alarmOhm, Option
     }
 
     /** Both rails against the chassis with the resistor in place. */
-    double together(double resistorOhm) {
+    public double together(double resistorOhm) {
         return 1 / (1 / resistorOhm + 1 / given.isolationOhm());
     }
 
     /** Low enough for a sure alarm, and not below what the law asks. */
-    boolean mustAlarmWith(double resistorOhm) {
+    public boolean mustAlarmWith(double resistorOhm) {
         double ohm = together(resistorOhm);
         double sureOhm = given.setOhmPerVolt() * given.workingV() / (1 + given.deviceErrorPercent() / 100);
         return ohm <= sureOhm * (1 + ROUNDING) && ohm >= given.legalOhmPerVolt() * given.workingV();
@@ -87,7 +87,7 @@ public record TestResistors(Inputs given, Results exact, double alarmOhm, Option
         return String.valueOf((int) Math.max(VOLTAGE_RATING_V, Math.ceil(given.workingV() / 100) * 100));
     }
 
-    List<Figure> inputs() {
+    public List<Figure> inputs() {
         return List.of(
                 figure("isolationOhm", given.isolationOhm()),
                 figure("setOhmPerVolt", given.setOhmPerVolt()),

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.isolation.Isolation;
-import wainbook.isolation.LivePermit;
+import wainbook.isolation.permit.LivePermit;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.process.sheet.Condition;

@@ -15,7 +15,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.matter.MatterSaying.NonconformityOpened;
-import wainbook.matter.Nonconformities;
+import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.station.Reply;
 import wainbook.station.StationSaying;
 import wainbook.station.StationSaying.Determined;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import wainbook.act.Reason;
-import wainbook.ledger.EvidenceFile;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.process.joint.Joint;
 import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.Limits;

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import wainbook.isolation.Cast;
-import wainbook.isolation.Precaution;
 import wainbook.isolation.Step;
 import wainbook.isolation.paper.IsolationForm;
 import wainbook.isolation.paper.IsolationForm.Checked;
@@ -27,6 +26,7 @@ import wainbook.isolation.paper.IsolationForm.Returned;
 import wainbook.isolation.paper.IsolationForm.ShutDown;
 import wainbook.isolation.paper.IsolationForm.Signed;
 import wainbook.isolation.paper.IsolationForm.Touched;
+import wainbook.isolation.permit.Precaution;
 
 /** A form on which everything is as it should be, and the days on which one thing on it is not. Times are minutes of the morning. */
 final class PaperDay {

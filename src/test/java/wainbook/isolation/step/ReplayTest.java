@@ -23,13 +23,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import wainbook.act.Reason;
 import wainbook.isolation.Cast;
 import wainbook.isolation.Isolation;
-import wainbook.isolation.Precaution;
 import wainbook.isolation.State;
 import wainbook.isolation.paper.IsolationForm;
 import wainbook.isolation.paper.IsolationForm.Checked;
 import wainbook.isolation.paper.IsolationForm.Opened;
 import wainbook.isolation.paper.IsolationForm.Restored;
 import wainbook.isolation.paper.IsolationForm.Signed;
+import wainbook.isolation.permit.Precaution;
 import wainbook.process.sheet.Condition;
 
 /** A paper isolation is judged by the rules of the machine: whatever the machine would refuse leaves the vehicle not shown dead. */

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
-import wainbook.ledger.EvidenceFile;
-import wainbook.ledger.EvidenceFiles;
+import wainbook.ledger.evidence.EvidenceFile;
+import wainbook.ledger.evidence.EvidenceFiles;
 
 @QuarkusTest
 @Tag("database")

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
-import wainbook.ledger.Finding;
-import wainbook.ledger.VerificationReport;
-import wainbook.ledger.Verify;
+import wainbook.ledger.verification.Finding;
+import wainbook.ledger.verification.VerificationReport;
+import wainbook.ledger.verification.Verify;
 import wainbook.page.Words;
 
 /** Whoever checks the record presses one button and reads what was found. */

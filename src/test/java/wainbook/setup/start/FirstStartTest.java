@@ -18,7 +18,7 @@ import org.junit.jupiter.api.TestMethodOrder;
 import wainbook.house.Browsing;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.ledger.Verify;
+import wainbook.ledger.verification.Verify;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.VehicleFacts;
 import wainbook.setup.DemoWorks;

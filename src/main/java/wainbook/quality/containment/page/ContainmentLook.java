@@ -19,9 +19,12 @@ import wainbook.quality.QualitySaying.Gravity;
 import wainbook.quality.containment.Closing;
 import wainbook.quality.containment.Containment;
 import wainbook.quality.containment.Containments;
-import wainbook.quality.containment.VehicleDoubtRow;
-import wainbook.quality.containment.VehicleDoubts;
 import wainbook.quality.containment.WorkingOut;
+import wainbook.quality.containment.page.view.ContainmentView;
+import wainbook.quality.containment.page.view.ReadingView;
+import wainbook.quality.containment.page.view.VehicleView;
+import wainbook.quality.containment.vehicle.VehicleDoubtRow;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 
 /** Brings together what the pages of containments show. */
 @ApplicationScoped

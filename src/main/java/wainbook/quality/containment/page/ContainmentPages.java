@@ -2,6 +2,11 @@ package wainbook.quality.containment.page;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import wainbook.quality.containment.page.view.ContainmentView;
+import wainbook.quality.containment.page.view.ContainmentsView;
+import wainbook.quality.containment.page.view.DecisionView;
+import wainbook.quality.containment.page.view.LetterView;
+import wainbook.quality.containment.page.view.NewView;
 
 /** The pages of containments. */
 @CheckedTemplate(basePath = "quality", defaultName = CheckedTemplate.ELEMENT_NAME)

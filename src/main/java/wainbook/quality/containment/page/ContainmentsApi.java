@@ -25,9 +25,10 @@ import wainbook.quality.containment.ContainmentRow;
 import wainbook.quality.containment.Deciding;
 import wainbook.quality.containment.Deciding.Checked;
 import wainbook.quality.containment.Opening;
-import wainbook.quality.containment.VehicleDoubt;
-import wainbook.quality.containment.VehicleDoubtRow;
-import wainbook.quality.containment.VehicleDoubts;
+import wainbook.quality.containment.page.view.ContainmentsView;
+import wainbook.quality.containment.vehicle.VehicleDoubt;
+import wainbook.quality.containment.vehicle.VehicleDoubtRow;
+import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.works.Role;
 
 /** Containments for scripts. */

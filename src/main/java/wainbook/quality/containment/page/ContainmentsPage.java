@@ -30,8 +30,10 @@ import wainbook.quality.containment.Containment;
 import wainbook.quality.containment.Containments;
 import wainbook.quality.containment.Opening;
 import wainbook.quality.containment.Telling;
-import wainbook.quality.containment.VehicleDoubtRow;
 import wainbook.quality.containment.WorkingOut;
+import wainbook.quality.containment.page.view.ContainmentsView;
+import wainbook.quality.containment.page.view.ReadingCells;
+import wainbook.quality.containment.vehicle.VehicleDoubtRow;
 import wainbook.works.Role;
 
 /** All containments, and one with every vehicle and reading that it touches. */

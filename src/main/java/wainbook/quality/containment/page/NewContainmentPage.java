@@ -19,6 +19,7 @@ import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 import wainbook.quality.QualitySaying.DoubtOpened;
 import wainbook.quality.containment.Opening;
+import wainbook.quality.containment.page.view.NewView;
 import wainbook.works.Role;
 import wainbook.works.shift.WorksDay;
 

@@ -26,6 +26,9 @@ import wainbook.quality.QualitySaying.Place;
 import wainbook.quality.QualitySaying.Word;
 import wainbook.quality.containment.Deciding;
 import wainbook.quality.containment.Deciding.Checked;
+import wainbook.quality.containment.page.view.DecisionView;
+import wainbook.quality.containment.page.view.LetterView;
+import wainbook.quality.containment.page.view.VehicleView;
 import wainbook.works.Role;
 import wainbook.works.WorksSaying;
 

@@ -1,4 +1,0 @@
-package wainbook.isolation;
-
-/** A lock that is on, and whose it is. */
-public record Lock(String number, String owner) {}

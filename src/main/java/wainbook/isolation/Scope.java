@@ -1,7 +1,0 @@
-package wainbook.isolation;
-
-/** Which points a proof covers. */
-public enum Scope {
-    POINTS_OF_WORK,
-    ALL_POINTS
-}

@@ -1,0 +1,2 @@
+/** Locks, and the proof that a circuit is dead. */
+package wainbook.isolation.proof;

@@ -1,0 +1,2 @@
+/** The streams that are kept, as a list. */
+package wainbook.ledger.stream;

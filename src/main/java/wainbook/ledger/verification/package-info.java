@@ -1,0 +1,2 @@
+/** Whether every byte still follows from the one before it. */
+package wainbook.ledger.verification;

@@ -1,0 +1,2 @@
+/** What is not as it should be: reported, and disposed of. */
+package wainbook.matter.nonconformity;

@@ -1,0 +1,2 @@
+/** The pages of open matters and nonconformities. */
+package wainbook.matter.page;

@@ -1,0 +1,2 @@
+/** What the pages of packs show. */
+package wainbook.pack.page.view;

@@ -1,0 +1,2 @@
+/** What was typed in from a form. */
+package wainbook.paper.page.sent;

@@ -1,0 +1,2 @@
+/** A form as it is printed, section by section. */
+package wainbook.paper.page.sheet;

@@ -1,0 +1,2 @@
+/** Permits that were written on paper. */
+package wainbook.permit.paper;

@@ -1,0 +1,2 @@
+/** What each reading rests on: instruments, joints and limits, as a table. */
+package wainbook.quality.containment.basis;

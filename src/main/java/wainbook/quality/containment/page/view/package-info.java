@@ -1,0 +1,2 @@
+/** What the pages of containments show. */
+package wainbook.quality.containment.page.view;

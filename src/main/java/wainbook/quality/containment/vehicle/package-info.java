@@ -1,0 +1,2 @@
+/** What is in doubt at one vehicle. */
+package wainbook.quality.containment.vehicle;

@@ -1,0 +1,2 @@
+/** The signs of an unlikely record, one rule each. */
+package wainbook.quality.record.sign;

@@ -1,0 +1,95 @@
+package wainbook.rehearsal;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import wainbook.order.OrderSaying.HoldKind;
+import wainbook.rehearsal.scenario.Line;
+import wainbook.rehearsal.scenario.Scene;
+import wainbook.rehearsal.time.Timetable;
+import wainbook.rehearsal.vehicle.StageWork;
+import wainbook.rehearsal.vehicle.VehicleWay;
+
+/** The line's work: every vehicle on it as far as it has come, and what waits before it. */
+final class PlayedLine {
+
+    private final Playing playing;
+    private final BesideTheLine beside;
+
+    PlayedLine(Playing playing, BesideTheLine beside) {
+        this.playing = playing;
+        this.beside = beside;
+    }
+
+    /** The line, and what waits before it. */
+    void play() {
+        int steps = playing.steps();
+        beside.packs();
+        Scene.of(steps).members().forEach(this::onTheLine);
+        for (int entry = 0; entry <= 2; entry++) {
+            playing.ordered(entry);
+            playing.surveyed(entry, 1);
+        }
+        playing.ordered(3);
+        playing.surveyed(3, 0.5);
+        for (int entry = 4; entry <= 8; entry++) {
+            playing.ordered(entry);
+        }
+        beside.safety(Scene.of(steps));
+    }
+
+    private void onTheLine(Scene.Member member) {
+        int entry = member.entry();
+        playing.ordered(entry);
+        playing.surveyed(entry, 1);
+        for (Line.Leg leg : playing.line(playing.kind(entry)).legs()) {
+            boolean stays = leg.step() <= member.step()
+                    && member.step() < leg.step() + leg.stations().size();
+            if (leg.step() < member.step() && !stays) {
+                playing.through(entry, leg, false);
+            } else if (stays) {
+                playing.leg(entry, leg.stage(), way -> found(way, member, leg), order -> Playing.isBefore(order, leg));
+            }
+        }
+    }
+
+    private void found(VehicleWay way, Scene.Member member, Line.Leg leg) {
+        playing.onto(way, member.entry(), leg);
+        StageWork work = way.work(leg.stage(), leg.step(), pace(member, leg));
+        if (member.found() == Scene.Found.UNSIGNED) {
+            work.readsAlikeOnce();
+        }
+        if (member.share() < 1) {
+            work.upTo(member.share(), playing.present);
+        } else {
+            work.upTo(member.share());
+        }
+        switch (member.found()) {
+            case SIGNED -> way.sign(leg.stage());
+            case STUCK ->
+                work.events().report(Optional.empty(), "Connector housing cracked, replacement not in the works");
+            case HELD -> work.events().hold(HoldKind.PARTS, "Coupling not delivered, promised for this afternoon");
+            case CALLING -> {
+                work.events().leaveSomething();
+                work.events().call();
+            }
+            case WORKING, UNSIGNED -> {}
+        }
+    }
+
+    private static boolean atWork(Scene.Member member) {
+        return member.found() == Scene.Found.WORKING || member.found() == Scene.Found.CALLING;
+    }
+
+    /** So that the last entry of somebody at work is a few minutes old. */
+    private double pace(Scene.Member member, Line.Leg leg) {
+        double usual = playing.pace(member.entry(), leg);
+        if (!atWork(member)) {
+            return usual;
+        }
+        Instant came = playing.times.start(member.entry() + leg.step());
+        double minutes = Duration.between(came, playing.present).toMinutes() - 4;
+        double whole = leg.stations().size() * Timetable.TAKT.toMinutes();
+        return usual * Math.min(1.6, minutes / (whole * member.share()));
+    }
+}

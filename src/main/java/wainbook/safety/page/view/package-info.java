@@ -1,0 +1,2 @@
+/** What the pages of safety show. */
+package wainbook.safety.page.view;

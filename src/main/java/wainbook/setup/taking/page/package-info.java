@@ -1,0 +1,2 @@
+/** The page and the API of taking files. */
+package wainbook.setup.taking.page;

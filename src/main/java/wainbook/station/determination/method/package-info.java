@@ -1,0 +1,2 @@
+/** One class for each method of determining a value. */
+package wainbook.station.determination.method;
