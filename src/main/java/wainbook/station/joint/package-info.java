@@ -1,2 +1,2 @@
-/** What was read at a joint's fasteners, one by one. */
+/** What was read at a joint's fasteners, one by one, and in which order they are tightened. */
 package wainbook.station.joint;
