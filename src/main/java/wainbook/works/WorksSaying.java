@@ -9,6 +9,7 @@ import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
 import wainbook.works.instruments.InstrumentKind;
+import wainbook.works.shift.Break;
 import wainbook.works.shift.Shift;
 
 /** What is said of the works, its people and its instruments. */
@@ -23,6 +24,22 @@ public sealed interface WorksSaying extends Saying {
     record ShiftsSet(List<Shift> shifts) implements WorksSaying {
         public ShiftsSet {
             shifts = List.copyOf(shifts);
+        }
+    }
+
+    /** The works' breaks, all of them; each list replaces the one before. */
+    @Kind("works.breaksSet/1")
+    record BreaksSet(List<Break> breaks) implements WorksSaying {
+        public BreaksSet {
+            breaks = List.copyOf(breaks);
+        }
+    }
+
+    /** Days on which no shift begins, all of them; each list replaces the one before. */
+    @Kind("works.holidaysSet/1")
+    record HolidaysSet(List<LocalDate> days) implements WorksSaying {
+        public HolidaysSet {
+            days = List.copyOf(days);
         }
     }
 

@@ -21,5 +21,13 @@ record DayChecks(Located<Lines.Works> works, List<Fault> faults) {
         for (int i = 0; i < shifts.size(); i++) {
             new Located<>(shifts.get(i), works.at("/shifts/" + i).unnamed()).turned(Lines.ShiftLine::shift, faults);
         }
+        List<Lines.BreakLine> breaks = works.value().breaks();
+        for (int i = 0; i < breaks.size(); i++) {
+            new Located<>(breaks.get(i), works.at("/breaks/" + i).unnamed()).turned(Lines.BreakLine::pause, faults);
+        }
+        List<String> holidays = works.value().holidays();
+        for (int i = 0; i < holidays.size(); i++) {
+            new Located<>(holidays.get(i), works.at("/holidays/" + i).unnamed()).turned(Lines::day, faults);
+        }
     }
 }

@@ -2,6 +2,7 @@ package wainbook.setup.files;
 
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
@@ -15,6 +16,7 @@ import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.BeyondConcession;
 import wainbook.process.sheet.CheckItem;
 import wainbook.process.sheet.Condition;
+import wainbook.works.shift.Break;
 import wainbook.works.shift.Shift;
 
 /** What one row or one element of each file holds, before it becomes what the rooms know. */
@@ -29,6 +31,8 @@ public final class Lines {
             String zone,
             Boolean isolatorMayIssue,
             List<ShiftLine> shifts,
+            List<BreakLine> breaks,
+            List<String> holidays,
             Optional<Integer> taktMinutes,
             List<Operator> operators) {
         public Works {
@@ -59,6 +63,27 @@ public final class Lines {
             } catch (DateTimeParseException unreadable) {
                 throw new IllegalArgumentException("a time is written as 06:00, not " + time);
             }
+        }
+    }
+
+    /** A day as it is written, such as 2026-12-25. */
+    public static LocalDate day(String written) {
+        try {
+            return LocalDate.parse(written);
+        } catch (DateTimeParseException unreadable) {
+            throw new IllegalArgumentException("a day is written as 2026-12-25, not " + written);
+        }
+    }
+
+    /** A break with local times such as 09:30. */
+    public record BreakLine(String from, String to) {
+
+        public Break pause() {
+            return new Break(ShiftLine.minute(from), ShiftLine.minute(to));
+        }
+
+        public static BreakLine of(Break pause) {
+            return new BreakLine(ShiftLine.time(pause.fromMinute()), ShiftLine.time(pause.toMinute()));
         }
     }
 

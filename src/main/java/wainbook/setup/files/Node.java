@@ -56,6 +56,10 @@ final class Node {
         node.remove("operators");
         ArrayNode shifts = node.putArray("shifts");
         works.shifts().forEach(line -> shifts.add(tree(Lines.ShiftLine.of(line.shift()))));
+        if (!works.breaks().isEmpty()) {
+            ArrayNode breaks = node.putArray("breaks");
+            works.breaks().forEach(line -> breaks.add(tree(Lines.BreakLine.of(line.pause()))));
+        }
         return node;
     }
 

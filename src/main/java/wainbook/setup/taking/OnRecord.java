@@ -172,6 +172,14 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                         .flatMap(set -> set.shifts().stream())
                         .map(Lines.ShiftLine::of)
                         .toList(),
+                works.last(WorksSaying.BreaksSet.class).stream()
+                        .flatMap(set -> set.breaks().stream())
+                        .map(Lines.BreakLine::of)
+                        .toList(),
+                works.last(WorksSaying.HolidaysSet.class).stream()
+                        .flatMap(set -> set.days().stream())
+                        .map(LocalDate::toString)
+                        .toList(),
                 works.last(WorksSaying.TaktSet.class).map(WorksSaying.TaktSet::minutes),
                 works.last(WorksSaying.OperatorsListed.class).stream()
                         .flatMap(listed -> listed.operators().stream())

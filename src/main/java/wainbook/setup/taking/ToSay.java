@@ -68,6 +68,14 @@ record ToSay(OnRecord record, WorksFiles wanted, Differences differences, Functi
         if (!known.shifts().stream().map(Lines.ShiftLine::shift).toList().equals(shifts)) {
             sayings.add(new WorksSaying.ShiftsSet(shifts));
         }
+        var breaks = asked.breaks().stream().map(Lines.BreakLine::pause).toList();
+        if (!known.breaks().stream().map(Lines.BreakLine::pause).toList().equals(breaks)) {
+            sayings.add(new WorksSaying.BreaksSet(breaks));
+        }
+        if (!known.holidays().equals(asked.holidays())) {
+            sayings.add(new WorksSaying.HolidaysSet(
+                    asked.holidays().stream().map(Lines::day).toList()));
+        }
         asked.taktMinutes()
                 .filter(minutes -> !known.taktMinutes().equals(Optional.of(minutes)))
                 .ifPresent(minutes -> sayings.add(new WorksSaying.TaktSet(minutes)));

@@ -6,7 +6,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import wainbook.ledger.Entry;
+import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Projection;
 import wainbook.ledger.Subject;
@@ -48,11 +50,18 @@ public class WorksDay implements Projection {
 
     /** The shifts in force; none set means that the works keeps none. */
     public Shifts shifts() {
+        History works = ledger.history(Subject.works());
         return new Shifts(
-                ledger.history(Subject.works())
-                        .last(WorksSaying.ShiftsSet.class)
+                works.last(WorksSaying.ShiftsSet.class)
                         .map(WorksSaying.ShiftsSet::shifts)
                         .orElse(List.of()),
+                works.last(WorksSaying.BreaksSet.class)
+                        .map(WorksSaying.BreaksSet::breaks)
+                        .orElse(List.of()),
+                works.last(WorksSaying.HolidaysSet.class)
+                        .map(WorksSaying.HolidaysSet::days)
+                        .map(Set::copyOf)
+                        .orElse(Set.of()),
                 zone());
     }
 
