@@ -117,6 +117,28 @@ class PermitBoundsTest {
     }
 
     @Test
+    void gear_that_the_register_does_not_know_is_asked_for_by_its_kind() {
+        List<Reason> against = against(Work.HEIGHT, tick(Precaution.FALL_ARREST, "FA-9"));
+        assertThat(against).extracting(Reason::key).containsExactly("works.instrumentUnknown");
+        assertThat(against.get(0).arguments()).containsExactly("fall-arrest");
+        assertThat(against.get(0).lift()).contains("#FALL_ARREST");
+    }
+
+    /** Written here a second time, by hand. */
+    @Test
+    void each_kind_of_work_has_its_own_precautions() {
+        assertThat(Work.HOT_WORK.precautions())
+                .containsExactly(
+                        Precaution.DRAINED, Precaution.GAS_FREE, Precaution.EXTINGUISHER, Precaution.FIRE_WATCH);
+        assertThat(Work.HEIGHT.precautions()).containsExactly(Precaution.EDGE_PROTECTION, Precaution.FALL_ARREST);
+        assertThat(Work.LIFTING.precautions())
+                .containsExactly(Precaution.LIFTING_GEAR, Precaution.NOBODY_BENEATH, Precaution.LIFTING_PLAN);
+        assertThat(Work.STORED_ENERGY.precautions())
+                .containsExactly(Precaution.RELEASED, Precaution.BLOCKED, Precaution.PROVED);
+        assertThat(Work.CONTRACTOR.precautions()).containsExactly(Precaution.INDUCTION, Precaution.HOST);
+    }
+
+    @Test
     void stored_energy_names_its_gear_only_where_some_was_used_and_then_of_the_right_kind() {
         assertThat(storedEnergy(tick(Precaution.RELEASED), tick(Precaution.BLOCKED)))
                 .isEmpty();

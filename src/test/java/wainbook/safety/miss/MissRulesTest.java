@@ -22,6 +22,7 @@ import wainbook.safety.SafetySaying.NearMissClosed;
 import wainbook.safety.SafetySaying.NearMissLookedAt;
 import wainbook.safety.SafetySaying.NearMissReported;
 import wainbook.safety.SafetySaying.NearMissTold;
+import wainbook.safety.SafetySaying.StopTold;
 import wainbook.safety.miss.Handling.ToClose;
 import wainbook.safety.miss.Handling.ToLookAt;
 import wainbook.safety.miss.Reporting.ToTell;
@@ -136,6 +137,7 @@ class MissRulesTest {
         assertThat(NearMisses.of(works).next()).isEqualTo(1);
         say("1", reported(1));
         say("1", reported(2));
+        say("1", new StopTold(1, "of another matter"));
         assertThat(NearMisses.of(works).next()).isEqualTo(3);
         assertThat(NearMisses.of(works).number(0)).isEmpty();
         assertThat(NearMisses.of(works).number(3)).isEmpty();

@@ -16,6 +16,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.safety.SafetySaying.HostTookOver;
+import wainbook.safety.SafetySaying.StopTold;
 import wainbook.safety.SafetySaying.VisitorEntered;
 import wainbook.safety.SafetySaying.VisitorInducted;
 import wainbook.safety.SafetySaying.VisitorLeft;
@@ -118,6 +119,7 @@ class VisitRulesTest {
         assertThat(again.knownBy()).as("the name is found where it was first").isEqualTo(first);
         assertThat(again.number()).isEqualTo("V-1");
         assertThat(again.validTo()).isEqualTo(TODAY.plusDays(30));
+        say("5", new StopTold(1, "of another matter"));
         say("5", entered(1, TODAY));
         say("5", new VisitorEntered(2, "V-2", "bay", TODAY.plusDays(1), Optional.empty()));
         assertThat(visits().next()).isEqualTo(3);
