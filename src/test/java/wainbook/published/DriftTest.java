@@ -165,6 +165,21 @@ class DriftTest {
                 : found.predictedUpper().orElseThrow();
     }
 
+    /** 1 % in a hundred days from 1 %: 4 % on day 300. */
+    @Test
+    void a_line_without_any_scatter_is_outside_for_sure_or_surely_not() {
+        List<Double> days = List.of(0.0, 100.0, 200.0, 300.0);
+        assertThat(odds(days, List.of(1.0, 2.0, 3.0, 4.0), 4, 300)).isZero();
+        assertThat(odds(days, List.of(1.0, 2.0, 3.0, 4.0), 4, 301)).isEqualTo(1);
+        assertThat(odds(days, List.of(-1.0, -2.0, -3.0, -4.0), 4, 301)).isEqualTo(1);
+    }
+
+    private static double odds(List<Double> days, List<Double> errors, double permitted, double day) {
+        return results(new Drift().of(new Drift.Inputs(days, errors, permitted, Optional.of(day))))
+                .oddsOutside()
+                .orElseThrow();
+    }
+
     @Test
     void days_without_an_error_and_days_all_alike_are_faults() {
         var drift = new Drift();

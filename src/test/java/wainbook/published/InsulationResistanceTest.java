@@ -256,6 +256,14 @@ class InsulationResistanceTest {
                 .isEqualTo("meters-inconsistent");
     }
 
+    /** 1 MΩ · (500/100 − 100/100) is the meter's own 4 MΩ: nothing is left for the vehicle. */
+    @Test
+    void two_voltmeters_that_see_nothing_but_themselves() {
+        assertThat(refusal(new IsolationTwoVoltmeters()
+                        .of(new IsolationTwoVoltmeters.Inputs(100, 100, 500, 100, 1e6, 4e6, 700, 500))))
+                .isEqualTo("meters-inconsistent");
+    }
+
     private static Answer<IsolationVoltmeter.Results> measured(
             double busV, double negativeV, double positiveV, double withV, double ohm, Rail rail, double workingV) {
         return new IsolationVoltmeter()

@@ -2,6 +2,7 @@ package wainbook.published;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 import static wainbook.engineering.Answers.faultyFields;
 import static wainbook.engineering.Answers.results;
 
@@ -68,6 +69,30 @@ class SharesAndLotsTest {
         assertThat(of99.k2()).isCloseTo(both99, within(6e-5));
         assertThat(of95.k1()).isCloseTo(one95, within(6e-5));
         assertThat(of99.k1()).isCloseTo(one99, within(6e-5));
+    }
+
+    /**
+     * To one side from two values up, by the noncentral t of a second implementation, SciPy 1.17.1; 20.581, 6.155 and 2.355 are
+     * those of printed tables too (from memory).
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "2, 0.9, 0.95, 20.581467624244947",
+        "2, 0.99, 0.99, 185.6169586032112",
+        "2, 0.5, 0.9, 2.176250899482822",
+        "2, 0.95, 0.9999, 13143.161364992835",
+        "3, 0.9, 0.95, 6.155281103326256",
+        "3, 0.99, 0.9999, 239.68468592090304",
+        "5, 0.9, 0.9999, 17.529528503523863",
+        "10, 0.9, 0.95, 2.354640131829059",
+        "1000, 0.5, 0.6, 0.008013672756264993",
+        "1000000, 0.999, 0.95, 3.094189608935206"
+    })
+    void tolerance_factors_to_one_side(int n, double coverage, double confidence, double factor) {
+        var found = results(new ToleranceInterval().of(new ToleranceInterval.Inputs(n, 10, 2, coverage, confidence)));
+
+        assertThat(found.k1()).isCloseTo(factor, withinPercentage(1e-6));
+        assertThat(found.lowerOnly()).isCloseTo(10 - 2 * factor, withinPercentage(1e-6));
     }
 
     /** Five in 120: intervals of Wilson and of Clopper and Pearson; by hand. */

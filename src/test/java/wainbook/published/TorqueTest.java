@@ -16,6 +16,7 @@ import wainbook.engineering.Answer;
 import wainbook.engineering.Verdict;
 import wainbook.engineering.tightening.BoltClass;
 import wainbook.engineering.tightening.Extension;
+import wainbook.engineering.tightening.HexagonBolt;
 import wainbook.engineering.tightening.Preload;
 import wainbook.engineering.tightening.PreloadScatter;
 import wainbook.engineering.tightening.PropertyClass;
@@ -148,9 +149,30 @@ class TorqueTest {
         "24, 3, 212, 293, 342"
     })
     void proof_loads(double diameterMm, double pitchMm, double of88, double of109, double of129) {
+        HexagonBolt bolt = HexagonBolt.ofDiameter((int) diameterMm).orElseThrow();
+        assertThat(bolt.diameterMm()).isEqualTo((int) diameterMm);
+        assertThat(bolt.coarsePitchMm()).isEqualTo(pitchMm);
         assertThat(proofKn(BoltClass.C8_8, diameterMm, pitchMm)).isCloseTo(of88, withinPercentage(0.7));
         assertThat(proofKn(BoltClass.C10_9, diameterMm, pitchMm)).isCloseTo(of109, withinPercentage(0.7));
         assertThat(proofKn(BoltClass.C12_9, diameterMm, pitchMm)).isCloseTo(of129, withinPercentage(0.7));
+    }
+
+    /** Mean of bearing face and medium hole, by hand from the figures of ISO 4014 and ISO 273, from memory. */
+    @Test
+    void bearing_diameters() {
+        assertThat(HexagonBolt.M10.bearingMeanMm()).isCloseTo(12.815, within(1e-9));
+        assertThat(HexagonBolt.M12.bearingMeanMm()).isCloseTo(15.065, within(1e-9));
+    }
+
+    @Test
+    void sizes_and_classes_that_the_tables_do_not_have() {
+        assertThat(HexagonBolt.ofDiameter(7)).isEmpty();
+        assertThat(HexagonBolt.ofDiameter(27)).isEmpty();
+        assertThat(BoltClass.of("4.8")).isEmpty();
+        for (BoltClass strength : BoltClass.values()) {
+            assertThat(BoltClass.of(strength.mark())).contains(strength);
+        }
+        assertThat(BoltClass.of("10.9")).contains(BoltClass.C10_9);
     }
 
     /** Least yield strengths of ISO 898-1, from memory. */

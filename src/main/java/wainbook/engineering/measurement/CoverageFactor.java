@@ -7,6 +7,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
 import wainbook.engineering.Answer;
 import wainbook.engineering.Calculation;
 import wainbook.engineering.Domain;
+import wainbook.engineering.Plain;
 import wainbook.engineering.Preset;
 import wainbook.engineering.Sentence;
 import wainbook.engineering.Size;
@@ -60,8 +61,8 @@ public final class CoverageFactor implements Calculation<CoverageFactor.Inputs, 
                 .sum();
         Optional<Double> degrees = Optional.of(1 / poor).filter(Double::isFinite);
         double tail = (1 - in.confidence()) / 2;
-        double factor = degrees.map(known ->
-                        TDistribution.of(Math.max(1, Math.floor(known))).inverseSurvivalProbability(tail))
+        double factor = degrees.map(known -> TDistribution.of(Math.max(1, Math.floor(Plain.compared(known))))
+                        .inverseSurvivalProbability(tail))
                 .orElseGet(() -> NormalDistribution.of(0, 1).inverseSurvivalProbability(tail));
         return found(
                 new Results(combined, degrees, factor, factor * combined),

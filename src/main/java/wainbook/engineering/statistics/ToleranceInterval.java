@@ -1,6 +1,8 @@
 package wainbook.engineering.statistics;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import wainbook.engineering.Answer;
@@ -18,8 +20,10 @@ import wainbook.engineering.Step;
 public final class ToleranceInterval implements Calculation<ToleranceInterval.Inputs, ToleranceInterval.Results> {
 
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
-    private static final int POINTS = 2000;
     private static final int HALVINGS = 200;
+    private static final int STRETCHES = 60;
+    private static final double STRETCH = 18.0 / STRETCHES;
+    private static final double NOTHING = 1e-12;
 
     /** @param coverage share of all values that shall lie inside */
     public record Inputs(
@@ -102,19 +106,45 @@ public final class ToleranceInterval implements Calculation<ToleranceInterval.In
         return (low + high) / 2;
     }
 
-    /** P(x̄ + k s ≥ µ + z σ), over all quantiles p of s: x̄ is normal beside it, so that it is the mean of Φ(√n (k s − z)). */
+    /** P(x̄ + k s ≥ µ + z σ), over all values y of χ: x̄ is normal beside it, so that it is the mean of Φ(√n (k s − z)). */
     private static double reached(double k, int n, double z) {
-        var chi = ChiSquaredDistribution.of(n - 1.0);
-        double root = Math.sqrt(chi.inverseCumulativeProbability(0.5));
-        double least = Math.max(0, root - 9);
-        double step = 2 * 9.0 / POINTS;
-        double sum = 0;
-        for (int i = 0; i <= POINTS; i++) {
-            double y = least + i * step;
-            double weight = (i == 0 || i == POINTS ? 1 : i % 2 == 1 ? 4 : 2) * step / 3;
-            double s = y / Math.sqrt(n - 1.0);
-            sum += weight * 2 * y * chi.density(y * y) * NORMAL.cumulativeProbability(Math.sqrt(n) * (k * s - z));
+        var square = ChiSquaredDistribution.of(n - 1.0);
+        DoubleUnaryOperator at = y ->
+                chiDensity(square, y) * NORMAL.cumulativeProbability(Math.sqrt(n) * (k * y / Math.sqrt(n - 1.0) - z));
+        double least = Math.max(0, Math.sqrt(square.inverseCumulativeProbability(0.5)) - 9);
+        return IntStream.range(0, STRETCHES)
+                .mapToObj(i -> Stretch.of(at, least + i * STRETCH, least + (i + 1) * STRETCH))
+                .mapToDouble(stretch -> stretch.area(HALVINGS))
+                .sum();
+    }
+
+    /** Of χ, the root of χ². At 0 that is 0, but for one degree of freedom, where χ² itself has no density. */
+    private static double chiDensity(ChiSquaredDistribution square, double y) {
+        if (y == 0) {
+            return square.getDegreesOfFreedom() == 1 ? 2 * NORMAL.density(0) : 0;
         }
-        return sum;
+        return 2 * y * square.density(y * y);
+    }
+
+    /**
+     * Simpson’s rule, halved until halving changes nothing: with two or three values and much confidence all of the rise lies
+     * close to 0.
+     */
+    private record Stretch(DoubleUnaryOperator at, double from, double to, double simpson) {
+
+        static Stretch of(DoubleUnaryOperator at, double from, double to) {
+            double ends = at.applyAsDouble(from) + at.applyAsDouble(to);
+            return new Stretch(at, from, to, (to - from) / 6 * (ends + 4 * at.applyAsDouble((from + to) / 2)));
+        }
+
+        double area(int halvings) {
+            double middle = (from + to) / 2;
+            Stretch left = of(at, from, middle);
+            Stretch right = of(at, middle, to);
+            double finer = left.simpson + right.simpson;
+            return halvings == 0 || Math.abs(finer - simpson) <= NOTHING
+                    ? finer
+                    : left.area(halvings - 1) + right.area(halvings - 1);
+        }
     }
 }

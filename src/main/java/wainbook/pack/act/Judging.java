@@ -2,7 +2,6 @@ package wainbook.pack.act;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +24,6 @@ import wainbook.pack.PackSaying.Judgement;
 import wainbook.pack.PackSaying.Quarantined;
 import wainbook.pack.Quarantine;
 import wainbook.pack.Serials;
-import wainbook.pack.watch.WatchTimes;
 import wainbook.page.Words;
 import wainbook.works.Person;
 import wainbook.works.shift.WorksDay;
@@ -69,11 +67,9 @@ public class Judging {
         return ledger.write(toSay, actor, reading -> {
             Person person = Person.of(ledger.history(Subject.person(actor.who())));
             Instant now = reading.moment().at();
-            var against = new ArrayList<>(against(reading.of(pack), asked.judgement(), person, now, day.of(now)));
-            if (asked.words().isBlank() || asked.words().length() > TypedRule.LONGEST_WORDS) {
-                against.add(Reason.of("pack.judgementWordsMissing", Reason.WORKS_RULE, TypedRule.LONGEST_WORDS)
-                        .liftedAt("#words"));
-            }
+            var against = new ArrayList<>(
+                    JudgementRule.against(reading.of(pack), asked.judgement(), person, now, day.of(now)));
+            JudgementRule.words(asked.words()).ifPresent(against::add);
             if (!against.isEmpty()) {
                 return Decision.refuse(against);
             }
@@ -106,36 +102,6 @@ public class Judging {
     /** What stands against this judgement by whoever looks; asked before a page is drawn. */
     public List<Reason> against(History history, Judgement judgement, Moment now) {
         Person person = Person.of(ledger.history(Subject.person(now.who())));
-        return against(history, judgement, person, now.at(), day.of(now.at()));
-    }
-
-    private static List<Reason> against(
-            History history, Judgement judgement, Person person, Instant now, LocalDate today) {
-        var against = new ArrayList<Reason>();
-        String serial = history.subject().code();
-        Optional<Quarantine> quarantine =
-                Pack.of(history).flatMap(Pack::quarantine).filter(Quarantine::stands);
-        Qualified.FOR_LIVE_WORK.against(person, today).ifPresent(against::add);
-        if (quarantine.isEmpty()) {
-            against.add(
-                    Reason.of("pack.notInQuarantine", Reason.WORKS_RULE, serial).liftedAt("/packs/" + serial));
-        }
-        if (judgement == Judgement.SOUND) {
-            quarantine.map(Quarantine::times).ifPresent(times -> against.addAll(watched(serial, times, now)));
-        }
-        return against;
-    }
-
-    private static List<Reason> watched(String serial, WatchTimes times, Instant now) {
-        String watch = "/packs/" + serial + "#watch";
-        if (!times.complete()) {
-            return List.of(Reason.of("pack.watchNotOver", Reason.PRACTICE, serial, times.over())
-                    .liftedAt(watch));
-        }
-        int missed = times.missed(now).size();
-        return missed > WatchTimes.MOST_MISSED
-                ? List.of(Reason.of("pack.watchGaps", Reason.WORKS_RULE, serial, missed, WatchTimes.MOST_MISSED)
-                        .liftedAt("/packs/damaged?serial=" + serial))
-                : List.of();
+        return JudgementRule.against(history, judgement, person, now.at(), day.of(now.at()));
     }
 }

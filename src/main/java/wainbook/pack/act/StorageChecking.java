@@ -18,7 +18,6 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.pack.Pack;
 import wainbook.pack.PackSaying.StorageChecked;
 import wainbook.pack.Serials;
 import wainbook.works.Person;
@@ -62,7 +61,7 @@ public class StorageChecking {
         return ledger.write(asked, actor, reading -> {
             LocalDate today = day.of(reading.moment().at());
             Person person = Person.of(ledger.history(Subject.person(actor.who())));
-            var against = new ArrayList<>(against(reading.of(subject), person, today));
+            var against = new ArrayList<>(StorageRule.against(reading.of(subject), person, today));
             TypedRule.charge(asked.chargePercent()).ifPresent(against::add);
             TypedRule.celsius(asked.temperatureC(), "temperatureC").ifPresent(against::add);
             TypedRule.name(asked.place(), "place").ifPresent(against::add);
@@ -85,25 +84,6 @@ public class StorageChecking {
     /** What stands against a check by whoever looks; asked before a form is drawn. */
     public List<Reason> against(History history, Moment now) {
         Person person = Person.of(ledger.history(Subject.person(now.who())));
-        return against(history, person, day.of(now.at()));
-    }
-
-    private static List<Reason> against(History history, Person person, LocalDate today) {
-        var against = new ArrayList<Reason>();
-        Qualified.INSTRUCTED.against(person, today).ifPresent(against::add);
-        String serial = history.subject().code();
-        Optional<Pack> pack = Pack.of(history);
-        if (pack.flatMap(Pack::received).isEmpty()) {
-            against.add(
-                    Reason.of("pack.notReceived", Reason.WORKS_RULE, serial).liftedAt("/packs/new?serial=" + serial));
-        }
-        if (pack.filter(Pack::setAside).isPresent()) {
-            against.add(
-                    Reason.of("pack.inQuarantine", Reason.WORKS_RULE, serial).liftedAt("/packs/" + serial));
-        }
-        if (pack.filter(Pack::gone).isPresent()) {
-            against.add(Reason.of("pack.sentAway", Reason.WORKS_RULE, serial).liftedAt("/packs/" + serial));
-        }
-        return against;
+        return StorageRule.against(history, person, day.of(now.at()));
     }
 }

@@ -6,12 +6,14 @@ import static wainbook.engineering.Answers.faultyFields;
 import static wainbook.engineering.Answers.refusal;
 import static wainbook.engineering.Answers.results;
 import static wainbook.engineering.Answers.verdict;
+import static wainbook.engineering.Answers.working;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.engineering.Answer;
+import wainbook.engineering.Sentence;
 import wainbook.engineering.Verdict;
 
 class CapacitorsAndMonitorTest {
@@ -56,6 +58,15 @@ class CapacitorsAndMonitorTest {
         assertThat(refusal(monitor(350_000 / 1.15, 100))).isEqualTo("isolation-already-below");
         assertThat(results(monitor(350_000 / 1.15 * 1.000001, 100)).mustAlarmOhm())
                 .isPositive();
+    }
+
+    /** Set at 500 Ω/V: half of it is 250 Ω/V. */
+    @Test
+    void warns_of_the_test_at_half_the_set_value_only_where_that_is_below_the_legal_limit() {
+        var warning = Sentence.of("engineering.caution.halfSetBelowLegal");
+        assertThat(working(monitor(1e6, 250)).cautions()).doesNotContain(warning);
+        assertThat(working(monitor(1e6, 250.001)).cautions()).startsWith(warning);
+        assertThat(working(monitor(1e6, 250.001)).cautions()).containsAll(new MonitorTestResistor().cautions());
     }
 
     private static Answer<YCapacitorEnergy.Results> energy(double capacitanceF) {

@@ -6,6 +6,7 @@ import static wainbook.engineering.Answers.faultyFields;
 import static wainbook.engineering.Answers.refusal;
 import static wainbook.engineering.Answers.results;
 import static wainbook.engineering.Answers.verdict;
+import static wainbook.engineering.Answers.working;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,12 @@ class DischargeTest {
     void takes_no_time_from_where_it_need_not_fall(double startV) {
         assertThat(results(from(startV, 0)).timeS()).isZero();
         assertThat(verdict(from(startV, 0))).isEqualTo(Verdict.PASS);
+    }
+
+    @Test
+    void says_of_the_limit_itself_that_it_need_not_fall() {
+        assertThat(working(from(60, 0)).steps())
+                .anySatisfy(step -> assertThat(step.formula()).isEqualTo("U0 ≤ U: t = 0"));
     }
 
     @Test

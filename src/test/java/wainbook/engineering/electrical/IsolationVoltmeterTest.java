@@ -134,6 +134,13 @@ class IsolationVoltmeterTest {
     }
 
     @Test
+    void puts_the_resistor_on_the_rail_that_reads_higher_and_on_even_rails_on_the_negative() {
+        assertThat(IsolationVoltmeter.railFor(350.1, 349.9)).isEqualTo(Rail.NEGATIVE);
+        assertThat(IsolationVoltmeter.railFor(349.9, 350.1)).isEqualTo(Rail.POSITIVE);
+        assertThat(IsolationVoltmeter.railFor(350, 350)).isEqualTo(Rail.NEGATIVE);
+    }
+
+    @Test
     void judges_over_the_working_voltage_and_not_over_the_bus_of_the_day() {
         Bus bus = new Bus(690, 360_000, 1e9, 1e7);
         var answer = bus.measured(Rail.POSITIVE, 375_000, 750);

@@ -36,6 +36,23 @@ class PackVoltagesTest {
                 .isEqualTo(Verdict.UNDECIDED);
     }
 
+    /** 1.9 V and 5 % of them are 1.995 V; 1.91 V and 5 % of them 2.0055 V. */
+    @Test
+    void a_difference_is_judged_with_the_meters_share_of_that_difference_and_no_more() {
+        assertThat(verdict(of(List.of(650.0, 651.9), List.of(650.0, 651.9), 5))).isEqualTo(Verdict.PASS);
+        assertThat(verdict(of(List.of(650.0, 651.91), List.of(650.0, 651.91), 5)))
+                .isEqualTo(Verdict.UNDECIDED);
+        assertThat(verdict(of(List.of(650.0, 652.1), List.of(650.0, 652.1), 5))).isEqualTo(Verdict.UNDECIDED);
+        assertThat(verdict(of(List.of(650.0, 652.2), List.of(650.0, 652.2), 5))).isEqualTo(Verdict.FAIL);
+    }
+
+    @Test
+    void of_two_packs_equally_far_from_their_word_the_first_is_named() {
+        assertThat(results(of(List.of(600.0, 600.0, 600.0), List.of(600.0, 603.0, 597.0), 0))
+                        .worstPack())
+                .isEqualTo(2);
+    }
+
     @Test
     void one_percent_off_its_own_word_passes_and_any_more_fails_however_near_the_packs_are() {
         assertThat(verdict(of(List.of(600.0, 600.0), List.of(606.0, 600.0), 0))).isEqualTo(Verdict.PASS);

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static wainbook.engineering.Answers.faultyFields;
 import static wainbook.engineering.Answers.refusal;
 import static wainbook.engineering.Answers.results;
+import static wainbook.engineering.Answers.working;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wainbook.engineering.Answer;
+import wainbook.engineering.Sentence;
 
 class TaktTest {
 
@@ -34,6 +36,21 @@ class TaktTest {
         assertThat(faultyFields(new Takt().of(new Takt.Inputs(0, -1, Optional.of(Double.NaN), 1.1))))
                 .containsExactly("availableMinutes", "demand", "workMinutes", "efficiency");
         assertThat(faultyFields(of(Optional.empty(), 0))).containsExactly("efficiency");
+    }
+
+    @Test
+    void says_the_takt_and_the_stations_where_there_is_work_to_share() {
+        assertThat(working(of(Optional.of(300.0), 1)).because())
+                .isEqualTo(Sentence.of("engineering.takt.stations", 100.0, 3L));
+        assertThat(working(of(Optional.empty(), 1)).because()).isEqualTo(Sentence.of("engineering.takt.none", 100.0));
+        assertThat(working(of(Optional.empty(), 1)).sources()).isNotEmpty();
+        assertThat(new Takt().name()).isEqualTo("takt");
+    }
+
+    @Test
+    void reckons_up_to_a_thousand_million_stations() {
+        assertThat(results(of(Optional.of(100e9), 1)).stationsAtLeast()).contains(1_000_000_000L);
+        assertThat(refusal(of(Optional.of(100.0001e9), 1))).isEqualTo("beyond-reckoning");
     }
 
     @Test

@@ -55,6 +55,12 @@ class CheckCharacterTest {
     }
 
     @Test
+    void a_thousand_characters_are_checked_and_one_more_is_too_many() {
+        assertThat(check(Scheme.MOD97_10, "1".repeat(1000))).hasSize(2);
+        assertThat(faultyFields(of(Scheme.MOD97_10, "1".repeat(1001)))).containsExactly("text");
+    }
+
+    @Test
     void writes_two_digits_for_97() {
         assertThat(check(Scheme.MOD97_10, "0")).isEqualTo("01");
         assertThat(check(Scheme.MOD97_10, "1")).isEqualTo("95");

@@ -37,7 +37,14 @@ class RunRuleTest {
         "TWO_OF_THREE, 2.1 -2.1 2.1, 2",
         "TWO_OF_THREE, 2.1, ''",
         "TWO_OF_THREE, 1 1 2.1, ''",
-        "TWO_OF_THREE, 0.4 0.4 0.4, ''"
+        "TWO_OF_THREE, 0.4 0.4 0.4, ''",
+        "TOO_GOOD, 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9, ''",
+        "TOO_GOOD, 0.9 -0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 -0.9, 14",
+        "TOO_GOOD, 1 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9, 15",
+        "TOO_GOOD, 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 1, ''",
+        "TOO_GOOD, 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 0.9 -1, ''",
+        "TOO_GOOD, 0.1 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0, 14",
+        "TOO_GOOD, 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0, ''"
     })
     void a_rule_is_complete_at(RunRule rule, String distances, String points) {
         List<Double> z =

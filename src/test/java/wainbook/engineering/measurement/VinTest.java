@@ -41,6 +41,25 @@ class VinTest {
     }
 
     @Test
+    void says_nothing_of_the_characters_that_are_used_and_where_the_others_stand() {
+        assertThat(read("0M8GDM9AXKPO42788").hints())
+                .as("a nought is used")
+                .singleElement()
+                .satisfies(hint -> assertThat(hint.arguments()).containsExactly("12", "O", "0"));
+        assertThat(read("1M8GDM9AXKP04278é").hints()).singleElement().satisfies(hint -> {
+            assertThat(hint.key()).isEqualTo("engineering.vin.notUsed");
+            assertThat(hint.arguments()).containsExactly("17");
+        });
+    }
+
+    @Test
+    void reads_every_letter_from_a_to_z_in_lower_case() {
+        assertThat(read("azbcdefghjklmnprs").wellFormed()).isTrue();
+        assertThat(read("tuvwxyz0123456789").wellFormed()).isTrue();
+        assertThat(read("1M8GDM9AXKP04278{").wellFormed()).isFalse();
+    }
+
+    @Test
     void offers_the_look_alike_that_would_make_the_check_right() {
         assertThat(read("1MBGDM9AXKP042788").hints())
                 .anySatisfy(hint -> assertThat(hint.arguments()).containsExactly("3", "B", "8"));

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import wainbook.act.Outcome;
 import wainbook.pack.Looked;
 import wainbook.pack.PackSaying.Finding;
 import wainbook.pack.PackSaying.Insulation;
@@ -87,6 +88,65 @@ class ReceiptRuleTest {
         assertThat(read("400000000", "500").judged(TESTER).reasons())
                 .singleElement()
                 .satisfies(reason -> assertThat(reason.key()).isEqualTo("pack.testVoltageLow"));
+    }
+
+    @Test
+    void a_tester_at_its_ceiling_proves_that_much_and_never_a_failure() {
+        assertThat(atCeiling("2000000000").finding()).isEqualTo(Finding.PASS);
+        assertThat(atCeiling("2000000000").openEnded()).isTrue();
+        assertThat(atCeiling("300000").finding())
+                .as("at least 300 kΩ of 378 kΩ")
+                .isEqualTo(Finding.UNDECIDED);
+    }
+
+    private static Insulation atCeiling(String ohm) {
+        return new OwnInsulation(
+                        Way.LOWER_OF_TERMINALS,
+                        new BigDecimal(ohm),
+                        true,
+                        new BigDecimal("1000"),
+                        new BigDecimal("756"),
+                        TESTER.code())
+                .judged(TESTER)
+                .fold(kept -> kept, reasons -> {
+                    throw new AssertionError(reasons.toString());
+                });
+    }
+
+    @Test
+    void what_was_read_is_kept_with_the_limit_and_the_tester_that_it_was_judged_by() {
+        assertThat(read("397895", "1000").judged(TESTER))
+                .isEqualTo(Outcome.done(new Insulation(
+                        Way.TERMINALS_JOINED,
+                        new BigDecimal("397895"),
+                        false,
+                        new BigDecimal("1000"),
+                        new BigDecimal("756"),
+                        new BigDecimal("500"),
+                        new BigDecimal("5"),
+                        "IT-1",
+                        LocalDate.of(2026, 12, 1),
+                        Finding.PASS)));
+        assertThat(read("397895", "1000").measuredMOhm()).isEqualByComparingTo("0.397895");
+    }
+
+    @Test
+    void a_reading_that_can_be_none_judges_nothing_and_is_shown_at_its_field() {
+        assertThat(read("-1", "1000").judged(TESTER).reasons()).singleElement().satisfies(reason -> {
+            assertThat(reason.key()).isEqualTo("pack.insulationFault");
+            assertThat(reason.lift()).contains("#measured");
+        });
+    }
+
+    @Test
+    void what_is_unsound_and_conducts_too_well_is_set_aside_for_what_was_seen_first() {
+        List<Seen> looked = Arrays.stream(Looked.values())
+                .map(look -> new Seen(look, look == Looked.PACKAGING || look == Looked.SEALS))
+                .toList();
+        var rule = new ReceiptRule(looked, insulation(Finding.FAIL), new BigDecimal("650"), PAPER, PAPER);
+        assertThat(rule.trigger()).contains(Trigger.DENTED);
+        assertThat(rule.remarks()).containsExactly(Remark.NOT_SOUND, Remark.INSULATION_LOW);
+        assertThat(rule(Finding.UNDECIDED, "650", PAPER, PAPER).remarks()).containsExactly(Remark.INSULATION_UNDECIDED);
     }
 
     @Test

@@ -64,6 +64,16 @@ class FireRuleTest {
     }
 
     @Test
+    void the_last_reading_before_the_hour_is_compared_though_there_are_readings_within_it() {
+        List<Temperatures> former = List.of(read(0, "20", "15"), read(90, "22", "15"));
+        assertThat(FireRule.alarms(former, read(120, "22.1", "15"))).containsExactly(Alarm.RISE);
+        List<Temperatures> longer = List.of(read(0, "18", "15"), read(30, "21", "15"), read(90, "22", "15"));
+        assertThat(FireRule.alarms(longer, read(120, "22.1", "15")))
+                .as("but none before that one")
+                .isEmpty();
+    }
+
+    @Test
     void a_warmer_reading_never_says_less() {
         for (int before = 140; before <= 600; before += 20) {
             List<Temperatures> former = List.of(read(0, tenths(before), "15"));

@@ -63,6 +63,55 @@ class PaperPermitRulesTest {
         assertThat(form().traits()).containsExactlyInAnyOrder(Trait.HOT_WORK, Trait.FUEL_OPEN);
     }
 
+    @Test
+    void each_time_on_it_is_held_against_the_one_before_to_the_minute() {
+        validUntil = NINE;
+        assertThat(remarks()).containsExactly("permit.paperBeyondShift");
+        validUntil = NINE.plusSeconds(60);
+        assertThat(remarks()).isEmpty();
+        assertThat(PaperPermitRules.remarks(form(), Optional.empty()))
+                .as("off shift")
+                .containsExactly("permit.paperBeyondShift");
+        receivedAt = Optional.of(NINE.minusSeconds(60));
+        assertThat(remarks()).containsExactly("permit.paperNotReceived");
+        receivedAt = Optional.of(NINE);
+        closed = Optional.of(back.get().minusSeconds(60));
+        assertThat(remarks()).containsExactly("permit.paperNotHandedBack");
+        closed = back;
+        assertThat(remarks()).containsExactly("permit.paperFireWatch");
+        closed = Optional.of(back.get().plus(Duration.ofMinutes(60)));
+        assertThat(remarks()).isEmpty();
+    }
+
+    @Test
+    void every_time_that_stands_on_it_is_known_but_its_end() {
+        assertThat(form().times()).containsExactly(NINE, receivedAt.get(), back.get(), closed.get());
+        back = Optional.empty();
+        closed = Optional.empty();
+        assertThat(form().times()).containsExactly(NINE, receivedAt.get());
+        assertThat(form().open()).isTrue();
+    }
+
+    @Test
+    void work_that_leaves_nothing_glowing_needs_no_watch_for_fire() {
+        closed = back;
+        PermitForm hot = form();
+        var roof = new PermitForm(
+                Work.HEIGHT,
+                hot.work(),
+                List.of(),
+                List.of(new Ticked(Precaution.EDGE_PROTECTION, Optional.empty())),
+                hot.issuer(),
+                NINE,
+                receiver,
+                receivedAt,
+                validUntil,
+                back,
+                closed);
+        assertThat(PaperPermitRules.remarks(roof, SHIFT_END)).isEmpty();
+        assertThat(roof.open()).isFalse();
+    }
+
     private List<String> remarks() {
         return PaperPermitRules.remarks(form(), SHIFT_END);
     }

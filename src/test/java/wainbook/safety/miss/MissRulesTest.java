@@ -22,6 +22,7 @@ import wainbook.safety.SafetySaying.NearMissClosed;
 import wainbook.safety.SafetySaying.NearMissLookedAt;
 import wainbook.safety.SafetySaying.NearMissReported;
 import wainbook.safety.SafetySaying.NearMissTold;
+import wainbook.safety.SafetySaying.StopTold;
 import wainbook.safety.miss.Handling.ToClose;
 import wainbook.safety.miss.Handling.ToLookAt;
 import wainbook.safety.miss.Reporting.ToTell;
@@ -109,6 +110,54 @@ class MissRulesTest {
         var asked = new ToClose(UUID.randomUUID(), 7, "a guard was put on");
         assertThat(keys(MissRules.close(Optional.empty(), asked, Optional.of(leader))))
                 .containsExactly("safety.missNotFound");
+    }
+
+    @Test
+    void each_reason_leads_to_the_field_or_names_the_near_miss() {
+        say("1", reported(1));
+        Person leader = person("5", Role.TEAM_LEADER);
+        assertThat(close("x".repeat(2000), leader)).isEmpty();
+        assertThat(atField(
+                        MissRules.close(Optional.of(miss()), new ToClose(UUID.randomUUID(), 1, " "), Optional.empty())))
+                .containsExactly("safety.mayNotClose 1", "safety.changedMissing #changed");
+        assertThat(atField(MissRules.lookAt(
+                        Optional.empty(),
+                        new ToLookAt(UUID.randomUUID(), 7, "9", TODAY.minusDays(1)),
+                        Optional.empty(),
+                        Optional.of(leader),
+                        TODAY)))
+                .containsExactly("safety.missNotFound 7", "safety.ownerUnknown #owner", "safety.dueGone #due");
+        assertThat(atField(MissRules.tell(Optional.empty(), new ToTell(UUID.randomUUID(), 7, ""))))
+                .containsExactly("safety.missNotFound 7", "safety.wordsMissing #words");
+        assertThat(atField(MissRules.mayLookAt(miss(), Optional.empty()))).containsExactly("safety.mayNotLookAt 1");
+    }
+
+    @Test
+    void near_misses_are_numbered_from_one_and_open_until_closed() {
+        assertThat(NearMisses.of(works).next()).isEqualTo(1);
+        say("1", reported(1));
+        say("1", reported(2));
+        say("1", new StopTold(1, "of another matter"));
+        assertThat(NearMisses.of(works).next()).isEqualTo(3);
+        assertThat(NearMisses.of(works).number(0)).isEmpty();
+        assertThat(NearMisses.of(works).number(3)).isEmpty();
+        assertThat(miss().nameless()).isFalse();
+        assertThat(miss().owner()).isEmpty();
+        assertThat(miss().dueOn()).isEmpty();
+        assertThat(miss().changed()).isEmpty();
+        say("5", new NearMissClosed(1, "a guard was put on"));
+        assertThat(NearMisses.of(works).open()).extracting(NearMiss::number).containsExactly(2);
+        say("5", new NearMissTold(1, "it held"));
+        say("5", new NearMissLookedAt(1, "9", TODAY));
+        assertThat(miss().state()).as("what is closed stays closed").isEqualTo(NearMiss.State.CLOSED);
+        assertThat(miss().told()).hasSize(1);
+    }
+
+    private static List<String> atField(List<Reason> reasons) {
+        return reasons.stream()
+                .map(reason ->
+                        reason.key() + " " + reason.lift().orElseGet(() -> String.join(", ", reason.arguments())))
+                .toList();
     }
 
     private NearMiss miss() {

@@ -62,6 +62,22 @@ class TouchTest {
         assertThat(touch("", "", "ST-7", "nameless").stop().station()).contains("ST-7");
     }
 
+    @Test
+    void words_are_kept_without_blanks_around_them_and_a_code_of_forty_characters_is_one() {
+        var form = new MultivaluedHashMap<String, String>();
+        form.putSingle("words", "  the hook slipped ");
+        form.putSingle("atStation", "x".repeat(40));
+        form.putSingle("atOrder", "x".repeat(41));
+        Touch touch = Touch.sent("", form);
+        assertThat(touch.words()).contains("the hook slipped");
+        assertThat(touch.report().words()).contains("the hook slipped");
+        assertThat(touch.stop().words()).contains("the hook slipped");
+        assertThat(touch.station()).isPresent();
+        assertThat(touch.order()).isEmpty();
+        assertThat(touch.stop().id()).isEqualTo(touch.id());
+        assertThat(Touch.text("  ")).isEmpty();
+    }
+
     private static Touch touch(String id, String order, String station, String... ticks) {
         var form = new MultivaluedHashMap<String, String>();
         form.putSingle("atOrder", order);

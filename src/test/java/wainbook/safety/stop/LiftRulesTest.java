@@ -20,6 +20,7 @@ import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.HoldReleased;
 import wainbook.order.hold.Holding;
 import wainbook.safety.SafetySaying.StopLifted;
+import wainbook.safety.SafetySaying.StopTold;
 import wainbook.safety.SafetySaying.WorkStopped;
 import wainbook.safety.stop.Stopping.ToLift;
 import wainbook.works.Person;
@@ -95,6 +96,63 @@ class LiftRulesTest {
         say("5", new StopLifted(2, "swept"));
         assertThat(Stops.of(stream).at("ST-8")).isEmpty();
         assertThat(Stops.of(stream).open()).extracting(Stop::number).containsExactly(1, 3);
+    }
+
+    @Test
+    void two_thousand_characters_of_what_was_done_are_enough_and_blanks_are_none() {
+        say("1", place());
+        assertThat(lift("5", Role.WORKS_ENGINEER, "x".repeat(2000))).isEmpty();
+        assertThat(lift("5", Role.WORKS_ENGINEER, " ")).containsExactly("safety.doneMissing");
+    }
+
+    @Test
+    void every_reason_against_lifting_is_said_and_who_may_is_named() {
+        say("5", place());
+        List<Reason> against = LiftRules.against(
+                Optional.of(stop()), new ToLift(UUID.randomUUID(), 1, ""), person("5", Role.TECHNICIAN));
+        assertThat(keys(against)).containsExactly("safety.mayNotLift", "safety.ownStop", "safety.doneMissing");
+        String may = Role.QUALITY_ENGINEER.word() + ", " + Role.WORKS_ENGINEER.word();
+        assertThat(against.get(0).arguments()).containsExactly("1", may);
+        assertThat(against.get(2).lift()).contains("#done");
+    }
+
+    @Test
+    void words_stay_with_their_stop_in_the_order_in_which_they_came() {
+        say("1", place());
+        say("1", new WorkStopped(2, Optional.empty(), Optional.of("ST-8"), Optional.empty()));
+        say("1", new StopTold(1, "smoke"));
+        say("2", new StopTold(1, "from the fan"));
+        assertThat(stop().told())
+                .extracting(entry -> ((StopTold) entry.saying()).words())
+                .containsExactly("smoke", "from the fan");
+        assertThat(Stops.of(stream).number(2).orElseThrow().told()).isEmpty();
+        say("5", new StopLifted(1, "swept"));
+        assertThat(stop().told()).hasSize(2);
+        say("6", new StopLifted(1, "swept again"));
+        assertThat(stop().done()).as("the first word stands").contains("swept");
+    }
+
+    @Test
+    void stops_are_numbered_from_one_and_a_stop_says_what_it_stops() {
+        assertThat(Stops.of(stream).next()).isEqualTo(1);
+        say("nameless", place());
+        assertThat(Stops.of(stream).next()).isEqualTo(2);
+        assertThat(Stops.of(stream).number(0)).isEmpty();
+        assertThat(Stops.of(stream).number(2)).isEmpty();
+        assertThat(stop().number()).isEqualTo(1);
+        assertThat(stop().order()).isEmpty();
+        assertThat(stop().nameless()).isTrue();
+        assertThat(stop().done()).isEmpty();
+        assertThat(stop().path()).isEqualTo("/safety/stops/_works/1");
+        stream = History.empty(Subject.workOrder("WB-1"));
+        say("5", new HoldReleased(4, "of another matter"));
+        say("1", new WorkStopped(1, Optional.of(4), Optional.empty(), Optional.empty()));
+        assertThat(stop().open())
+                .as("what was released before it lifts nothing")
+                .isTrue();
+        assertThat(stop().order()).contains("WB-1");
+        assertThat(stop().nameless()).isFalse();
+        assertThat(stop().path()).isEqualTo("/safety/stops/WB-1/1");
     }
 
     private static WorkStopped place() {

@@ -16,6 +16,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.safety.SafetySaying.HostTookOver;
+import wainbook.safety.SafetySaying.StopTold;
 import wainbook.safety.SafetySaying.VisitorEntered;
 import wainbook.safety.SafetySaying.VisitorInducted;
 import wainbook.safety.SafetySaying.VisitorLeft;
@@ -74,6 +75,73 @@ class VisitRulesTest {
         assertThat(enter(visits().visitor("V-1"), true, "bay", TODAY)).containsExactly("safety.insideAlready");
         assertThat(enter(visits().visitor("V-1"), false, " ", TODAY)).containsExactly("safety.areaMissing");
         assertThat(enter(visits().visitor("V-1"), false, "x".repeat(81), TODAY)).containsExactly("safety.areaMissing");
+    }
+
+    @Test
+    void an_area_is_said_in_eighty_characters_and_all_that_is_wrong_at_the_door_at_once() {
+        say("5", new VisitorInducted("V-1", Optional.of("0".repeat(64)), TODAY));
+        assertThat(enter(visits().visitor("V-1"), false, "x".repeat(80), TODAY)).isEmpty();
+        List<Reason> against = VisitRules.enter(Optional.empty(), true, "", Optional.empty(), TODAY);
+        assertThat(against)
+                .extracting(reason -> reason.key() + " " + reason.lift().orElse(""))
+                .containsExactly(
+                        "safety.hostUnknown ",
+                        "safety.visitorUnknown /safety/visitors/induction",
+                        "safety.insideAlready /safety/visitors",
+                        "safety.areaMissing #area");
+    }
+
+    @Test
+    void whoever_inducts_or_takes_over_is_instructed_themselves() {
+        say("5", entered(1, TODAY));
+        assertThat(keys(VisitRules.takeOver(Optional.of(visit()), 1, Optional.of(instructed("6", TODAY)), TODAY)))
+                .isEmpty();
+        assertThat(keys(VisitRules.takeOver(Optional.of(visit()), 1, Optional.of(gone()), TODAY)))
+                .containsExactly("safety.hostUnknown");
+        assertThat(keys(VisitRules.takeOver(Optional.empty(), 7, Optional.of(instructed("6", TODAY)), TODAY)))
+                .containsExactly("safety.notInside");
+        List<Reason> induct = VisitRules.induct(TODAY.minusDays(1), Optional.of(gone()), TODAY);
+        assertThat(keys(induct)).containsExactly("safety.hostUnknown", "safety.validToFault");
+        assertThat(induct.get(1).lift()).contains("#validTo");
+        assertThat(induct.get(1).arguments()).containsExactly("12");
+    }
+
+    @Test
+    void visits_and_visitors_are_numbered_from_one_and_kept_apart() {
+        assertThat(visits().next()).isEqualTo(1);
+        assertThat(visits().nextVisitor()).isEqualTo("V-1");
+        say("5", new VisitorInducted("V-1", Optional.of("0".repeat(64)), TODAY));
+        say("5", new VisitorInducted("V-2", Optional.of("1".repeat(64)), TODAY.plusDays(1)));
+        UUID first = visits().visitor("V-1").orElseThrow().knownBy();
+        say("5", new VisitorInducted("V-1", Optional.empty(), TODAY.plusDays(30)));
+        assertThat(visits().nextVisitor()).isEqualTo("V-3");
+        Visitor again = visits().visitor("V-1").orElseThrow();
+        assertThat(again.knownBy()).as("the name is found where it was first").isEqualTo(first);
+        assertThat(again.number()).isEqualTo("V-1");
+        assertThat(again.validTo()).isEqualTo(TODAY.plusDays(30));
+        say("5", new StopTold(1, "of another matter"));
+        say("5", entered(1, TODAY));
+        say("5", new VisitorEntered(2, "V-2", "bay", TODAY.plusDays(1), Optional.empty()));
+        assertThat(visits().next()).isEqualTo(3);
+        assertThat(visits().number(0)).isEmpty();
+        assertThat(visits().number(3)).isEmpty();
+        say("6", new HostTookOver(2));
+        say("6", new VisitorLeft(1));
+        assertThat(visits().inside()).extracting(Visit::visitor).containsExactly("V-2");
+        assertThat(visits().inside()).extracting(Visit::host).containsExactly("6");
+        assertThat(visits().inside()).extracting(Visit::number).containsExactly(2);
+        assertThat(visits().inside()).extracting(Visit::hostedAt).containsExactly(NOW);
+        assertThat(visit().host()).isEqualTo("5");
+    }
+
+    @Test
+    void an_induction_that_runs_out_during_the_visit_is_wrong_from_the_next_day() {
+        say("5", entered(1, TODAY));
+        assertThat(visit().inductedTo()).isEqualTo(TODAY);
+        LocalDate tomorrow = TODAY.plusDays(1);
+        assertThat(wrong(Optional.of(gone()), tomorrow, SHIFT_END.plusSeconds(1)))
+                .containsExactly(Wrong.HOST_LEFT, Wrong.SHIFT_OVER, Wrong.INDUCTION_OVER);
+        assertThat(wrong(Optional.empty(), TODAY, NOW)).containsExactly(Wrong.HOST_LEFT);
     }
 
     @Test
