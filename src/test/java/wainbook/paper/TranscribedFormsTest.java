@@ -17,10 +17,10 @@ import wainbook.isolation.paper.IsolationForm.Locked;
 import wainbook.isolation.paper.IsolationForm.Restored;
 import wainbook.isolation.paper.IsolationForm.Signed;
 import wainbook.ledger.Entry;
-import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.paper.PaperForm.State;
 import wainbook.paper.PaperSaying.Agreed;
 import wainbook.paper.PaperSaying.FormInUse;
@@ -34,7 +34,7 @@ import wainbook.paper.PaperSaying.Transcribed;
 import wainbook.paper.PaperSaying.UseEnded;
 import wainbook.permit.PermitForm;
 import wainbook.permit.Work;
-import wainbook.station.PaperLine;
+import wainbook.station.paper.PaperLine;
 
 /** Isolations and permits on paper: when a form is at its end, what it names, and who may compare it. */
 class TranscribedFormsTest {

@@ -15,10 +15,10 @@ import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
 import wainbook.ledger.Entry;
-import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.permit.PermitSaying.OnPaper;
 import wainbook.permit.PermitSaying.PermitClosed;
 import wainbook.permit.PermitSaying.PermitHandedBack;
@@ -26,9 +26,14 @@ import wainbook.permit.PermitSaying.PermitIssued;
 import wainbook.permit.PermitSaying.PermitReceived;
 import wainbook.permit.PermitSaying.Ticked;
 import wainbook.permit.PermitSaying.WorkStopped;
-import wainbook.works.Instrument;
+import wainbook.permit.paper.PaperPermits;
+import wainbook.permit.rule.AtHand;
+import wainbook.permit.rule.Conflict;
+import wainbook.permit.rule.IssueRules;
+import wainbook.permit.rule.StepRules;
 import wainbook.works.Person;
 import wainbook.works.Role;
+import wainbook.works.instruments.Instrument;
 
 /** The bounds of what is typed on a permit, which field each fault is at, and what paper and other permits add. */
 class PermitBoundsTest {

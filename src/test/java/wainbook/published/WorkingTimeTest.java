@@ -43,7 +43,8 @@ class WorkingTimeTest {
             BERLIN);
 
     private static Break pause(String from, String to) {
-        return new Break(LocalTime.parse(from).toSecondOfDay() / 60, LocalTime.parse(to).toSecondOfDay() / 60);
+        return new Break(
+                LocalTime.parse(from).toSecondOfDay() / 60, LocalTime.parse(to).toSecondOfDay() / 60);
     }
 
     private static Instant at(String local) {

@@ -27,10 +27,10 @@ import wainbook.isolation.paper.OnPaperSaying.OnPaper;
 import wainbook.isolation.paper.OnPaperSaying.PaperEnded;
 import wainbook.isolation.paper.OnPaperSaying.PaperInUse;
 import wainbook.ledger.Entry;
-import wainbook.ledger.EvidenceFile;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.ledger.evidence.EvidenceFile;
 
 /** Who and which times stand on an isolation form, when it is at its end, and which forms may still have locks hanging by them. */
 class IsolationFormTest {
