@@ -68,13 +68,13 @@ public record Pack(
                 .isPresent();
         return received()
                 .filter(said -> said.verdict() == Verdict.ACCEPTED
-                        || (said.verdict() == Verdict.QUARANTINED && soundSince && papersThere(said)))
+                        || (said.verdict() == Verdict.QUARANTINED && soundSince && nothingElse(said)))
                 .isPresent();
     }
 
-    /** A pack that was looked at again and found sound needs its papers as any other. */
-    private static boolean papersThere(PackReceived said) {
-        return said.testSummary().isPresent() && said.certificate().isPresent();
+    /** A judgement answers what was seen; a measurement that did not pass, and a paper that is missing, want a new receipt. */
+    private static boolean nothingElse(PackReceived said) {
+        return said.remarks().stream().allMatch(remark -> remark == PackSaying.Remark.NOT_SOUND);
     }
 
     public Optional<String> lot() {

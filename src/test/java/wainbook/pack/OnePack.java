@@ -20,6 +20,7 @@ import wainbook.pack.PackSaying.Judgement;
 import wainbook.pack.PackSaying.Outside;
 import wainbook.pack.PackSaying.PackReceived;
 import wainbook.pack.PackSaying.Quarantined;
+import wainbook.pack.PackSaying.Remark;
 import wainbook.pack.PackSaying.Seen;
 import wainbook.pack.PackSaying.SentOff;
 import wainbook.pack.PackSaying.StorageChecked;
@@ -62,11 +63,7 @@ public final class OnePack {
         return Pack.of(history).orElseThrow();
     }
 
-    public static PackReceived received(Verdict verdict) {
-        return received(verdict, PAPER, PAPER);
-    }
-
-    public static PackReceived received(Verdict verdict, Optional<String> testSummary, Optional<String> certificate) {
+    public static PackReceived received(Verdict verdict, Remark... remarks) {
         return new PackReceived(
                 "A",
                 "LOT-7",
@@ -85,12 +82,12 @@ public final class OnePack {
                         "IT-1",
                         LocalDate.of(2026, 12, 1),
                         Finding.PASS),
-                testSummary,
-                certificate,
+                PAPER,
+                PAPER,
                 "R-1",
                 Optional.empty(),
                 BY,
-                List.of(),
+                List.of(remarks),
                 verdict);
     }
 

@@ -3,7 +3,6 @@ package wainbook.pack;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static wainbook.pack.OnePack.NINE;
-import static wainbook.pack.OnePack.PAPER;
 import static wainbook.pack.OnePack.checked;
 import static wainbook.pack.OnePack.judged;
 import static wainbook.pack.OnePack.read;
@@ -21,10 +20,13 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import wainbook.ledger.Subject;
 import wainbook.pack.PackSaying.Judgement;
 import wainbook.pack.PackSaying.Outside;
 import wainbook.pack.PackSaying.PartKept;
+import wainbook.pack.PackSaying.Remark;
 import wainbook.pack.PackSaying.Verdict;
 import wainbook.pack.watch.Alarm;
 import wainbook.pack.watch.Temperatures;
@@ -79,16 +81,15 @@ class PackTest {
         assertThat(one.pack().accepted()).isTrue();
     }
 
-    @Test
-    void one_that_was_judged_sound_still_needs_both_its_papers() {
-        assertThat(soundAfter(PAPER, PAPER)).isTrue();
-        assertThat(soundAfter(Optional.empty(), PAPER)).isFalse();
-        assertThat(soundAfter(PAPER, Optional.empty())).isFalse();
+    @ParameterizedTest
+    @EnumSource(Remark.class)
+    void a_judgement_answers_what_was_seen_and_neither_a_measurement_nor_a_missing_paper(Remark remark) {
+        assertThat(soundAfter(Remark.NOT_SOUND, remark)).isEqualTo(remark == Remark.NOT_SOUND);
     }
 
-    private static boolean soundAfter(Optional<String> testSummary, Optional<String> certificate) {
+    private static boolean soundAfter(Remark... remarks) {
         return new OnePack()
-                .say(received(Verdict.QUARANTINED, testSummary, certificate))
+                .say(received(Verdict.QUARANTINED, remarks))
                 .say(setAside())
                 .say(judged(Judgement.SOUND))
                 .pack()
