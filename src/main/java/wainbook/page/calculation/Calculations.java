@@ -26,6 +26,7 @@ import wainbook.engineering.electrical.Precharge;
 import wainbook.engineering.electrical.PrechargeCheck;
 import wainbook.engineering.electrical.VoltageClass;
 import wainbook.engineering.electrical.YCapacitorEnergy;
+import wainbook.engineering.flow.ForecastScore;
 import wainbook.engineering.flow.SerialLine;
 import wainbook.engineering.flow.Takt;
 import wainbook.engineering.measurement.Agreement;
@@ -119,7 +120,8 @@ public class Calculations {
             new ShortRun(),
             new CapabilityNeeded(),
             new Takt(),
-            new SerialLine());
+            new SerialLine(),
+            new ForecastScore());
 
     private final Map<String, Sheet<?, ?>> sheets = new TreeMap<>();
 
