@@ -29,6 +29,9 @@ final class Plan {
     /** Vehicles that may be at a stage or on a place in front of it. */
     final int[] room;
 
+    /** Whether there is a place in front of the stage. */
+    final boolean[] places;
+
     final double[] transport;
     /** In open minutes, as {@link #signing}. */
     final WorkingTime[] working;
@@ -72,6 +75,7 @@ final class Plan {
         stageKey = new long[stages];
         stations = new int[stages];
         room = new int[stages];
+        places = new boolean[stages];
         transport = new double[stages];
         working = new WorkingTime[stages];
         signing = new WorkingTime[stages];
@@ -134,6 +138,7 @@ final class Plan {
         stageKey[at] = key(stage.name());
         stations[at] = stage.stations();
         room[at] = stage.stations() + (at == 0 ? 0 : all.get(at - 1).placesAfter());
+        places[at] = room[at] > stations[at];
         transport[at] = stage.transportMinutes();
         working[at] = stage.working().within(open);
         signing[at] = stage.signing().within(open);

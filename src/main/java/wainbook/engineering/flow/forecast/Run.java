@@ -129,8 +129,8 @@ final class Run {
         boolean unhindered = plan.luck[vehicle].hold.isEmpty() && !told;
         for (int stage = first; stage <= last; stage++) {
             int visit = vehicle * plan.stages + stage;
-            int before = count[stage] - plan.stations[stage];
-            double begins = before < 0 ? here : Math.max(here, leavings[stage * plan.vehicles + before]);
+            // Whoever set off to a stage without places has waited for its station already.
+            double begins = stage == first || plan.places[stage] ? Math.max(here, free(stage)) : here;
             double gate;
             if (unhindered && plan.plain[visit]) {
                 double work = slow * plan.work.at(visit, uniform(mine, stage, Luck.WORK));
@@ -202,20 +202,20 @@ final class Run {
 
     /** The gate, signed or refused, until it is signed. */
     private double presented(int vehicle, int stage, double ready, double first) {
+        double refusal = plan.refusal[stage];
+        double u = refusal > 0 ? uniform(own[vehicle], stage, Luck.REFUSAL) : 0;
+        return told || 1 - u <= refusal ? presented(vehicle, stage, ready, first, u) : first;
+    }
+
+    private double presented(int vehicle, int stage, double ready, double first, double u) {
         double gate = first;
         double again = ready;
-        double refusal = plan.refusal[stage];
-        if (refusal > 0) {
-            double u = uniform(own[vehicle], stage, Luck.REFUSAL);
-            if (1 - u <= refusal) {
-                int times = (int) (Math.log1p(-u) / Math.log(refusal));
-                for (int time = 0; time < times; time++) {
-                    int purpose = Luck.AGAIN + 2 * time;
-                    double work = pace[vehicle] * plan.again.at(stage, uniform(own[vehicle], stage, purpose));
-                    again = worked(stage, gate, work);
-                    gate = signature(own[vehicle], stage, purpose + 1, again);
-                }
-            }
+        int times = u == 0 ? 0 : (int) (Math.log1p(-u) / Math.log(plan.refusal[stage]));
+        for (int time = 0; time < times; time++) {
+            int purpose = Luck.AGAIN + 2 * time;
+            double work = pace[vehicle] * plan.again.at(stage, uniform(own[vehicle], stage, purpose));
+            again = worked(stage, gate, work);
+            gate = signature(own[vehicle], stage, purpose + 1, again);
         }
         if (told) {
             tell(vehicle * plan.stages + stage, first, again, gate);
@@ -242,7 +242,7 @@ final class Run {
 
     /** When the vehicle leaves the stage, with whoever comes back from a bay before it gets to the next. */
     private double leave(int vehicle, int stage, double gate) {
-        double ready = Math.max(gate, heldUntil[vehicle]);
+        double ready = gate >= heldUntil[vehicle] ? gate : heldUntil[vehicle];
         int number = count[stage]++;
         int place = stage * plan.vehicles + number;
         if (stage == last) {
@@ -251,7 +251,8 @@ final class Run {
                 leavings[place] = leavings[place - 1];
             }
         } else {
-            ready = number > 0 ? Math.max(ready, leavings[place - 1]) : ready;
+            // At a single station the elder left before the work began.
+            ready = number > 0 && plan.stations[stage] > 1 ? Math.max(ready, leavings[place - 1]) : ready;
             if (plan.somebodyComesBack[stage + 1]) {
                 letBackIn(stage + 1, Math.max(ready, room(stage + 1)));
             }
