@@ -1,5 +1,6 @@
 package wainbook.engineering.flow.forecast.model;
 
+import java.util.List;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -26,6 +27,10 @@ public record Lognormal(double medianMinutes, double sigma) implements Minutes {
     }
 
     /** Mean and standard deviation (n − 1) of the logarithms; times of nought count as a thousandth of a minute. */
+    public static Lognormal fitted(List<Double> values) {
+        return fitted(values.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
     static Lognormal fitted(double[] values) {
         int n = values.length;
         double mean = 0;
