@@ -46,6 +46,11 @@ public final class Finish {
         return sorted.clone();
     }
 
+    /** As the replications come, so that those of two forecasts with one seed pair up. */
+    public double[] inOrder() {
+        return byReplication.clone();
+    }
+
     public double mean() {
         return Arrays.stream(sorted).average().orElseThrow();
     }

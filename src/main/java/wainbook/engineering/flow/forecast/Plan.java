@@ -70,8 +70,7 @@ final class Plan {
         open = line.stages().stream()
                 .flatMap(stage -> Stream.of(stage.working(), stage.signing()))
                 .distinct()
-                .reduce(WorkingTime::and)
-                .orElse(lineTime);
+                .reduce(lineTime, WorkingTime::and);
         stageKey = new long[stages];
         stations = new int[stages];
         room = new int[stages];

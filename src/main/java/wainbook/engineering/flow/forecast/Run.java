@@ -160,6 +160,9 @@ final class Run {
     private double resumed(int vehicle, int stage, Start start) {
         int visit = vehicle * plan.stages + stage;
         begun[visit] = now;
+        if (plan.passing[visit]) {
+            return all(visit, now);
+        }
         return switch (start.kind()) {
             case AT_WORK -> {
                 double slow = pace[vehicle];

@@ -15,6 +15,9 @@ public final class WorkingTime {
     private static final double LONG_AGO = -1e6;
     private static final double FAR_OFF = 1e9;
     private static final int BUCKETS_AN_INTERVAL = 8;
+    /** Work that ends so little after its interval ends with it: sums of doubles are no truer. */
+    private static final double HAIR = 1e-6;
+
     private static final WorkingTime ALWAYS = of(List.of(new Interval(LONG_AGO, FAR_OFF)));
 
     private final List<Interval> intervals;
@@ -140,14 +143,14 @@ public final class WorkingTime {
         }
         if (to.length == 1) {
             double ends = Math.max(minute, from[0]) + minutes;
-            return ends <= to[0] ? ends : Double.POSITIVE_INFINITY;
+            return ends <= to[0] + HAIR ? ends : Double.POSITIVE_INFINITY;
         }
         int i = byMinute.after(minute);
         if (i == from.length) {
             return Double.POSITIVE_INFINITY;
         }
         double begun = Math.max(minute, from[i]);
-        if (begun + minutes <= to[i]) {
+        if (begun + minutes <= to[i] + HAIR) {
             return begun + minutes;
         }
         return reached(before[i] + (begun - from[i]) + minutes);
