@@ -153,11 +153,17 @@ class ForecastScoresTest {
     void score_of_draws_by_all_their_pairs() {
         var random = new SplittableRandom(51);
         for (int i = 0; i < 100; i++) {
-            double[] draws = random.doubles(random.nextInt(1, 60), 5000, 5400).sorted().toArray();
+            double[] draws =
+                    random.doubles(random.nextInt(1, 60), 5000, 5400).sorted().toArray();
             double outcome = random.nextDouble(4900, 5500);
-            double distance = Arrays.stream(draws).map(one -> Math.abs(one - outcome)).average().orElseThrow();
+            double distance = Arrays.stream(draws)
+                    .map(one -> Math.abs(one - outcome))
+                    .average()
+                    .orElseThrow();
             double apart = Arrays.stream(draws)
-                    .map(one -> Arrays.stream(draws).map(other -> Math.abs(one - other)).sum())
+                    .map(one -> Arrays.stream(draws)
+                            .map(other -> Math.abs(one - other))
+                            .sum())
                     .sum();
 
             assertThat(Crps.plain(draws, outcome))
@@ -202,13 +208,15 @@ class ForecastScoresTest {
         assertThat(found.mean()).isCloseTo(1.0, within(1e-12));
         assertThat(found.halfWidth()).isCloseTo(0.306359994, within(1e-8));
         assertThat(new TTest().pairedTTest(a, b)).isLessThan(0.05);
-        assertThat(PairedDifference.of(new double[] {1}, new double[] {2}, 0.95).halfWidth()).isInfinite();
+        assertThat(PairedDifference.of(new double[] {1}, new double[] {2}, 0.95).halfWidth())
+                .isInfinite();
     }
 
     /** Fifty forecasts, 80 %: the 41st smallest excess. */
     @Test
     void widening_to_what_an_interval_says() {
-        double[] excess = IntStream.rangeClosed(1, 50).mapToDouble(one -> 51 - one).toArray();
+        double[] excess =
+                IntStream.rangeClosed(1, 50).mapToDouble(one -> 51 - one).toArray();
 
         assertThat(Widening.rank(50, 0.8)).isEqualTo(41);
         assertThat(Widening.rank(19, 0.8)).isEqualTo(16);
@@ -232,8 +240,8 @@ class ForecastScoresTest {
 
     @Test
     void asks_for_as_many_forecasts_as_outcomes() {
-        assertThat(faultyFields(new ForecastScore()
-                        .of(new ForecastScore.Inputs(List.of(1.0, 2.0), List.of(List.of(1.0))))))
+        assertThat(faultyFields(
+                        new ForecastScore().of(new ForecastScore.Inputs(List.of(1.0, 2.0), List.of(List.of(1.0))))))
                 .containsExactly("samples");
         assertThat(faultyFields(new ForecastScore().of(new ForecastScore.Inputs(List.of(), List.of(List.of())))))
                 .containsExactly("outcomes", "samples[0]");

@@ -59,8 +59,7 @@ class ForecastTest {
                 .isCloseTo(mean, within(0.01));
         for (double u = 0.05; u < 1; u += 0.1) {
             assertThat(LAW.left(elapsed, u))
-                    .isCloseTo(
-                            other.inverseCumulativeProbability(1 - (1 - u) * survives) - elapsed, within(1e-6));
+                    .isCloseTo(other.inverseCumulativeProbability(1 - (1 - u) * survives) - elapsed, within(1e-6));
         }
     }
 
@@ -100,16 +99,20 @@ class ForecastTest {
     @Test
     void two_vehicles_by_all_their_draws() {
         double[] finishes = Stream.of(10.0, 40.0)
-                .flatMap(left -> Stream.of(20.0, 30.0).map(work -> Forecast.of(
-                                twoVehicles(new Minutes.Certain(left), new Minutes.Certain(work)), Effort.exactly(1, 1))
-                        .of("V2")))
+                .flatMap(left -> Stream.of(20.0, 30.0)
+                        .map(work -> Forecast.of(
+                                        twoVehicles(new Minutes.Certain(left), new Minutes.Certain(work)),
+                                        Effort.exactly(1, 1))
+                                .of("V2")))
                 .mapToDouble(outlook -> outlook.finish().median())
                 .toArray();
         assertThat(finishes).containsExactly(50, 60, 70, 70);
         double blocked = Stream.of(10.0, 40.0)
-                .flatMap(left -> Stream.of(20.0, 30.0).map(work -> Forecast.of(
-                                twoVehicles(new Minutes.Certain(left), new Minutes.Certain(work)), Effort.exactly(1, 1))
-                        .of("V2")))
+                .flatMap(left -> Stream.of(20.0, 30.0)
+                        .map(work -> Forecast.of(
+                                        twoVehicles(new Minutes.Certain(left), new Minutes.Certain(work)),
+                                        Effort.exactly(1, 1))
+                                .of("V2")))
                 .mapToDouble(outlook -> outlook.drivers().getOrDefault(Cause.PLACE, 0.0))
                 .average()
                 .orElseThrow();
@@ -175,15 +178,19 @@ class ForecastTest {
                 WorkingTime.always(),
                 stages(2),
                 IntStream.range(0, vehicles)
-                        .mapToObj(one ->
-                                Vehicle.of("V" + one, new Whereabouts.Waiting(0), Collections.nCopies(2, visit)))
+                        .mapToObj(
+                                one -> Vehicle.of("V" + one, new Whereabouts.Waiting(0), Collections.nCopies(2, visit)))
                         .toList(),
                 List.of());
         var forecast = Forecast.of(line, Effort.exactly(3, 500));
         double early = forecast.of("V99").finish().mean();
         double late = forecast.of("V399").finish().mean();
 
-        double standardError = forecast.of("V399").finish().laterThan(forecast.of("V99").finish()).halfWidth() / 1.96;
+        double standardError = forecast.of("V399")
+                        .finish()
+                        .laterThan(forecast.of("V99").finish())
+                        .halfWidth()
+                / 1.96;
         assertThat((late - early) / 300).isCloseTo(100 / 0.878567467125, within(3 * standardError / 300));
         assertThat(standardError / 300).isLessThan(0.1);
     }
@@ -193,10 +200,7 @@ class ForecastTest {
                 WorkingTime.always(),
                 stages(2),
                 List.of(
-                        Vehicle.of(
-                                "V1",
-                                new Whereabouts.AtWork(1, 0),
-                                List.of(Visit.passingThrough(), Visit.of(left))),
+                        Vehicle.of("V1", new Whereabouts.AtWork(1, 0), List.of(Visit.passingThrough(), Visit.of(left))),
                         Vehicle.of(
                                 "V2",
                                 new Whereabouts.AtWork(0, 0),

@@ -26,7 +26,8 @@ public final class ForecastScore implements Calculation<ForecastScore.Inputs, Fo
     private static final double CONFIDENCE = 0.95;
 
     /** @param samples the draws of each forecast, in the order of the outcomes; not each needs as many */
-    public record Inputs(@Size(from = 1) List<Double> outcomes, List<@Size(from = 1, to = 100_000) List<Double>> samples)
+    public record Inputs(
+            @Size(from = 1) List<Double> outcomes, List<@Size(from = 1, to = 100_000) List<Double>> samples)
             implements Checked {
         public Inputs {
             outcomes = List.copyOf(outcomes);
@@ -71,7 +72,8 @@ public final class ForecastScore implements Calculation<ForecastScore.Inputs, Fo
     public List<Source> sources() {
         return List.of(
                 Source.memory("T. Gneiting and A. E. Raftery, 2007", "continuous ranked probability score"),
-                Source.seen("Help pages of a statistics library", "quantiles of type 7, credited to Hyndman and Fan, 1996"),
+                Source.seen(
+                        "Help pages of a statistics library", "quantiles of type 7, credited to Hyndman and Fan, 1996"),
                 Source.memory("C. J. Clopper and E. S. Pearson, 1934", "exact interval"));
     }
 
@@ -83,7 +85,8 @@ public final class ForecastScore implements Calculation<ForecastScore.Inputs, Fo
     @Override
     public Answer<Results> work(Inputs in) {
         List<double[]> sorted = in.samples().stream()
-                .map(draws -> draws.stream().mapToDouble(Double::doubleValue).sorted().toArray())
+                .map(draws ->
+                        draws.stream().mapToDouble(Double::doubleValue).sorted().toArray())
                 .toList();
         int n = in.outcomes().size();
         double crps = IntStream.range(0, n)
@@ -109,12 +112,7 @@ public final class ForecastScore implements Calculation<ForecastScore.Inputs, Fo
                         ofNearlyAll.low(),
                         ofNearlyAll.high()),
                 Sentence.brief(
-                        "engineering.forecast-score.none",
-                        n,
-                        half.events(),
-                        most.events(),
-                        nearlyAll.events(),
-                        crps),
+                        "engineering.forecast-score.none", n, half.events(), most.events(), nearlyAll.events(), crps),
                 Step.of("crps", "Σ|xᵢ − y| / m − ΣΣ|xᵢ − xⱼ| / 2m², mean of all", crps, "", "n = %s", n),
                 step("coverage50", half, ofHalf),
                 step("coverage80", most, ofMost),
@@ -124,7 +122,8 @@ public final class ForecastScore implements Calculation<ForecastScore.Inputs, Fo
     private static Share held(Inputs in, List<double[]> sorted, double share) {
         double tail = (1 - share) / 2;
         int hits = (int) IntStream.range(0, sorted.size())
-                .filter(one -> Quantile.TYPE_7.of(sorted.get(one), tail) <= in.outcomes().get(one)
+                .filter(one -> Quantile.TYPE_7.of(sorted.get(one), tail)
+                                <= in.outcomes().get(one)
                         && in.outcomes().get(one) <= Quantile.TYPE_7.of(sorted.get(one), 1 - tail))
                 .count();
         return new Share(hits, sorted.size());

@@ -18,7 +18,11 @@ public record Share(int events, int pieces) {
         return events / (double) pieces;
     }
 
-    /** Exact interval by Clopper and Pearson. @param confidence both sides together, between 0 and 1 */
+    /**
+     * Exact interval by Clopper and Pearson.
+     *
+     * @param confidence both sides together, between 0 and 1
+     */
     public Interval exact(double confidence) {
         double tail = (1 - confidence) / 2;
         double low = events == 0
@@ -30,7 +34,11 @@ public record Share(int events, int pieces) {
         return new Interval(low, high);
     }
 
-    /** Interval by Wilson's score. @param confidence both sides together, between 0 and 1 */
+    /**
+     * Interval by Wilson's score.
+     *
+     * @param confidence both sides together, between 0 and 1
+     */
     public Interval score(double confidence) {
         double z = z(confidence);
         double middle = scoreMiddle(z);

@@ -55,7 +55,11 @@ public final class Finish {
         return Arrays.stream(sorted).average().orElseThrow();
     }
 
-    /** Of type 7. @param p from 0 to 1 */
+    /**
+     * Of type 7.
+     *
+     * @param p from 0 to 1
+     */
     public double quantile(double p) {
         return Quantile.TYPE_7.of(sorted, p);
     }
@@ -75,8 +79,7 @@ public final class Finish {
             return new Span(sorted[0], sorted[0]);
         }
         var ranks = RankInterval.of(sorted.length, p, CONFIDENCE);
-        return new Span(
-                sorted[Math.max(1, ranks.lower()) - 1], sorted[Math.min(sorted.length, ranks.upper()) - 1]);
+        return new Span(sorted[Math.max(1, ranks.lower()) - 1], sorted[Math.min(sorted.length, ranks.upper()) - 1]);
     }
 
     /** Of being finished on or before this minute. */

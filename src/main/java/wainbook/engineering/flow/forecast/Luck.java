@@ -39,7 +39,10 @@ final class Luck {
         this.key = Plan.key(vehicle.name());
         this.hold = vehicle.hold();
         this.stopsWork = hold.isPresent() && hold.get().stopsWork();
-        this.booked = vehicle.bookings().keySet().stream().mapToInt(one -> one).sorted().toArray();
+        this.booked = vehicle.bookings().keySet().stream()
+                .mapToInt(one -> one)
+                .sorted()
+                .toArray();
         this.bookedMinute = new double[booked.length];
         for (int i = 0; i < booked.length; i++) {
             bookedMinute[i] = vehicle.bookings().get(booked[i]);
@@ -80,7 +83,11 @@ final class Luck {
         return lineTime.add(0, repair.left(repaired, Draws.uniform(Draws.key(own, BAY))));
     }
 
-    /** The minute at which an appointment is over and passed. @param key of the number that says how often it fails */
+    /**
+     * The minute at which an appointment is over and passed.
+     *
+     * @param key of the number that says how often it fails
+     */
     double kept(int at, double ready, Appointment appointment, long key) {
         double ends = begins(at, ready, appointment) + appointment.lengthMinutes();
         if (appointment.failure() > 0) {

@@ -24,7 +24,8 @@ public record Outlook(
     public Map<Cause, Double> drivers() {
         Map<Cause, Double> all = new EnumMap<>(Cause.class);
         all.putAll(besides);
-        stages.forEach(stage -> stage.meanMinutes().forEach((cause, minutes) -> all.merge(cause, minutes, Double::sum)));
+        stages.forEach(
+                stage -> stage.meanMinutes().forEach((cause, minutes) -> all.merge(cause, minutes, Double::sum)));
         return all;
     }
 

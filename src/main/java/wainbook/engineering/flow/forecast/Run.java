@@ -66,7 +66,10 @@ final class Run {
         finish = new double[plan.vehicles];
     }
 
-    /** @param key of the replication. @param telling whether it shall be known, by visit, what happened; it takes longer */
+    /**
+     * @param key of the replication
+     * @param telling whether it shall be known, by visit, what happened; it takes longer
+     */
     void replicate(long key, boolean telling) {
         told = telling;
         Arrays.fill(count, 0);
@@ -94,9 +97,8 @@ final class Run {
         long mine = Draws.key(key, luck.key);
         own[vehicle] = mine;
         pace[vehicle] = luck.pace(mine);
-        heldUntil[vehicle] = luck.hold.isEmpty()
-                ? Double.NEGATIVE_INFINITY
-                : plan.opened(luck.heldUntil(mine, plan.lineTime));
+        heldUntil[vehicle] =
+                luck.hold.isEmpty() ? Double.NEGATIVE_INFINITY : plan.opened(luck.heldUntil(mine, plan.lineTime));
         Start start = plan.starts[vehicle];
         away[vehicle] = start.comesBack();
         if (start.comesBack() || start.kind() == Start.Kind.ENDS_IN_BAY) {
@@ -169,10 +171,7 @@ final class Run {
                 double rest = plan.work.of(visit).left(start.elapsed() / slow, uniform(own[vehicle], stage, Luck.WORK));
                 cure(visit, worked(stage, ready(vehicle, visit, now), slow * rest));
                 yield presented(
-                        vehicle,
-                        stage,
-                        firstDone[visit],
-                        signature(own[vehicle], stage, Luck.SIGNATURE, cured[visit]));
+                        vehicle, stage, firstDone[visit], signature(own[vehicle], stage, Luck.SIGNATURE, cured[visit]));
             }
             case UNSIGNED -> {
                 firstDone[visit] = now;
@@ -303,12 +302,11 @@ final class Run {
 
     private void finish(int vehicle) {
         Start start = plan.starts[vehicle];
-        double minute =
-                switch (start.kind()) {
-                    case FINISHED, BEHIND -> start.minute();
-                    case ENDS_IN_BAY -> outOfBay[vehicle];
-                    default -> plan.minute(left[vehicle * plan.stages + last]);
-                };
+        double minute = switch (start.kind()) {
+            case FINISHED, BEHIND -> start.minute();
+            case ENDS_IN_BAY -> outOfBay[vehicle];
+            default -> plan.minute(left[vehicle * plan.stages + last]);
+        };
         through[vehicle] = minute;
         if (start.kind() != Start.Kind.FINISHED) {
             int next = start.kind() == Start.Kind.BEHIND ? start.stage() : 0;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import wainbook.engineering.flow.forecast.model.Minutes;
 
 /** Times to draw, the histories among them side by side in one array. */
@@ -19,7 +18,7 @@ final class Tables {
         times = all.toArray(Minutes[]::new);
         begin = new int[times.length];
         size = new int[times.length];
-        Map<Minutes, Integer> laid = new IdentityHashMap<>();
+        IdentityHashMap<Minutes, Integer> laid = new IdentityHashMap<>();
         var parts = new ArrayList<double[]>();
         int length = 0;
         for (int i = 0; i < times.length; i++) {

@@ -11,7 +11,15 @@ import wainbook.engineering.flow.forecast.model.WorkingTime;
  */
 final class Tally {
 
-    private static final int CAUSES = Cause.values().length;
+    private static final Map<Cause, Integer> PLACES = new EnumMap<>(Cause.class);
+
+    static {
+        for (Cause cause : Cause.values()) {
+            PLACES.put(cause, PLACES.size());
+        }
+    }
+
+    private static final int CAUSES = PLACES.size();
 
     private final Plan plan;
     private final WorkingTime time;
@@ -67,21 +75,23 @@ final class Tally {
         return means(besides, vehicle, counted[vehicle]);
     }
 
-    /** Books the time before the first stage. @return the open minute at which the vehicle reaches it */
+    /**
+     * Books the time before the first stage.
+     *
+     * @return the open minute at which the vehicle reaches it
+     */
     private double before(Run run, int vehicle, Start start) {
-        double reached =
-                switch (start.kind()) {
-                    case WAITING, BEFORE, BEHIND -> start.minute();
-                    case COMES_BACK, ENDS_IN_BAY -> run.outOfBay[vehicle];
-                    default -> 0;
-                };
-        Cause cause =
-                switch (start.kind()) {
-                    case WAITING -> Cause.RELEASE;
-                    case BEFORE -> Cause.TRANSPORT;
-                    case BEHIND -> Cause.APPOINTMENT;
-                    default -> Cause.BAY;
-                };
+        double reached = switch (start.kind()) {
+            case WAITING, BEFORE, BEHIND -> start.minute();
+            case COMES_BACK, ENDS_IN_BAY -> run.outOfBay[vehicle];
+            default -> 0;
+        };
+        Cause cause = switch (start.kind()) {
+            case WAITING -> Cause.RELEASE;
+            case BEFORE -> Cause.TRANSPORT;
+            case BEHIND -> Cause.APPOINTMENT;
+            default -> Cause.BAY;
+        };
         beside(vehicle, cause, 0, reached);
         return plan.opened(reached);
     }
@@ -91,7 +101,8 @@ final class Tally {
         Start start = plan.starts[vehicle];
         double begun = run.begun[visit];
         book(visit, Cause.PLACE, reached, begun);
-        boolean worked = !plan.passing[visit] && (stage > start.stage() || start.kind().works());
+        boolean worked =
+                !plan.passing[visit] && (stage > start.stage() || start.kind().works());
         if (worked) {
             double parts = Math.min(Math.max(begun, plan.notBefore[visit]), run.firstDone[visit]);
             double held = plan.luck[vehicle].stopsWork ? Math.max(parts, run.heldUntil[vehicle]) : parts;
@@ -120,13 +131,14 @@ final class Tally {
     /** @param from and {@code to}: open minutes */
     private void book(int visit, Cause cause, double from, double to) {
         if (to > from) {
-            atStages[visit * CAUSES + cause.ordinal()] += time.worked(plan.minute(to)) - time.worked(plan.minute(from));
+            atStages[visit * CAUSES + PLACES.get(cause)] +=
+                    time.worked(plan.minute(to)) - time.worked(plan.minute(from));
         }
     }
 
     private void beside(int vehicle, Cause cause, double from, double to) {
         if (to > from) {
-            besides[vehicle * CAUSES + cause.ordinal()] += time.worked(to) - time.worked(from);
+            besides[vehicle * CAUSES + PLACES.get(cause)] += time.worked(to) - time.worked(from);
         }
     }
 
@@ -139,7 +151,7 @@ final class Tally {
     private static Map<Cause, Double> means(double[] sums, int at, int counted) {
         Map<Cause, Double> means = new EnumMap<>(Cause.class);
         for (Cause cause : Cause.values()) {
-            double sum = sums[at * CAUSES + cause.ordinal()];
+            double sum = sums[at * CAUSES + PLACES.get(cause)];
             if (sum > 0) {
                 means.put(cause, sum / counted);
             }

@@ -38,12 +38,11 @@ public final class History {
         List<Finished> own = of(kind, all);
         var basis = new Basis(ground(own.size(), all.size()), own.size(), all.size());
         double level = level(kind, stage);
-        Minutes minutes =
-                switch (basis.ground()) {
-                    case OWN -> drawn(own, plannedMinutes, level, level);
-                    case POOLED -> pooled(all, plannedMinutes, level);
-                    case PLANNED -> Lognormal.ofMean(plannedMinutes, statedCv);
-                };
+        Minutes minutes = switch (basis.ground()) {
+            case OWN -> drawn(own, plannedMinutes, level, level);
+            case POOLED -> pooled(all, plannedMinutes, level);
+            case PLANNED -> Lognormal.ofMean(plannedMinutes, statedCv);
+        };
         return new Times(minutes, basis);
     }
 

@@ -8,13 +8,21 @@ public final class Crps {
 
     private Crps() {}
 
-    /** With 2 m² below the double sum: the score of the draws as they are. @param sorted rising, at least one */
+    /**
+     * With 2 m² below the double sum: the score of the draws as they are.
+     *
+     * @param sorted rising, at least one
+     */
     public static double plain(double[] sorted, double outcome) {
         double m = sorted.length;
         return distance(sorted, outcome) - apart(sorted, outcome) / (m * m);
     }
 
-    /** With 2 m (m − 1): the score that more draws of the same law would come to. @param sorted rising, at least two */
+    /**
+     * With 2 m (m − 1): the score that more draws of the same law would come to.
+     *
+     * @param sorted rising, at least two
+     */
     public static double fair(double[] sorted, double outcome) {
         double m = sorted.length;
         return distance(sorted, outcome) - apart(sorted, outcome) / (m * (m - 1));

@@ -9,7 +9,10 @@ import org.apache.commons.statistics.distribution.TDistribution;
  */
 public record PairedDifference(double mean, double halfWidth, int pairs) {
 
-    /** @param before and {@code after}: as many, in the same order. @param confidence between 0 and 1 */
+    /**
+     * @param before and {@code after}: as many, in the same order
+     * @param confidence between 0 and 1
+     */
     public static PairedDifference of(double[] before, double[] after, double confidence) {
         int n = before.length;
         if (n == 0 || after.length != n) {

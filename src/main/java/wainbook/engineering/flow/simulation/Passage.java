@@ -37,7 +37,11 @@ public final class Passage {
         }
     }
 
-    /** Sends the next vehicle through. @param work minutes at each stage */
+    /**
+     * Sends the next vehicle through.
+     *
+     * @param work minutes at each stage
+     */
     public void next(double releasedAt, double[] work) {
         vehicles++;
         int last = work.length - 1;

@@ -101,13 +101,17 @@ class ForecastLawsTest {
             Line line = i % 2 == 0 ? RandomLines.varying(random) : RandomLines.certain(random);
             var forecast = Forecast.of(line, Effort.exactly(seed, 50));
             for (Outlook outlook : forecast.vehicles()) {
-                double all = outlook.drivers().values().stream().mapToDouble(one -> one).sum();
+                double all = outlook.drivers().values().stream()
+                        .mapToDouble(one -> one)
+                        .sum();
                 double mean = Arrays.stream(outlook.finish().sorted())
                         .map(line.working()::worked)
                         .average()
                         .orElseThrow();
 
-                assertThat(all).as(outlook.vehicle()).isCloseTo(mean - line.working().worked(0), within(1e-6));
+                assertThat(all)
+                        .as(outlook.vehicle())
+                        .isCloseTo(mean - line.working().worked(0), within(1e-6));
             }
         }
     }
@@ -141,11 +145,13 @@ class ForecastLawsTest {
         String vehicle = line.vehicles().get(line.vehicles().size() - 1).name();
         var before = Forecast.of(line, Effort.exactly(11, 1000)).of(vehicle).finish();
         var after = Forecast.of(changed, Effort.exactly(11, 1000)).of(vehicle).finish();
-        var otherLuck = Forecast.of(changed, Effort.exactly(12, 1000)).of(vehicle).finish();
+        var otherLuck =
+                Forecast.of(changed, Effort.exactly(12, 1000)).of(vehicle).finish();
         PairedDifference paired = after.laterThan(before);
 
         assertThat(paired.mean()).isNegative();
-        assertThat(paired.halfWidth()).isLessThan(0.6 * otherLuck.laterThan(before).halfWidth());
+        assertThat(paired.halfWidth())
+                .isLessThan(0.6 * otherLuck.laterThan(before).halfWidth());
     }
 
     @Test
@@ -157,8 +163,9 @@ class ForecastLawsTest {
         var before = Forecast.of(line, Effort.exactly(1, 300));
         var after = Forecast.of(line.withVehicles(more), Effort.exactly(1, 300));
 
-        line.vehicles().forEach(one -> assertThat(after.of(one.name()).finish().sorted())
-                .containsExactly(before.of(one.name()).finish().sorted()));
+        line.vehicles()
+                .forEach(one -> assertThat(after.of(one.name()).finish().sorted())
+                        .containsExactly(before.of(one.name()).finish().sorted()));
     }
 
     /** A job of 100 ± 20 % that has taken 150: its vehicle is rather a slow one, and so is what it still has to do. */
@@ -221,14 +228,20 @@ class ForecastLawsTest {
                 double begun = first ? 0 : Math.max(here, before(leavings.get(i), stage.stations()));
                 double gate = begun;
                 if (first && start.kind() == Start.Kind.UNSIGNED && !visit.passing()) {
-                    gate = stage.signing().add(Math.max(0, visit.notBeforeMinute()), stage.signature().at(0));
+                    gate = stage.signing()
+                            .add(
+                                    Math.max(0, visit.notBeforeMinute()),
+                                    stage.signature().at(0));
                 } else if (!visit.passing() && !(first && start.kind() == Start.Kind.SIGNED)) {
                     double from = Math.max(begun, visit.notBeforeMinute());
-                    double work = first ? visit.work().left(start.elapsed(), 0) : visit.work().at(0);
+                    double work = first
+                            ? visit.work().left(start.elapsed(), 0)
+                            : visit.work().at(0);
                     double done = work > 0
                             ? stage.working().add(from, work)
                             : stage.working().next(from);
-                    gate = stage.signing().add(done + visit.curingMinutes(), stage.signature().at(0));
+                    gate = stage.signing()
+                            .add(done + visit.curingMinutes(), stage.signature().at(0));
                 }
                 here = gate;
                 if (i < last) {

@@ -68,8 +68,7 @@ class HoldsBaysAppointmentsTest {
         Stage stage = Stage.of("S", ALWAYS)
                 .withSignature(ALWAYS, new Minutes.Certain(5))
                 .withRefusal(0.2, new Minutes.Certain(40));
-        Line line = new Line(
-                ALWAYS, List.of(stage), List.of(vehicle("V", new Whereabouts.Waiting(0), 60)), List.of());
+        Line line = new Line(ALWAYS, List.of(stage), List.of(vehicle("V", new Whereabouts.Waiting(0), 60)), List.of());
         Outlook outlook = Forecast.of(line, Effort.exactly(3, 10_000)).of("V");
 
         assertThat(outlook.finish().sorted()[0]).isEqualTo(65);
@@ -109,7 +108,8 @@ class HoldsBaysAppointmentsTest {
 
         assertThat(finish(line)).isEqualTo(200 + 30 + 45);
         assertThat(finish(line.with(vehicle.booked(Map.of(0, 100.0))))).isEqualTo(100 + 30 + 45);
-        assertThat(finish(line.with(vehicle("V", new Whereabouts.BehindTheLine(1, 10), 90)))).isEqualTo(55);
+        assertThat(finish(line.with(vehicle("V", new Whereabouts.BehindTheLine(1, 10), 90))))
+                .isEqualTo(55);
         var failing = new Appointment("test", slots, 30, 0, 0.5, 60);
         Outlook outlook = Forecast.of(
                         new Line(ALWAYS, List.of(Stage.of("S", ALWAYS)), List.of(vehicle), List.of(failing)),
@@ -122,7 +122,8 @@ class HoldsBaysAppointmentsTest {
 
     @Test
     void odds_never_make_certain() {
-        Outlook outlook = outlook(line(vehicle("V", new Whereabouts.AtWork(0, 0), 60).promisedFor(1000)));
+        Outlook outlook =
+                outlook(line(vehicle("V", new Whereabouts.AtWork(0, 0), 60).promisedFor(1000)));
 
         assertThat(outlook.promise().orElseThrow().share()).isLessThan(1);
         assertThat(outlook.finish().by(-5).share()).isPositive();

@@ -40,13 +40,20 @@ final class RandomLines {
                         .withStations(random.nextInt(1, 3))
                         .withPlacesAfter(random.nextInt(0, 2))
                         .withTransport(random.nextInt(0, 10))
-                        .withSignature(DAYS, Minutes.Drawn.of(random.doubles(12, 1, 30).boxed().toList()))
+                        .withSignature(
+                                DAYS,
+                                Minutes.Drawn.of(
+                                        random.doubles(12, 1, 30).boxed().toList()))
                         .withRefusal(0.1, new Lognormal(20, 0.3)))
                 .toList();
-        return line(random, stages, () -> Visit.of(
-                random.nextBoolean()
-                        ? Lognormal.ofMean(random.nextDouble(40, 120), 0.3)
-                        : Minutes.Drawn.of(random.doubles(20, 40, 120).boxed().toList())));
+        return line(
+                random,
+                stages,
+                () -> Visit.of(
+                        random.nextBoolean()
+                                ? Lognormal.ofMean(random.nextDouble(40, 120), 0.3)
+                                : Minutes.Drawn.of(
+                                        random.doubles(20, 40, 120).boxed().toList())));
     }
 
     /** Certain times, each stage and its signers with hours and down time of their own. */
@@ -58,11 +65,15 @@ final class RandomLines {
                         .withPlacesAfter(random.nextInt(0, 2))
                         .withSignature(hours(random), new Minutes.Certain(random.nextInt(0, 20))))
                 .toList();
-        return line(random, stages, () -> random.nextInt(6) == 0
-                ? Visit.passingThrough()
-                : Visit.of(new Minutes.Certain(random.nextInt(40, 300)))
-                        .withCuring(random.nextInt(4) == 0 ? random.nextInt(1, 900) : 0)
-                        .notBefore(random.nextInt(5) == 0 ? random.nextInt(0, 3000) : Double.NEGATIVE_INFINITY));
+        return line(
+                random,
+                stages,
+                () -> random.nextInt(6) == 0
+                        ? Visit.passingThrough()
+                        : Visit.of(new Minutes.Certain(random.nextInt(40, 300)))
+                                .withCuring(random.nextInt(4) == 0 ? random.nextInt(1, 900) : 0)
+                                .notBefore(
+                                        random.nextInt(5) == 0 ? random.nextInt(0, 3000) : Double.NEGATIVE_INFINITY));
     }
 
     private static WorkingTime hours(SplittableRandom random) {
@@ -76,27 +87,25 @@ final class RandomLines {
         var vehicles = new ArrayList<Vehicle>();
         for (int stage = stages.size() - 1; stage >= 0; stage--) {
             if (random.nextInt(3) > 0) {
-                Whereabouts at =
-                        switch (random.nextInt(4)) {
-                            case 0 -> new Whereabouts.Unsigned(stage, 0);
-                            case 1 -> new Whereabouts.Signed(stage);
-                            default -> new Whereabouts.AtWork(stage, random.nextInt(0, 2) * 30);
-                        };
+                Whereabouts at = switch (random.nextInt(4)) {
+                    case 0 -> new Whereabouts.Unsigned(stage, 0);
+                    case 1 -> new Whereabouts.Signed(stage);
+                    default -> new Whereabouts.AtWork(stage, random.nextInt(0, 2) * 30);
+                };
                 vehicles.add(vehicle("on" + stage, at, stages.size(), visit));
             }
         }
         for (int i = 0; i < random.nextInt(1, 8); i++) {
-            vehicles.add(vehicle(
-                    "in front " + i, new Whereabouts.Waiting(random.nextInt(0, 3000)), stages.size(), visit));
+            vehicles.add(
+                    vehicle("in front " + i, new Whereabouts.Waiting(random.nextInt(0, 3000)), stages.size(), visit));
         }
         return new Line(DAYS, stages, vehicles, List.of());
     }
 
-    private static Vehicle vehicle(
-            String name,
-            Whereabouts at,
-            int stages,
-            Supplier<Visit> visit) {
-        return Vehicle.of(name, at, IntStream.range(0, stages).mapToObj(one -> visit.get()).toList());
+    private static Vehicle vehicle(String name, Whereabouts at, int stages, Supplier<Visit> visit) {
+        return Vehicle.of(
+                name,
+                at,
+                IntStream.range(0, stages).mapToObj(one -> visit.get()).toList());
     }
 }

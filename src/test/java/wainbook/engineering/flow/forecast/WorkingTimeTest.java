@@ -70,7 +70,8 @@ class WorkingTimeTest {
 
     @Test
     void fits_what_may_not_be_broken_off_into_one_interval() {
-        WorkingTime slots = WorkingTime.of(List.of(new Interval(100, 160), new Interval(160, 220), new Interval(500, 560)));
+        WorkingTime slots =
+                WorkingTime.of(List.of(new Interval(100, 160), new Interval(160, 220), new Interval(500, 560)));
 
         assertThat(slots.fitting(0, 60)).isEqualTo(100);
         assertThat(slots.fitting(101, 60)).isEqualTo(160);
@@ -105,8 +106,8 @@ class WorkingTimeTest {
             double expected = to == works.length ? Double.POSITIVE_INFINITY : to + 1;
 
             assertThat(time.add(from, minutes)).isEqualTo(expected);
-            assertThat(time.worked(from))
-                    .isEqualTo(IntStream.range(0, from).filter(one -> works[one]).count());
+            assertThat(time.worked(from)).isEqualTo((double)
+                    IntStream.range(0, from).filter(one -> works[one]).count());
             assertThat(time.next(from))
                     .isEqualTo(IntStream.range(from, works.length)
                             .filter(one -> works[one])

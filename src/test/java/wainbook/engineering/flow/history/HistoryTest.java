@@ -49,7 +49,8 @@ class HistoryTest {
 
         assertThat(times.basis()).isEqualTo(new Basis(Basis.Ground.POOLED, 1, 20));
         assertThat(times.minutes().at(0.5)).isCloseTo(100 * Math.pow(2, 1.0 / 6), within(1e-9));
-        assertThat(new History(all, CV).times("van", "S1", 100).minutes().at(0.5)).isCloseTo(100, within(1e-9));
+        assertThat(new History(all, CV).times("van", "S1", 100).minutes().at(0.5))
+                .isCloseTo(100, within(1e-9));
     }
 
     /** Vehicles with a factor of sd 0.2 and stages of 0.1 about it: found again, and put together as wide as they were. */
@@ -69,11 +70,13 @@ class HistoryTest {
         assertThat(history.spread().between()).isCloseTo(0.2, within(0.03));
         assertThat(history.spread().within()).isCloseTo(0.1, within(0.01));
         double[] drawn = ((Minutes.Drawn) history.times("bus", "S1", 80).minutes()).values();
-        assertThat(Lognormal.fitted(IntStream.range(0, drawn.length).mapToObj(i -> drawn[i]).toList())
+        assertThat(Lognormal.fitted(IntStream.range(0, drawn.length)
+                                .mapToObj(i -> drawn[i])
+                                .toList())
                         .sigma())
                 .isCloseTo(0.1, within(0.015));
-        Pace slow = history.pace(List.of(
-                new Finished("X", "bus", "S1", 120, 80), new Finished("X", "bus", "S2", 120, 80)));
+        Pace slow =
+                history.pace(List.of(new Finished("X", "bus", "S1", 120, 80), new Finished("X", "bus", "S2", 120, 80)));
         assertThat(slow.median()).isBetween(1.35, 1.5);
         assertThat(slow.sigma()).isLessThan(0.08);
         assertThat(history.pace(List.of()).sigma()).isEqualTo(history.spread().between());
@@ -88,8 +91,7 @@ class HistoryTest {
     private static List<Finished> records(int count, double planned, long seed) {
         var random = new SplittableRandom(seed);
         return IntStream.range(0, count)
-                .mapToObj(one ->
-                        new Finished("V" + one, "bus", "S1", planned * random.nextDouble(0.7, 1.6), planned))
+                .mapToObj(one -> new Finished("V" + one, "bus", "S1", planned * random.nextDouble(0.7, 1.6), planned))
                 .toList();
     }
 }

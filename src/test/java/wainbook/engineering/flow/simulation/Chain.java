@@ -10,7 +10,11 @@ import java.util.function.Function;
 /** A Markov chain in continuous time, solved exactly: the long-run shares of its states, and how often something leaves. */
 public final class Chain<S> {
 
-    /** One way on from a state. @param leaves how many vehicles leave the line with it */
+    /**
+     * One way on from a state.
+     *
+     * @param leaves how many vehicles leave the line with it
+     */
     public record Step<S>(S to, double rate, int leaves) {}
 
     private static final double SETTLED = 1e-14;

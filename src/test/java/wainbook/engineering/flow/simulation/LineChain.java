@@ -31,7 +31,10 @@ public final class LineChain {
         this.phases = phases;
     }
 
-    /** @param rates pieces of work a minute at each station. @param phases 1 for exponential work */
+    /**
+     * @param rates pieces of work a minute at each station
+     * @param phases 1 for exponential work
+     */
     public static Chain<State> of(double[] rates, int[] rooms, int phases) {
         var line = new LineChain(rates, rooms, phases);
         int[] first = new int[2 * rates.length - 1];

@@ -15,7 +15,29 @@ class PassageLawsTest {
     private static final int CASES = 200;
 
     /** Stations, places and work of one line. */
-    private record Line(int[] servers, int[] rooms, double[][] work) {
+    private static final class Line {
+
+        private final int[] servers;
+        private final int[] rooms;
+        private final double[][] work;
+
+        Line(int[] servers, int[] rooms, double[][] work) {
+            this.servers = servers;
+            this.rooms = rooms;
+            this.work = work;
+        }
+
+        int[] servers() {
+            return servers;
+        }
+
+        int[] rooms() {
+            return rooms;
+        }
+
+        double[][] work() {
+            return work;
+        }
 
         static Line any(SplittableRandom random, int mostServers) {
             int stages = random.nextInt(1, 7);

@@ -18,7 +18,10 @@ public record Appointment(
         double rebookingMinutes) {
 
     public Appointment {
-        if (!(lengthMinutes >= 0) || !(noticeMinutes >= 0) || !(rebookingMinutes >= 0) || !(failure >= 0 && failure < 1)) {
+        if (!(lengthMinutes >= 0)
+                || !(noticeMinutes >= 0)
+                || !(rebookingMinutes >= 0)
+                || !(failure >= 0 && failure < 1)) {
             throw new IllegalArgumentException("no appointment is like " + name);
         }
     }

@@ -12,8 +12,7 @@ import java.util.stream.IntStream;
  *     anywhere
  * @param appointments that every vehicle needs after the line, in their order
  */
-public record Line(
-        WorkingTime working, List<Stage> stages, List<Vehicle> vehicles, List<Appointment> appointments) {
+public record Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicles, List<Appointment> appointments) {
 
     public Line {
         stages = List.copyOf(stages);
@@ -22,8 +21,8 @@ public record Line(
         var names = new HashSet<String>();
         for (Vehicle vehicle : vehicles) {
             if (vehicle.visits().size() != stages.size()) {
-                throw new IllegalArgumentException(vehicle.name() + " has " + vehicle.visits().size() + " visits for "
-                        + stages.size() + " stages");
+                throw new IllegalArgumentException(vehicle.name() + " has "
+                        + vehicle.visits().size() + " visits for " + stages.size() + " stages");
             }
             if (!names.add(vehicle.name())) {
                 throw new IllegalArgumentException("two vehicles are called " + vehicle.name());

@@ -9,7 +9,11 @@ public sealed interface Minutes permits Minutes.Certain, Minutes.Drawn, Lognorma
     /** @param u from 0 up to but not 1 */
     double at(double u);
 
-    /** What is still left after so many minutes, given that it is not over. @param u from 0 up to but not 1 */
+    /**
+     * What is still left after so many minutes, given that it is not over.
+     *
+     * @param u from 0 up to but not 1
+     */
     double left(double elapsed, double u);
 
     /** The chance that it takes longer than this. */
@@ -62,7 +66,8 @@ public sealed interface Minutes permits Minutes.Certain, Minutes.Drawn, Lognorma
         }
 
         public static Drawn of(List<Double> values) {
-            return new Drawn(values.stream().mapToDouble(Double::doubleValue).sorted().toArray());
+            return new Drawn(
+                    values.stream().mapToDouble(Double::doubleValue).sorted().toArray());
         }
 
         /** Rising. */

@@ -36,8 +36,7 @@ public record Stage(
     }
 
     public Stage withStations(int several) {
-        return new Stage(
-                name, several, placesAfter, transportMinutes, working, signing, signature, refusal, again);
+        return new Stage(name, several, placesAfter, transportMinutes, working, signing, signature, refusal, again);
     }
 
     public Stage withPlacesAfter(int places) {

@@ -61,7 +61,11 @@ public final class WorkingTime {
         return intervals;
     }
 
-    /** The same with these times cut out: what was begun goes on after them. @param cuts in any order, overlapping or not */
+    /**
+     * The same with these times cut out: what was begun goes on after them.
+     *
+     * @param cuts in any order, overlapping or not
+     */
     public WorkingTime without(List<Interval> cuts) {
         List<Interval> left = intervals;
         for (Interval cut : cuts) {
