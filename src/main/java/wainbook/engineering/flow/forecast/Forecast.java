@@ -58,18 +58,21 @@ public record Forecast(Effort effort, int replications, boolean precise, List<Ou
         Forecast forecast() {
             int made = 0;
             boolean precise = false;
+            List<Finish> finishes = List.of();
             while (made < effort.most() && !precise) {
                 int wanted = made == 0 ? effort.least() : Math.min(effort.most(), 2 * made);
                 replicate(made, wanted);
                 made = wanted;
-                precise = precise(made);
+                finishes = finishes(made);
+                precise = precise(finishes, made);
             }
-            int replications = made;
+            int kept = Math.min(made, effort.drawn());
             var tally = Tally.sum(plan, tallies);
+            List<Finish> all = finishes;
             List<Outlook> outlooks = vehicles()
-                    .mapToObj(vehicle -> outlook(vehicle, replications, tally))
+                    .mapToObj(vehicle -> outlook(vehicle, all.get(vehicle), kept, tally))
                     .toList();
-            return new Forecast(effort, replications, precise, outlooks);
+            return new Forecast(effort, made, precise, outlooks);
         }
 
         private void replicate(int from, int to) {
@@ -96,17 +99,21 @@ public record Forecast(Effort effort, int replications, boolean precise, List<Ou
             return tally;
         }
 
-        private boolean precise(int made) {
+        private List<Finish> finishes(int made) {
+            return vehicles()
+                    .mapToObj(vehicle -> plan.starts[vehicle].kind() == Start.Kind.FINISHED
+                            ? Finish.known(plan.starts[vehicle].minute())
+                            : Finish.drawn(Arrays.copyOf(finish[vehicle], made)))
+                    .toList();
+        }
+
+        private boolean precise(List<Finish> finishes, int made) {
             var ranks = RankInterval.of(made, JUDGED, CONFIDENCE);
             return ranks.lower() >= 1
                     && ranks.upper() <= made
-                    && vehicles().allMatch(vehicle -> {
-                        double[] sorted = Arrays.copyOf(finish[vehicle], made);
-                        Arrays.sort(sorted);
-                        return plan.lineTime.worked(sorted[ranks.upper() - 1])
-                                        - plan.lineTime.worked(sorted[ranks.lower() - 1])
-                                <= effort.toleranceMinutes();
-                    });
+                    && finishes.stream().map(one -> one.certainty(JUDGED)).allMatch(one ->
+                            plan.lineTime.worked(one.highMinute()) - plan.lineTime.worked(one.lowMinute())
+                                    <= effort.toleranceMinutes());
         }
 
         private IntStream vehicles() {
@@ -114,19 +121,15 @@ public record Forecast(Effort effort, int replications, boolean precise, List<Ou
             return effort.parallel() ? all.parallel() : all;
         }
 
-        private Outlook outlook(int at, int replications, Tally tally) {
+        private Outlook outlook(int at, Finish own, int kept, Tally tally) {
             Vehicle vehicle = line.vehicles().get(at);
-            Start start = plan.starts[at];
-            Finish known = start.kind() == Start.Kind.FINISHED
-                    ? Finish.known(start.minute())
-                    : Finish.drawn(Arrays.copyOf(finish[at], replications));
             List<StageTimes> stages = IntStream.range(tally.first(at), plan.stages)
-                    .mapToObj(stage -> drawing.times(at, stage, Math.min(replications, effort.drawn()), tally))
+                    .mapToObj(stage -> drawing.times(at, stage, kept, tally))
                     .toList();
             return new Outlook(
                     vehicle.name(),
-                    known,
-                    vehicle.promised().stream().mapToObj(known::by).findFirst(),
+                    own,
+                    vehicle.promised().stream().mapToObj(own::by).findFirst(),
                     stages,
                     tally.besides(at));
         }
