@@ -167,23 +167,24 @@ public final class SerialLine implements Calculation<SerialLine.Inputs, SerialLi
                 shares(in, spells, Shares::blocked),
                 shares(in, spells, Shares::starved),
                 shares(in, spells, Shares::outOfTurn));
-        Sentence because = half.map(
-                        wide -> Sentence.brief("engineering.serial-line.none", mean, mean - wide, mean + wide))
-                .orElseGet(() -> Sentence.brief("engineering.serial-line.once", mean));
         var throughput = Step.of(
                 "perHour",
                 "60 · mean of vehicles / (last leaves − last of the warm-up leaves)",
                 mean,
                 "",
-                "%s vehicles, %s replications",
+                "vehicles: %s, replications: %s",
                 in.vehicles(),
                 in.replications());
-        return half.map(wide -> found(
-                        results,
-                        because,
-                        throughput,
-                        Step.of("halfWidth", "t(0.975; n − 1) · s / √n", wide, "", "n = %s", in.replications())))
-                .orElseGet(() -> found(results, because, throughput));
+        if (in.certain() || half.isEmpty()) {
+            String key = in.certain() ? "engineering.serial-line.certain" : "engineering.serial-line.once";
+            return found(results, Sentence.brief(key, mean), throughput);
+        }
+        double wide = half.get();
+        return found(
+                results,
+                Sentence.brief("engineering.serial-line.none", mean, mean - wide, mean + wide),
+                throughput,
+                Step.of("halfWidth", "t(0.975; n − 1) · s / √n", wide, "", "n = %s", in.replications()));
     }
 
     /** Each replication hangs on its own key alone, so they may run in any order, on any number of threads. */

@@ -111,9 +111,11 @@ public record Forecast(Effort effort, int replications, boolean precise, List<Ou
             var ranks = RankInterval.of(made, JUDGED, CONFIDENCE);
             return ranks.lower() >= 1
                     && ranks.upper() <= made
-                    && finishes.stream().map(one -> one.certainty(JUDGED)).allMatch(one ->
-                            plan.lineTime.worked(one.highMinute()) - plan.lineTime.worked(one.lowMinute())
-                                    <= effort.toleranceMinutes());
+                    && finishes.stream()
+                            .map(one -> one.certainty(JUDGED))
+                            .allMatch(one ->
+                                    plan.lineTime.worked(one.highMinute()) - plan.lineTime.worked(one.lowMinute())
+                                            <= effort.toleranceMinutes());
         }
 
         private IntStream vehicles() {
