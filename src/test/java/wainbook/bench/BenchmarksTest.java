@@ -72,6 +72,11 @@ class BenchmarksTest {
     }
 
     @Test
+    void forecasting_the_line() throws Exception {
+        take(ForecastingTheLine.comparisons());
+    }
+
+    @Test
     void recording_an_entry() throws Exception {
         String sentence = vehicle.texts().get(vehicle.texts().size() - 1);
         try (var rows = new PlainRows();

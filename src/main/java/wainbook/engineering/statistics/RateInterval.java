@@ -2,8 +2,6 @@ package wainbook.engineering.statistics;
 
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.statistics.distribution.BetaDistribution;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 import wainbook.engineering.Answer;
 import wainbook.engineering.Calculation;
 import wainbook.engineering.Checked;
@@ -56,31 +54,19 @@ public final class RateInterval implements Calculation<RateInterval.Inputs, Rate
 
     @Override
     public Answer<Results> work(Inputs in) {
-        double n = in.pieces();
-        double rate = in.events() / n;
-        double tail = (1 - in.confidence()) / 2;
-        double z = NormalDistribution.of(0, 1).inverseSurvivalProbability(tail);
-        double middle = (rate + z * z / (2 * n)) / (1 + z * z / n);
-        double half = z * Math.sqrt(rate * (1 - rate) / n + z * z / (4 * n * n)) / (1 + z * z / n);
-        double exactLow = in.events() == 0
-                ? 0
-                : BetaDistribution.of(in.events(), n - in.events() + 1).inverseCumulativeProbability(tail);
-        double exactHigh = in.events() == in.pieces()
-                ? 1
-                : BetaDistribution.of(in.events() + 1, n - in.events()).inverseSurvivalProbability(tail);
-        Optional<Double> none =
-                in.events() == 0 ? Optional.of(-Math.expm1(Math.log(1 - in.confidence()) / n)) : Optional.empty();
+        var share = new Share(in.events(), in.pieces());
+        double rate = share.rate();
+        double z = Share.z(in.confidence());
+        Share.Interval score = share.score(in.confidence());
+        Share.Interval exact = share.exact(in.confidence());
+        Optional<Double> none = in.events() == 0
+                ? Optional.of(-Math.expm1(Math.log(1 - in.confidence()) / in.pieces()))
+                : Optional.empty();
         return found(
-                new Results(
-                        rate,
-                        in.events() == 0 ? 0 : middle - half,
-                        in.events() == in.pieces() ? 1 : middle + half,
-                        exactLow,
-                        exactHigh,
-                        none),
-                Sentence.brief("engineering.rate-interval.none", rate, exactLow, exactHigh),
+                new Results(rate, score.low(), score.high(), exact.low(), exact.high(), none),
+                Sentence.brief("engineering.rate-interval.none", rate, exact.low(), exact.high()),
                 Step.of("rate", "events / pieces", rate, "", "%s / %s", in.events(), in.pieces()),
-                Step.of("scoreMiddle", "(r + z²/2n) / (1 + z²/n)", middle, "", "z = %s", z),
-                Step.of("scoreHalf", "z · √(r(1 − r)/n + z²/4n²) / (1 + z²/n)", half, "", "z = %s", z));
+                Step.of("scoreMiddle", "(r + z²/2n) / (1 + z²/n)", share.scoreMiddle(z), "", "z = %s", z),
+                Step.of("scoreHalf", "z · √(r(1 − r)/n + z²/4n²) / (1 + z²/n)", share.scoreHalf(z), "", "z = %s", z));
     }
 }

@@ -26,6 +26,8 @@ import wainbook.engineering.electrical.Precharge;
 import wainbook.engineering.electrical.PrechargeCheck;
 import wainbook.engineering.electrical.VoltageClass;
 import wainbook.engineering.electrical.YCapacitorEnergy;
+import wainbook.engineering.flow.ForecastScore;
+import wainbook.engineering.flow.SerialLine;
 import wainbook.engineering.flow.Takt;
 import wainbook.engineering.measurement.Agreement;
 import wainbook.engineering.measurement.Calibration;
@@ -117,7 +119,9 @@ public class Calculations {
             new DefectRate(),
             new ShortRun(),
             new CapabilityNeeded(),
-            new Takt());
+            new Takt(),
+            new SerialLine(),
+            new ForecastScore());
 
     private final Map<String, Sheet<?, ?>> sheets = new TreeMap<>();
 

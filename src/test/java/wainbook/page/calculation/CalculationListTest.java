@@ -36,7 +36,9 @@ class CalculationListTest {
                         "extension",
                         "vin",
                         "check-character",
-                        "takt");
+                        "takt",
+                        "serial-line",
+                        "forecast-score");
     }
 
     @ParameterizedTest

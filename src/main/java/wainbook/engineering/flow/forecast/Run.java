@@ -1,0 +1,331 @@
+package wainbook.engineering.flow.forecast;
+
+import java.util.Arrays;
+import wainbook.engineering.flow.simulation.Draws;
+
+/**
+ * One replication after another of a line from its state at minute 0 to the last appointment. For the n-th vehicle of stage i, with
+ * m stations there and b places and m′ stations ahead: begun = max(arrived, left(i, n − m)), done = begun + work in the stage's
+ * working time, signed = done + wait in the signers', left = max(signed, left(i, n − 1), left(i + 1, n′ − b − m′)), where n′ counts
+ * those that went ahead to i + 1. Behind the last stage nobody waits for an elder. All minutes are open ones, save those of finish.
+ */
+final class Run {
+
+    private final Plan plan;
+    private final int last;
+
+    /** Leavings of each stage in the order of its vehicles: stage · vehicles + number. */
+    private final double[] leavings;
+
+    private final int[] count;
+    private final long[] own;
+    private final double[] pace;
+    private final boolean[] away;
+    private final double now;
+    private boolean told;
+
+    /** What the last replication did, by visit, if it was told. */
+    final double[] begun;
+
+    final double[] firstDone;
+    final double[] cured;
+    final double[] firstSigned;
+    final double[] done;
+    final double[] signed;
+    final double[] left;
+
+    /** And by vehicle. */
+    final double[] heldUntil;
+
+    final double[] outOfBay;
+    /** In clock minutes: left the line, or ready for its appointments; and done with them. */
+    final double[] through;
+
+    final double[] finish;
+
+    Run(Plan plan) {
+        this.plan = plan;
+        this.last = plan.stages - 1;
+        this.now = plan.opened(0);
+        int visits = plan.vehicles * plan.stages;
+        leavings = new double[visits];
+        count = new int[plan.stages];
+        own = new long[plan.vehicles];
+        pace = new double[plan.vehicles];
+        away = new boolean[plan.vehicles];
+        begun = new double[visits];
+        firstDone = new double[visits];
+        cured = new double[visits];
+        firstSigned = new double[visits];
+        done = new double[visits];
+        signed = new double[visits];
+        left = new double[visits];
+        heldUntil = new double[plan.vehicles];
+        outOfBay = new double[plan.vehicles];
+        through = new double[plan.vehicles];
+        finish = new double[plan.vehicles];
+    }
+
+    /**
+     * @param key of the replication
+     * @param telling whether it shall be known, by visit, what happened; it takes longer
+     */
+    void replicate(long key, boolean telling) {
+        told = telling;
+        Arrays.fill(count, 0);
+        for (int vehicle = 0; vehicle < plan.vehicles; vehicle++) {
+            draw(vehicle, key);
+        }
+        for (int vehicle = 0; vehicle < plan.vehicles; vehicle++) {
+            Start start = plan.starts[vehicle];
+            if (start.kind().inOrder()) {
+                send(vehicle, start);
+            }
+        }
+        for (int stage = 0; stage <= last; stage++) {
+            if (plan.somebodyComesBack[stage]) {
+                letBackIn(stage, Double.POSITIVE_INFINITY);
+            }
+        }
+        for (int vehicle = 0; vehicle < plan.vehicles; vehicle++) {
+            finish(vehicle);
+        }
+    }
+
+    private void draw(int vehicle, long key) {
+        Luck luck = plan.luck[vehicle];
+        long mine = Draws.key(key, luck.key);
+        own[vehicle] = mine;
+        pace[vehicle] = luck.pace(mine);
+        heldUntil[vehicle] =
+                luck.hold.isEmpty() ? Double.NEGATIVE_INFINITY : plan.opened(luck.heldUntil(mine, plan.lineTime));
+        Start start = plan.starts[vehicle];
+        away[vehicle] = start.comesBack();
+        if (start.comesBack() || start.kind() == Start.Kind.ENDS_IN_BAY) {
+            outOfBay[vehicle] = luck.outOfBay(mine, plan.lineTime);
+        }
+    }
+
+    private void send(int vehicle, Start start) {
+        switch (start.kind()) {
+            case WAITING, BEFORE -> {
+                double arrives = plan.opened(start.minute());
+                if (plan.somebodyComesBack[0] && start.kind() == Start.Kind.WAITING) {
+                    letBackIn(0, Math.max(arrives, free(0)));
+                }
+                pass(vehicle, start.stage(), arrives);
+            }
+            default -> {
+                int stage = start.stage();
+                double gate = resumed(vehicle, stage, start);
+                pass(vehicle, stage + 1, leave(vehicle, stage, gate) + plan.transport[stage]);
+            }
+        }
+    }
+
+    /** Through the rest of the line, from this stage on. */
+    private void pass(int vehicle, int first, double arrived) {
+        double here = arrived;
+        long mine = own[vehicle];
+        double slow = pace[vehicle];
+        boolean unhindered = plan.luck[vehicle].hold.isEmpty() && !told;
+        for (int stage = first; stage <= last; stage++) {
+            int visit = vehicle * plan.stages + stage;
+            // Whoever set off to a stage without places has waited for its station already.
+            double begins = stage == first || plan.places[stage] ? Math.max(here, free(stage)) : here;
+            double gate;
+            if (unhindered && plan.plain[visit]) {
+                double work = slow * plan.work.at(visit, uniform(mine, stage, Luck.WORK));
+                double ends = worked(stage, begins, work);
+                gate = presented(vehicle, stage, ends, signature(mine, stage, Luck.SIGNATURE, ends));
+            } else {
+                gate = visited(vehicle, stage, begins);
+            }
+            here = leave(vehicle, stage, gate) + plan.transport[stage];
+        }
+    }
+
+    /** The same at a visit with something to heed, or to tell. */
+    private double visited(int vehicle, int stage, double begins) {
+        int visit = vehicle * plan.stages + stage;
+        begun[visit] = begins;
+        if (plan.passing[visit]) {
+            return all(visit, begins);
+        }
+        double work = pace[vehicle] * plan.work.at(visit, uniform(own[vehicle], stage, Luck.WORK));
+        cure(visit, worked(stage, ready(vehicle, visit, begins), work));
+        return presented(
+                vehicle, stage, firstDone[visit], signature(own[vehicle], stage, Luck.SIGNATURE, cured[visit]));
+    }
+
+    /** The stage in which the vehicle stands at minute 0. */
+    private double resumed(int vehicle, int stage, Start start) {
+        int visit = vehicle * plan.stages + stage;
+        begun[visit] = now;
+        if (plan.passing[visit]) {
+            return all(visit, now);
+        }
+        return switch (start.kind()) {
+            case AT_WORK -> {
+                double slow = pace[vehicle];
+                double rest = plan.work.of(visit).left(start.elapsed() / slow, uniform(own[vehicle], stage, Luck.WORK));
+                cure(visit, worked(stage, ready(vehicle, visit, now), slow * rest));
+                yield presented(
+                        vehicle, stage, firstDone[visit], signature(own[vehicle], stage, Luck.SIGNATURE, cured[visit]));
+            }
+            case UNSIGNED -> {
+                firstDone[visit] = now;
+                cured[visit] = Math.max(now, plan.notBefore[visit]);
+                double u = uniform(own[vehicle], stage, Luck.SIGNATURE);
+                double wait = plan.signature.of(stage).left(start.elapsed(), u);
+                yield presented(vehicle, stage, now, plan.signing[stage].add(cured[visit], wait));
+            }
+            default -> all(visit, now);
+        };
+    }
+
+    private double ready(int vehicle, int visit, double from) {
+        double ready = Math.max(from, plan.notBefore[visit]);
+        return plan.luck[vehicle].stopsWork ? Math.max(ready, heldUntil[vehicle]) : ready;
+    }
+
+    private double worked(int stage, double from, double minutes) {
+        double ends = from + minutes;
+        if (from >= plan.workingFrom[stage] && ends <= plan.workingTo[stage]) {
+            return ends;
+        }
+        return minutes > 0 ? plan.working[stage].add(from, minutes) : plan.working[stage].next(from);
+    }
+
+    private void cure(int visit, double ends) {
+        firstDone[visit] = ends;
+        cured[visit] = plan.curing[visit] > 0 ? plan.opened(plan.minute(ends) + plan.curing[visit]) : ends;
+    }
+
+    /** The gate, signed or refused, until it is signed. */
+    private double presented(int vehicle, int stage, double ready, double first) {
+        double refusal = plan.refusal[stage];
+        double u = refusal > 0 ? uniform(own[vehicle], stage, Luck.REFUSAL) : 0;
+        return told || 1 - u <= refusal ? presented(vehicle, stage, ready, first, u) : first;
+    }
+
+    private double presented(int vehicle, int stage, double ready, double first, double u) {
+        double gate = first;
+        double again = ready;
+        int times = u == 0 ? 0 : (int) (Math.log1p(-u) / Math.log(plan.refusal[stage]));
+        for (int time = 0; time < times; time++) {
+            int purpose = Luck.AGAIN + 2 * time;
+            double work = pace[vehicle] * plan.again.at(stage, uniform(own[vehicle], stage, purpose));
+            again = worked(stage, gate, work);
+            gate = signature(own[vehicle], stage, purpose + 1, again);
+        }
+        if (told) {
+            tell(vehicle * plan.stages + stage, first, again, gate);
+        }
+        return gate;
+    }
+
+    private void tell(int visit, double first, double again, double gate) {
+        firstSigned[visit] = first;
+        done[visit] = again;
+        signed[visit] = gate;
+    }
+
+    private double signature(long mine, int stage, int purpose, double from) {
+        if (plan.signedAtOnce[stage]) {
+            return from;
+        }
+        double wait = plan.signature.at(stage, uniform(mine, stage, purpose));
+        double ends = from + wait;
+        return from >= plan.signingFrom[stage] && ends <= plan.signingTo[stage]
+                ? ends
+                : plan.signing[stage].add(from, wait);
+    }
+
+    /** When the vehicle leaves the stage, with whoever comes back from a bay before it gets to the next. */
+    private double leave(int vehicle, int stage, double gate) {
+        double ready = gate >= heldUntil[vehicle] ? gate : heldUntil[vehicle];
+        int number = count[stage]++;
+        int place = stage * plan.vehicles + number;
+        if (stage == last) {
+            int first = place - number;
+            for (; place > first && leavings[place - 1] > ready; place--) {
+                leavings[place] = leavings[place - 1];
+            }
+        } else {
+            // At a single station the elder left before the work began.
+            ready = number > 0 && plan.stations[stage] > 1 ? Math.max(ready, leavings[place - 1]) : ready;
+            if (plan.somebodyComesBack[stage + 1]) {
+                letBackIn(stage + 1, Math.max(ready, room(stage + 1)));
+            }
+            ready = Math.max(ready, room(stage + 1));
+        }
+        leavings[place] = ready;
+        left[vehicle * plan.stages + stage] = ready;
+        return ready;
+    }
+
+    /** Those who come back to this stage before a vehicle that would set off to it, or begin at it, at this minute. */
+    private void letBackIn(int stage, double leaves) {
+        double until = leaves;
+        for (int next = nextBack(stage, until); next >= 0; next = nextBack(stage, until)) {
+            away[next] = false;
+            pass(next, stage, Math.max(plan.opened(outOfBay[next]), room(stage)));
+            until = Math.max(until, stage == 0 ? free(0) : room(stage));
+        }
+    }
+
+    private int nextBack(int stage, double until) {
+        int next = -1;
+        for (int vehicle = 0; vehicle < plan.vehicles; vehicle++) {
+            if (away[vehicle]
+                    && plan.starts[vehicle].stage() == stage
+                    && plan.opened(outOfBay[vehicle]) <= until
+                    && (next < 0 || outOfBay[vehicle] < outOfBay[next])) {
+                next = vehicle;
+            }
+        }
+        return next;
+    }
+
+    /** When there is room for one more at the stage or on a place in front of it. */
+    private double room(int stage) {
+        int before = count[stage] - plan.room[stage];
+        return before < 0 || stage == 0 ? Double.NEGATIVE_INFINITY : leavings[stage * plan.vehicles + before];
+    }
+
+    /** When a station of the stage is free. */
+    private double free(int stage) {
+        int before = count[stage] - plan.stations[stage];
+        return before < 0 ? Double.NEGATIVE_INFINITY : leavings[stage * plan.vehicles + before];
+    }
+
+    private void finish(int vehicle) {
+        Start start = plan.starts[vehicle];
+        double minute = switch (start.kind()) {
+            case FINISHED, BEHIND -> start.minute();
+            case ENDS_IN_BAY -> outOfBay[vehicle];
+            default -> plan.minute(left[vehicle * plan.stages + last]);
+        };
+        through[vehicle] = minute;
+        if (start.kind() != Start.Kind.FINISHED) {
+            int next = start.kind() == Start.Kind.BEHIND ? start.stage() : 0;
+            for (; next < plan.appointmentKey.length; next++) {
+                minute = plan.luck[vehicle].kept(
+                        next, minute, plan.appointments.get(next), Draws.key(own[vehicle], plan.appointmentKey[next]));
+            }
+        }
+        finish[vehicle] = minute;
+    }
+
+    private double all(int visit, double minute) {
+        firstDone[visit] = minute;
+        cured[visit] = minute;
+        tell(visit, minute, minute, minute);
+        return minute;
+    }
+
+    private double uniform(long mine, int stage, int purpose) {
+        return Draws.uniform(Draws.key(mine, plan.stageKey[stage] + purpose));
+    }
+}

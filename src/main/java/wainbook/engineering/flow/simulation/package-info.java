@@ -1,0 +1,2 @@
+/** Vehicles driven through a line by drawn times, again and again. */
+package wainbook.engineering.flow.simulation;
