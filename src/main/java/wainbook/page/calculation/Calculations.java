@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import wainbook.engineering.Calculation;
+import wainbook.engineering.balance.Balance;
 import wainbook.engineering.electrical.ArcEnergy;
 import wainbook.engineering.electrical.BondBetweenParts;
 import wainbook.engineering.electrical.Bonding;
@@ -117,7 +118,8 @@ public class Calculations {
             new DefectRate(),
             new ShortRun(),
             new CapabilityNeeded(),
-            new Takt());
+            new Takt(),
+            new Balance());
 
     private final Map<String, Sheet<?, ?>> sheets = new TreeMap<>();
 
