@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import wainbook.engineering.Calculation;
+import wainbook.engineering.balance.Balance;
 import wainbook.engineering.electrical.ArcEnergy;
 import wainbook.engineering.electrical.BondBetweenParts;
 import wainbook.engineering.electrical.Bonding;
@@ -121,7 +122,8 @@ public class Calculations {
             new CapabilityNeeded(),
             new Takt(),
             new SerialLine(),
-            new ForecastScore());
+            new ForecastScore(),
+            new Balance());
 
     private final Map<String, Sheet<?, ?>> sheets = new TreeMap<>();
 

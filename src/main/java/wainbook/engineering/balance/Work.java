@@ -1,0 +1,54 @@
+package wainbook.engineering.balance;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be shared out, with the rules of the works.
+ *
+ * @param crew persons at each station, one where the list ends; more shorten a station's time only as its tasks can run side by
+ *     side
+ * @param overrun share of the cycle by which a station may be over for one kind of vehicle, while its average keeps to the cycle;
+ *     absent where only the average counts
+ * @param chance that a station keeps to the cycle, from independent normal times; absent where only means count
+ */
+public record Work(
+        List<Kind> kinds,
+        List<Task> tasks,
+        List<Rule> rules,
+        List<Integer> crew,
+        Optional<Double> overrun,
+        Optional<Double> chance) {
+
+    public Work {
+        kinds = List.copyOf(kinds);
+        tasks = List.copyOf(tasks);
+        rules = List.copyOf(rules);
+        crew = List.copyOf(crew);
+    }
+
+    /** Without kinds and without rules but precedence. */
+    public static Work of(List<Task> tasks) {
+        return new Work(List.of(Kind.ONLY), tasks, List.of(), List.of(), Optional.empty(), Optional.empty());
+    }
+
+    public Work under(List<Rule> others) {
+        return new Work(kinds, tasks, others, crew, overrun, chance);
+    }
+
+    public Work within(double share) {
+        return new Work(kinds, tasks, rules, crew, overrun, Optional.of(share));
+    }
+
+    public Work with(List<Integer> persons) {
+        return new Work(kinds, tasks, rules, persons, overrun, chance);
+    }
+
+    int persons(int station) {
+        return station < crew.size() ? crew.get(station) : 1;
+    }
+
+    int mostPersons() {
+        return crew.stream().mapToInt(Integer::intValue).max().orElse(1);
+    }
+}
