@@ -16,6 +16,7 @@ import wainbook.page.RouteBar;
  * @param since when the state began, as far as the record shows
  * @param minutes working minutes at the station
  * @param settled items of the stage that are settled, of all {@code items}
+ * @param calls for help that are not settled
  */
 public record Standing(
         WorkOrder order,
@@ -25,6 +26,7 @@ public record Standing(
         double allowedMin,
         int settled,
         int items,
+        int calls,
         List<Cause> causes,
         RouteBar bar) {
 
@@ -41,6 +43,7 @@ public record Standing(
                 here.allowedMin(),
                 here.record().map(record -> record.settledCount()).orElse(0),
                 here.record().map(record -> record.items().size()).orElse(0),
+                here.calls().size(),
                 causes,
                 bar);
     }

@@ -61,7 +61,8 @@ class EveryPageTest {
             "/sign-in", Eyes.STRANGER);
 
     /** Not whole pages: a part of the line page, files of evidence, and what leads elsewhere once a works has begun. */
-    private static final Set<String> NO_PAGE = Set.of("/line/stations", "/evidence/{sha256}", "/", "/first-start");
+    private static final Set<String> NO_PAGE =
+            Set.of("/line/stations", "/wall/posts", "/evidence/{sha256}", "/", "/first-start");
 
     /** Where nothing to show is what there is. */
     private static final Set<String> MAY_BE_BARE = Set.of(

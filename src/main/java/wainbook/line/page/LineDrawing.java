@@ -52,12 +52,14 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
             for (Station station : releases.stationsOf(stage.code())) {
                 Optional<Situation> found = line.at(station.code());
                 found.ifPresent(here::add);
-                line.chain().cause(station.code()).ifPresent(cause -> waiting.merge(cause, 1L, Long::sum));
+                Optional<String> waitsFor = line.chain().cause(station.code());
+                waitsFor.ifPresent(cause -> waiting.merge(cause, 1L, Long::sum));
                 rows.add(new LineNow.Row(
                         stage,
                         station,
                         working,
                         found.map(known -> standing.apply(line, known)),
+                        waitsFor,
                         found.isPresent() ? List.of() : empty(station, causes, nothingComes(stage, yard))));
             }
         }

@@ -49,8 +49,18 @@ public record LineNow(Head head, List<Row> rows, List<FirstThings.First> first, 
             long handedOver,
             long inWorks) {}
 
-    /** One station. */
-    public record Row(Stage stage, Station station, boolean working, Optional<Standing> standing, List<Cause> starved) {
+    /**
+     * One station.
+     *
+     * @param waitsFor the station that it waits for in the end, by its code
+     */
+    public record Row(
+            Stage stage,
+            Station station,
+            boolean working,
+            Optional<Standing> standing,
+            Optional<String> waitsFor,
+            List<Cause> starved) {
 
         public StationState state() {
             return working ? whenWorking() : StationState.OFF_SHIFT;

@@ -16,6 +16,11 @@ final class LinePages {
     /** The part of the line page that refreshes by itself. */
     static native TemplateInstance stations(LineNow line);
 
+    static native TemplateInstance wall(Wall wall);
+
+    /** The part of the wall screen that refreshes by itself. */
+    static native TemplateInstance posts(Wall wall);
+
     /** The stations, to choose the one where one works. */
     static native TemplateInstance choice(List<LineNow.Row> rows);
 
