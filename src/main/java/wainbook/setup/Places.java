@@ -21,6 +21,7 @@ class Places implements Navigation {
                 PlaceGroup.of(
                         "line.placeLine",
                         Place.forEveryone("/line", "line.placeLine"),
+                        Place.forEveryone("/forecast", "line.placeForecast"),
                         Place.forEveryone("/stations", "line.placeStations"),
                         Place.forEveryone("/wall", "line.placeWall")),
                 PlaceGroup.of(Place.forEveryone("/orders", "order.placeOrders")),

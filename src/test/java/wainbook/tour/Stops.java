@@ -133,6 +133,7 @@ final class Stops {
         put("/instruments/{code}/checks", "/instruments/TW-105/checks");
         put("/people/{number}", "/people/W-1001", "/people/" + StageSetting.LONG_PERSON);
         put("/setup/passwords/{person}", "/setup/passwords/W-1001");
+        put("/forecast", "/forecast", "/forecast?by=line");
         put("/trace", "/trace", "/trace?q=" + vin());
         containments();
         put("/permits/{vehicle}/{number}", "/permits/_works/1", "/permits/" + at("driveline") + "/1");

@@ -1,0 +1,62 @@
+package wainbook.line.forecast;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import wainbook.engineering.flow.forecast.model.Interval;
+import wainbook.engineering.flow.forecast.model.WorkingTime;
+import wainbook.works.shift.Shifts;
+
+/** The works' shifts as minutes since a moment. A works that has set no shifts works round the clock. */
+public record Calendar(Shifts shifts, Instant now) {
+
+    /** What is not finished by then has no date. */
+    public static final int DAYS_AHEAD = 180;
+
+    private static final int DAYS_BACK = 14;
+    private static final double SECONDS = 60;
+    private static final long QUARTER_S = 15 * 60L;
+
+    WorkingTime working() {
+        return WorkingTime.of(shifts.working(now, end()).stream()
+                .map(span -> new Interval(minute(span.from()), minute(span.to())))
+                .toList());
+    }
+
+    public Instant end() {
+        return now.plus(Duration.ofDays(DAYS_AHEAD));
+    }
+
+    double minute(Instant at) {
+        return Duration.between(now, at).toMillis() / (1000 * SECONDS);
+    }
+
+    /** When the last working minute of that day is over, or of the last day before it on which there was one. */
+    double endOf(LocalDate day) {
+        Instant midnight = day.plusDays(1).atStartOfDay(shifts.zone()).toInstant();
+        List<Shifts.Span> spans = shifts.working(midnight.minus(Duration.ofDays(DAYS_BACK)), midnight);
+        return minute(spans.isEmpty() ? midnight : spans.get(spans.size() - 1).to());
+    }
+
+    /** To the quarter of an hour before; empty beyond the calendar. */
+    public Optional<Instant> notBefore(double minute) {
+        return rounded(minute, Math.floor(seconds(minute) / QUARTER_S));
+    }
+
+    /** To the quarter of an hour after; empty beyond the calendar. */
+    public Optional<Instant> notAfter(double minute) {
+        return rounded(minute, Math.ceil(seconds(minute) / QUARTER_S));
+    }
+
+    private double seconds(double minute) {
+        return now.toEpochMilli() / 1000.0 + minute * SECONDS;
+    }
+
+    private static Optional<Instant> rounded(double minute, double quarters) {
+        return Double.isFinite(minute)
+                ? Optional.of(Instant.ofEpochSecond(((long) quarters) * QUARTER_S))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,133 @@
+package wainbook.line.forecast;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.ToIntFunction;
+import wainbook.gate.GateSaying.Refused;
+import wainbook.gate.GateSaying.SignedOff;
+import wainbook.ledger.Entry;
+import wainbook.ledger.History;
+import wainbook.line.forecast.Away.WorkingMinutes;
+import wainbook.order.OrderSaying.Binding;
+import wainbook.order.OrderSaying.Moved;
+import wainbook.order.WorkOrder;
+import wainbook.station.StationSaying.Result;
+
+/**
+ * What one vehicle's record says of times: its stays at stages whose gate was looked at, and in working minutes its holds that were
+ * released and its stays in a bay. A stay without a working minute was worked off shift and says nothing.
+ */
+record VehiclePast(List<PastVisit> visits, List<Double> holdMinutes, List<Double> bayMinutes) {
+
+    VehiclePast {
+        visits = List.copyOf(visits);
+        holdMinutes = List.copyOf(holdMinutes);
+        bayMinutes = List.copyOf(bayMinutes);
+    }
+
+    /** @param planned minutes of the sheet of a binding */
+    static VehiclePast of(History history, WorkingMinutes minutes, ToIntFunction<Binding> planned) {
+        Away away = Away.of(history);
+        List<PastVisit> visits = WorkOrder.of(history)
+                .map(order -> new Stays(order, away, minutes, planned).read(history))
+                .orElse(List.of());
+        return new VehiclePast(visits, lengths(away.holds(), minutes), lengths(away.bays(), minutes));
+    }
+
+    private static List<Double> lengths(List<Away.Spell> spells, WorkingMinutes minutes) {
+        return spells.stream()
+                .map(spell -> (double) minutes.between(spell.from(), spell.to()))
+                .toList();
+    }
+
+    /** Goes through the record once; of a stage passed again only the first stay counts. */
+    private record Stays(
+            WorkOrder order,
+            Away away,
+            WorkingMinutes minutes,
+            ToIntFunction<Binding> planned,
+            Map<String, Instant> arrived,
+            Map<String, Instant> evidence,
+            Map<String, Instant> refused,
+            Map<String, PastVisit> visits) {
+
+        Stays(WorkOrder order, Away away, WorkingMinutes minutes, ToIntFunction<Binding> planned) {
+            this(
+                    order,
+                    away,
+                    minutes,
+                    planned,
+                    new HashMap<>(),
+                    new HashMap<>(),
+                    new HashMap<>(),
+                    new LinkedHashMap<>());
+        }
+
+        List<PastVisit> read(History history) {
+            for (Entry entry : history.entries()) {
+                Instant at = entry.moment().at();
+                if (entry.saying() instanceof Moved moved) {
+                    moved.to().stage().ifPresent(stage -> arrived.putIfAbsent(stage, at));
+                } else if (entry.saying() instanceof Result result) {
+                    evidence.put(result.about().stage(), at);
+                } else if (entry.saying() instanceof Refused said) {
+                    if (looked(said.stage(), at, true)) {
+                        refused.put(said.stage(), at);
+                    }
+                } else if (entry.saying() instanceof SignedOff said && !looked(said.stage(), at, false)) {
+                    signedAfterAll(said.stage());
+                }
+            }
+            return new ArrayList<>(visits.values());
+        }
+
+        /** Whether the gate is looked at for the first time. */
+        private boolean looked(String stage, Instant at, boolean refusal) {
+            Instant from = arrived.get(stage);
+            Instant done = evidence.get(stage);
+            Binding binding = order.bindings().get(stage);
+            if (visits.containsKey(stage) || from == null || done == null || binding == null) {
+                return false;
+            }
+            double work = away.present(from, done, minutes);
+            int sheet = planned.applyAsInt(binding);
+            if (work > 0 && sheet > 0) {
+                visits.put(
+                        stage,
+                        new PastVisit(
+                                order.number(),
+                                order.ordered().vehicleKind(),
+                                stage,
+                                work,
+                                sheet,
+                                away.present(done, at, minutes),
+                                refusal,
+                                OptionalDouble.empty()));
+            }
+            return visits.containsKey(stage);
+        }
+
+        private void signedAfterAll(String stage) {
+            Instant from = refused.remove(stage);
+            if (from != null && evidence.get(stage).isAfter(from)) {
+                double again = away.present(from, evidence.get(stage), minutes);
+                visits.computeIfPresent(
+                        stage,
+                        (key, visit) -> new PastVisit(
+                                visit.order(),
+                                visit.kind(),
+                                stage,
+                                visit.workMinutes(),
+                                visit.plannedMinutes(),
+                                visit.signatureMinutes(),
+                                true,
+                                OptionalDouble.of(again)));
+            }
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The page of the forecast, and the forecast for scripts. */
+package wainbook.line.forecast.page;
