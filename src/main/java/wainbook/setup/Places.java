@@ -21,7 +21,8 @@ class Places implements Navigation {
                 PlaceGroup.of(
                         "line.placeLine",
                         Place.forEveryone("/line", "line.placeLine"),
-                        Place.forEveryone("/stations", "line.placeStations")),
+                        Place.forEveryone("/stations", "line.placeStations"),
+                        Place.forEveryone("/balance", "line.placeBalance")),
                 PlaceGroup.of(Place.forEveryone("/orders", "order.placeOrders")),
                 PlaceGroup.of(Place.forEveryone("/gates", "gate.placeGates")),
                 PlaceGroup.of(
