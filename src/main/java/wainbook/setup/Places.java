@@ -23,6 +23,7 @@ class Places implements Navigation {
                         Place.forEveryone("/line", "line.placeLine"),
                         Place.forEveryone("/forecast", "line.placeForecast"),
                         Place.forEveryone("/stations", "line.placeStations"),
+                        Place.forEveryone("/balance", "line.placeBalance"),
                         Place.forEveryone("/wall", "line.placeWall")),
                 PlaceGroup.of(Place.forEveryone("/orders", "order.placeOrders")),
                 PlaceGroup.of(Place.forEveryone("/gates", "gate.placeGates")),

@@ -70,26 +70,27 @@ public final class Bounds {
         return bound;
     }
 
-    /** For a work with kinds and crews, where each row has a limit of its own and c is in ticks. */
-    static long stations(Ticks ticks, long cycle, int persons) {
+    /** For a work with kinds, crews and stations side by side, where each row has a limit of its own and c is in ticks. */
+    static long stations(Work work, Ticks ticks, long cycle) {
+        int capacity = work.mostCapacity();
         return ticks.rowNumbers().stream()
                 .mapToLong(row -> {
                     long limit = ticks.times()[row] * cycle;
-                    return persons == 1
+                    return capacity == 1
                             ? stations(ticks.rows()[row], limit)
-                            : byWork(ticks.rows()[row], limit * persons);
+                            : byWork(ticks.rows()[row], limit * capacity);
                 })
                 .max()
                 .orElse(1);
     }
 
-    static long cycle(Ticks ticks, int stations, int persons) {
+    static long cycle(Work work, Ticks ticks, int stations) {
         return ticks.rowNumbers().stream()
                 .mapToLong(row -> {
                     long greatest = LongStream.of(ticks.rows()[row]).max().orElse(0);
-                    long load = persons == 1
+                    long load = work.mostCapacity() == 1
                             ? cycle(ticks.rows()[row], stations)
-                            : Math.max(greatest, up(ticks.sum(row), (long) stations * persons));
+                            : Math.max(up(greatest, work.mostSides()), up(ticks.sum(row), work.capacities(stations)));
                     return ticks.cycle(row, load);
                 })
                 .max()

@@ -7,7 +7,7 @@ import java.util.Optional;
  * What a search came to. Nothing here is called the best unless it is proved.
  *
  * @param placed tasks by station in an order in which they can be done; absent if none was found
- * @param loadMinutes average load of each station
+ * @param loadMinutes average load of each station in a cycle: what a vehicle gets there, shared by those side by side
  * @param cycleMinutes the greatest average load
  * @param best stations or minutes, whichever was sought
  * @param lowerBound of the same

@@ -31,13 +31,14 @@ final class Kept {
     private boolean loads(int[] station, int place, long cycle) {
         return ticks.rowNumbers().stream()
                         .allMatch(row -> load(ticks.rows()[row], station, place)
-                                <= ticks.times()[row] * cycle * work.persons(place))
+                                <= ticks.times()[row] * cycle * work.capacity(place))
                 && work.chance().stream().allMatch(chance -> within(chance, station, place, cycle));
     }
 
     private boolean within(double chance, int[] station, int place, long cycle) {
         double mean = load(ticks.rows()[0], station, place) / (double) ticks.times()[0];
-        return Chance.load(mean, (double) load(ticks.variance(), station, place), chance) <= cycle;
+        return Chance.load(mean, (double) load(ticks.variance(), station, place), chance)
+                <= (double) cycle * work.sides(place);
     }
 
     private static long load(long[] time, int[] station, int place) {

@@ -82,12 +82,12 @@ final class Model {
     }
 
     private void limit(int place, int row) {
-        int persons = work.persons(place);
+        int capacity = work.capacity(place);
         long[] time = IntStream.range(0, ticks.size())
                 .mapToLong(
                         task -> ticks.rows()[row][task] * work.tasks().get(task).persons())
                 .toArray();
-        model.addLessOrEqual(load(place, time), LinearExpr.term(cycle, ticks.times()[row] * persons));
+        model.addLessOrEqual(load(place, time), LinearExpr.term(cycle, ticks.times()[row] * capacity));
     }
 
     /** Where several work at a station, what they do is laid out in time: nobody is divided, and what comes first ends first. */
@@ -97,7 +97,8 @@ final class Model {
         }
         for (int row : ticks.rowNumbers()) {
             CumulativeConstraint persons = model.addCumulative(work.persons(place));
-            long horizon = ticks.times()[row] * most();
+            long sides = ticks.times()[row] * work.sides(place);
+            long horizon = sides * most();
             Map<Integer, IntVar> start = new HashMap<>();
             for (int task : possible(place)) {
                 long time = ticks.rows()[row][task];
@@ -107,7 +108,7 @@ final class Model {
                 persons.addDemand(
                         model.newOptionalFixedSizeIntervalVar(begin, time, here, task + " at " + place),
                         work.tasks().get(task).persons());
-                model.addLessOrEqual(LinearExpr.affine(begin, 1, time), LinearExpr.term(cycle, ticks.times()[row]))
+                model.addLessOrEqual(LinearExpr.affine(begin, 1, time), LinearExpr.term(cycle, sides))
                         .onlyEnforceIf(here);
             }
             precedence.arcs().stream()
@@ -166,7 +167,8 @@ final class Model {
         long factor = Chance.factor(chance);
         for (int place = 0; place < stations; place++) {
             LinearExpr load = load(place, ticks.rows()[0]);
-            long most = ticks.times()[0] * most();
+            long times = ticks.times()[0] * work.sides(place);
+            long most = times * most();
             IntVar left = model.newIntVar(0, most, "left at " + place);
             IntVar square = model.newIntVar(0, most * most, "its square");
             model.addEquality(
@@ -191,15 +193,18 @@ final class Model {
         return model;
     }
 
-    /** The least sum of squared loads; loads above a million are counted in coarser units. */
+    /** The least sum of squared loads in a cycle; loads above a million are counted in coarser units. */
     CpModel smoothest() {
-        long most = ticks.times()[0] * most() * work.mostPersons();
+        long sides = work.mostSides();
+        long most = ticks.times()[0] * most() * work.mostCapacity() * sides;
         long unit = Math.max(1, Bounds.up(most, Chance.MILLION));
         LinearExprBuilder sum = LinearExpr.newBuilder();
         for (int place = 0; place < stations; place++) {
+            long each = sides / work.sides(place);
             IntVar load = model.newIntVar(0, most / unit + 1, "load " + place);
             IntVar square = model.newIntVar(0, (most / unit + 1) * (most / unit + 1), "its square");
-            model.addGreaterOrEqual(LinearExpr.term(load, unit), load(place, ticks.rows()[0]));
+            long[] time = LongStream.of(ticks.rows()[0]).map(one -> one * each).toArray();
+            model.addGreaterOrEqual(LinearExpr.term(load, unit), load(place, time));
             model.addMultiplicationEquality(square, load, load);
             sum.add(square);
         }

@@ -63,7 +63,7 @@ public final class Search {
         if (IntStream.range(0, ticks.size()).anyMatch(task -> tooLong(task, cycle)) || cycle == 0) {
             return none(0, true);
         }
-        int bound = (int) Bounds.stations(ticks, cycle, work.mostPersons());
+        int bound = (int) Bounds.stations(work, ticks, cycle);
         Optional<int[]> start = start(cycle).filter(placed -> PositionalWeight.count(placed) <= aim.stations());
         int most = start.map(PositionalWeight::count).orElse(aim.stations() + 1);
         int proved = Math.max(1, bound);
@@ -91,13 +91,14 @@ public final class Search {
     }
 
     private boolean tooLong(int task, long cycle) {
-        return ticks.rowNumbers().stream().anyMatch(row -> ticks.rows()[row][task] > ticks.times()[row] * cycle);
+        return ticks.rowNumbers().stream()
+                .anyMatch(row -> ticks.rows()[row][task] > ticks.times()[row] * cycle * work.mostSides());
     }
 
     private Found shortest() {
         int stations = aim.stations();
         long step = ticks.step();
-        long bound = Bounds.up(Bounds.cycle(ticks, stations, work.mostPersons()), step) * step;
+        long bound = Bounds.up(Bounds.cycle(work, ticks, stations), step) * step;
         Optional<Start> quick = quick(stations, bound, step);
         Optional<int[]> start = quick.map(Start::placed);
         long most = quick.map(Start::cycle).orElseGet(this::everything);
@@ -163,7 +164,7 @@ public final class Search {
         long[] loads = new long[stations];
         IntStream.range(0, placed.length).forEach(task -> loads[placed[task]] += ticks.rows()[0][task]);
         List<Double> minutes = IntStream.range(0, stations)
-                .mapToObj(place -> ticks.averageMinutes(loads[place]))
+                .mapToObj(place -> ticks.averageMinutes(loads[place]) / work.sides(place))
                 .toList();
         double greatest =
                 minutes.stream().mapToDouble(Double::doubleValue).max().orElse(0);

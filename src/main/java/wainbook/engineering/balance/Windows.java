@@ -14,32 +14,32 @@ final class Windows {
     Windows(Work work, Ticks ticks, Precedence precedence, int stations, long cycle) {
         this.windows = IntStream.range(0, ticks.size())
                 .mapToObj(task -> IntStream.rangeClosed(
-                                first(ticks, precedence, task, cycle, work.mostPersons()),
-                                last(ticks, precedence, task, cycle, work.mostPersons(), stations))
+                                first(ticks, precedence, task, cycle, work.mostCapacity()),
+                                last(ticks, precedence, task, cycle, work.mostCapacity(), stations))
                         .filter(station -> allowed(work, work.tasks().get(task), station))
                         .boxed()
                         .toList())
                 .toList();
     }
 
-    private static int first(Ticks ticks, Precedence precedence, int task, long cycle, int persons) {
+    private static int first(Ticks ticks, Precedence precedence, int task, long cycle, int capacity) {
         return (int) ticks.rowNumbers().stream()
                 .mapToLong(row -> Bounds.up(
                         Precedence.sum(ticks.rows()[row], task, precedence.before(task)),
-                        Math.max(1, ticks.times()[row] * cycle * persons)))
+                        Math.max(1, ticks.times()[row] * cycle * capacity)))
                 .map(earliest -> Math.max(0, earliest - 1))
                 .max()
                 .orElse(0);
     }
 
-    private static int last(Ticks ticks, Precedence precedence, int task, long cycle, int persons, int stations) {
+    private static int last(Ticks ticks, Precedence precedence, int task, long cycle, int capacity, int stations) {
         return (int) ticks.rowNumbers().stream()
                 .mapToLong(row -> stations
                         - Math.max(
                                 1,
                                 Bounds.up(
                                         Precedence.sum(ticks.rows()[row], task, precedence.behind(task)),
-                                        Math.max(1, ticks.times()[row] * cycle * persons))))
+                                        Math.max(1, ticks.times()[row] * cycle * capacity))))
                 .min()
                 .orElse(stations - 1L);
     }

@@ -1,0 +1,144 @@
+package wainbook.line.balance.page;
+
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.RestForm;
+import wainbook.line.balance.Acceptance;
+import wainbook.line.balance.BalanceSearch;
+import wainbook.line.balance.BalanceSearch.Standing;
+import wainbook.line.balance.Content;
+import wainbook.line.balance.ContentLook;
+import wainbook.line.balance.Proposal;
+import wainbook.line.balance.Searching;
+import wainbook.page.Csv;
+import wainbook.page.Filled;
+import wainbook.page.SignedIn;
+import wainbook.page.api.Redirect;
+import wainbook.works.Role;
+
+/** How the work stands against the takt, and the search for a better balance. */
+@Path("/balance")
+@Authenticated
+@Produces(MediaType.TEXT_HTML)
+public class BalancePage {
+
+    /** A page with a running search is drawn again by itself. */
+    private static final int LOOK_AGAIN_S = 2;
+
+    private final ContentLook look;
+    private final Searching searching;
+    private final Acceptance acceptance;
+    private final SignedIn signedIn;
+
+    BalancePage(ContentLook look, Searching searching, Acceptance acceptance, SignedIn signedIn) {
+        this.look = look;
+        this.searching = searching;
+        this.acceptance = acceptance;
+        this.signedIn = signedIn;
+    }
+
+    @GET
+    public Response balance() {
+        Content content = look.now();
+        BalanceView view = view(content, AskedFor.preset(Filled.fresh(), content), List.of());
+        Response.ResponseBuilder page = Response.ok(BalancePages.balance(view));
+        return view.running() ? page.header("Refresh", LOOK_AGAIN_S).build() : page.build();
+    }
+
+    @GET
+    @Path("balance.csv")
+    @Produces("text/csv")
+    public Response csv() {
+        BalanceView view = view(look.now(), Filled.fresh(), List.of());
+        return Csv.file("balance", view.header(), view.cells());
+    }
+
+    @POST
+    @Path("search")
+    @RolesAllowed({Role.worksEngineer, Role.lineManager})
+    public Response search(
+            @RestForm String id,
+            @RestForm String aim,
+            @RestForm String taktMinutes,
+            @RestForm String overrunPercent,
+            @RestForm String reach,
+            @RestForm String then,
+            @RestForm String seconds,
+            @RestForm String items,
+            @RestForm List<String> stays) {
+        Content content = look.now();
+        Filled filled = AskedFor.checked(
+                Filled.sent(id)
+                        .with("aim", aim)
+                        .with("taktMinutes", taktMinutes)
+                        .with("overrunPercent", overrunPercent)
+                        .with("reach", reach)
+                        .with("then", then)
+                        .with("seconds", seconds)
+                        .with("items", items),
+                content);
+        if (!filled.right()) {
+            return filled.again(again -> draw(content, again, stays));
+        }
+        return filled.answer(
+                searching.begin(
+                        filled.id(),
+                        AskedFor.question(filled, stays),
+                        signedIn.now().who()),
+                "/balance#search",
+                again -> draw(content, again, stays));
+    }
+
+    @POST
+    @Path("search/{search}/cancel")
+    @RolesAllowed({Role.worksEngineer, Role.lineManager})
+    public Response cancel(UUID search) {
+        searching.cancel(search);
+        return Redirect.to("/balance#search");
+    }
+
+    @POST
+    @Path("search/{search}/acceptance")
+    @RolesAllowed(Role.worksEngineer)
+    public Response accept(UUID search, @RestForm String id) {
+        Proposal proposal = Optional.<BalanceSearch>ofNullable(BalanceSearch.findById(search))
+                .filter(row -> row.standing != Standing.RUNNING)
+                .flatMap(searching::proposal)
+                .orElseThrow(NotFoundException::new);
+        Content content = look.now();
+        Filled filled = Filled.sent(id);
+        return filled.answer(
+                acceptance.accept(filled.id(), proposal, signedIn.actor()),
+                "/process",
+                again -> draw(content, AskedFor.preset(again, content), List.of()));
+    }
+
+    private TemplateInstance draw(Content content, Filled filled, List<String> stays) {
+        return BalancePages.balance(view(content, filled, stays));
+    }
+
+    private BalanceView view(Content content, Filled filled, List<String> stays) {
+        Optional<BalanceSearch> newest = BalanceSearch.newest();
+        return new BalanceView(
+                content,
+                newest,
+                newest.map(searching::question),
+                newest.flatMap(searching::proposal),
+                newest.flatMap(row -> searching.progress(row.id)),
+                filled,
+                stays,
+                signedIn.is(Role.worksEngineer) || signedIn.is(Role.lineManager),
+                signedIn.is(Role.worksEngineer));
+    }
+}

@@ -1,0 +1,201 @@
+package wainbook.line.balance.page;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wainbook.engineering.balance.Progress;
+import wainbook.line.balance.BalanceSearch;
+import wainbook.line.balance.BalanceSearch.Standing;
+import wainbook.line.balance.Content;
+import wainbook.line.balance.Proposal;
+import wainbook.line.balance.Question;
+import wainbook.page.Filled;
+import wainbook.page.Option;
+import wainbook.page.Words;
+
+/**
+ * The balance as its page shows it.
+ *
+ * @param search the newest, if there ever was one
+ * @param mayAsk whether who looks may search
+ * @param mayDraft whether who looks may make drafts of what was found
+ */
+public record BalanceView(
+        Content content,
+        Optional<BalanceSearch> search,
+        Optional<Question> question,
+        Optional<Proposal> proposal,
+        Optional<Progress> progress,
+        Filled filled,
+        List<String> staying,
+        boolean mayAsk,
+        boolean mayDraft) {
+
+    public boolean any() {
+        return !content.items().isEmpty() && !content.kinds().isEmpty();
+    }
+
+    public boolean running() {
+        return standing(Standing.RUNNING);
+    }
+
+    public boolean interrupted() {
+        return standing(Standing.INTERRUPTED);
+    }
+
+    public boolean cancelled() {
+        return standing(Standing.CANCELLED);
+    }
+
+    public boolean failed() {
+        return standing(Standing.FAILED);
+    }
+
+    private boolean standing(Standing standing) {
+        return search.filter(row -> row.standing == standing).isPresent();
+    }
+
+    public UUID actId() {
+        return UUID.randomUUID();
+    }
+
+    public UUID searchId() {
+        return search.orElseThrow().id;
+    }
+
+    public String title(String stage) {
+        return content.stages().stream()
+                .filter(place -> place.stage().equals(stage))
+                .findFirst()
+                .map(place -> place.number() + " " + place.title())
+                .orElse(stage);
+    }
+
+    public String minutes(double minutes) {
+        return String.format(Locale.ROOT, "%.1f", minutes);
+    }
+
+    public String load(Content.Place place) {
+        return minutes(content.load(place.stage()));
+    }
+
+    public String load(Content.Place place, Content.KindShare share) {
+        return minutes(content.load(place.stage(), share.kind()));
+    }
+
+    public boolean over(Content.Place place) {
+        return content.taktMinutes()
+                .filter(takt -> content.load(place.stage()) > takt)
+                .isPresent();
+    }
+
+    public String shares() {
+        return content.kinds().stream()
+                .map(share -> share.kind() + " " + share.vehicles())
+                .collect(Collectors.joining(", "));
+    }
+
+    public List<Option> aims() {
+        return Stream.of(AskedFor.STATIONS, AskedFor.TAKT)
+                .map(aim -> new Option(aim, Words.of("line.balanceAim." + aim)))
+                .toList();
+    }
+
+    public List<Option> thens() {
+        return Stream.of("smoothest", "least")
+                .map(then -> new Option(then, Words.of("line.balanceThen." + then)))
+                .toList();
+    }
+
+    public boolean stays(String stage) {
+        return staying.contains(stage);
+    }
+
+    /** How far the running search is, in words. */
+    public String progressText() {
+        return progress.map(now -> Words.of(
+                        now.best().isPresent() ? "line.balanceProgress" : "line.balanceProgressNone",
+                        Words.of("line.balancePhase." + now.phase().name()),
+                        now.best().isPresent() ? figure(now.best().getAsDouble()) : "",
+                        figure(now.bound())))
+                .orElseGet(() -> Words.of("line.balanceBegins"));
+    }
+
+    /** What the search came to, in one sentence. */
+    public String result() {
+        Proposal found = proposal.orElseThrow();
+        boolean stations = question.orElseThrow().taktMinutes().isPresent();
+        if (found.cycleMinutes().isEmpty()) {
+            return Words.of(found.proven() ? "line.balanceNone" : "line.balanceNoneYet");
+        }
+        String key = (stations ? "line.balanceStations." : "line.balanceCycle.") + (found.proven() ? "proved" : "open");
+        return Words.of(
+                key,
+                figure(found.best()),
+                question.orElseThrow().taktMinutes().map(String::valueOf).orElse(""),
+                figure(found.lowerBound()),
+                figure(100 * found.gap()));
+    }
+
+    public String chosen() {
+        String then = question.orElseThrow().leastChange() ? "least" : "smoothest";
+        return Words.of("line.balanceChosen." + then + (proposal.orElseThrow().chosen() ? ".proved" : ".open"));
+    }
+
+    public LoadBars bars() {
+        Map<String, Proposal.Load> then = proposal.map(Proposal::loads).orElse(List.of()).stream()
+                .collect(Collectors.toMap(Proposal.Load::stage, Function.identity()));
+        Content.Place heaviest = content.stages().stream()
+                .max((one, other) -> Double.compare(content.load(one.stage()), content.load(other.stage())))
+                .orElseThrow();
+        return new LoadBars(
+                Words.of("line.balanceBars"),
+                Words.of("line.balanceBarsText", heaviest.title(), load(heaviest)),
+                content.taktMinutes().map(Integer::doubleValue),
+                content.taktMinutes().map(takt -> Words.of("line.takt", takt)).orElse(""),
+                content.stages().stream()
+                        .map(place -> row(place, Optional.ofNullable(then.get(place.stage()))))
+                        .toList());
+    }
+
+    private LoadBars.Row row(Content.Place place, Optional<Proposal.Load> then) {
+        return new LoadBars.Row(
+                place.number() + " " + place.title(),
+                content.load(place.stage()),
+                Words.of("line.balanceMinutes", load(place)),
+                then.map(Proposal.Load::afterMinutes),
+                then.map(after -> Words.of("line.balanceThenMinutes", minutes(after.afterMinutes())))
+                        .orElse(""));
+    }
+
+    private static String figure(double value) {
+        return value == Math.rint(value)
+                ? String.format(Locale.ROOT, "%.0f", value)
+                : String.format(Locale.ROOT, "%.2f", value);
+    }
+
+    List<List<String>> cells() {
+        return content.stages().stream()
+                .map(place -> Stream.concat(
+                                Stream.of(
+                                        String.valueOf(place.number()),
+                                        place.title(),
+                                        String.valueOf(place.stations()),
+                                        load(place)),
+                                content.kinds().stream().map(share -> load(place, share)))
+                        .toList())
+                .toList();
+    }
+
+    List<String> header() {
+        return Stream.concat(
+                        Stream.of(Words.of("line.balanceHeader").split(";")),
+                        content.kinds().stream().map(Content.KindShare::kind))
+                .toList();
+    }
+}

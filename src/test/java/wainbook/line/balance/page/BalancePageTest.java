@@ -1,0 +1,152 @@
+package wainbook.line.balance.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import wainbook.house.Browsing;
+import wainbook.house.Cast;
+import wainbook.line.balance.BalanceSearch;
+import wainbook.line.balance.BalanceSearch.Standing;
+
+@QuarkusTest
+@Tag("database")
+class BalancePageTest {
+
+    @Inject
+    Clock clock;
+
+    private Browsing engineer;
+
+    @BeforeEach
+    void the_engineer_looks() {
+        Cast.assemble();
+        engineer = Browsing.as(Cast.WORKS_ENGINEER);
+    }
+
+    @AfterEach
+    void the_drafts_are_dropped() {
+        for (String sheet : List.of("STRIP-BUS12", "FIT-BUS12", "COMM-BUS12")) {
+            String path = "/process/sheets/" + sheet + "/draft";
+            if (engineer.page(path).contains("/discard")) {
+                engineer.send(path + "/discard", engineer.form(path));
+            }
+        }
+    }
+
+    @Test
+    void the_load_of_each_stage_stands_against_the_takt() {
+        String page = Browsing.as(Cast.TECHNICIAN).page("/balance");
+
+        assertThat(page).contains("<svg", "1 Strip and decommission", "planned minutes");
+        assertThat(page).doesNotContain("Seconds for the search");
+        assertThat(engineer.page("/balance/balance.csv"))
+                .contains("number,stage,stations,average_minutes", "Strip and decommission");
+    }
+
+    @Test
+    void a_search_ends_with_its_bound_and_what_moves() {
+        Response sent = engineer.send("/balance/search", asked("reach", "1"));
+        assertThat(sent.statusCode()).isEqualTo(303);
+
+        String page = ended();
+
+        assertThat(page).contains("What moves", "which is proved");
+    }
+
+    @Test
+    void what_is_typed_wrongly_stays_and_is_told() {
+        Map<String, Object> asked = asked("aim", "takt");
+        asked.put("taktMinutes", "soon");
+        asked.put("items", "no-such-item");
+
+        Response answer = engineer.send("/balance/search", asked);
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.asString())
+                .contains(
+                        "A whole number from 1 to 10000 is needed.", "No check item on the line is called no-such-item")
+                .contains("value=\"soon\"");
+    }
+
+    @Test
+    void accepted_it_becomes_drafts_and_bars_itself_from_being_accepted_twice() {
+        engineer.send("/balance/search", asked("reach", "1"));
+        ended();
+        String acceptance = "/balance/search/" + newest().id + "/acceptance";
+        Map<String, Object> form = engineer.form("/balance");
+
+        Response accepted = engineer.send(acceptance, form);
+        assertThat(accepted.statusCode()).isEqualTo(303);
+        assertThat(engineer.page("/process/sheets/STRIP-BUS12/draft")).contains("draft");
+
+        Map<String, Object> again = new LinkedHashMap<>(form);
+        again.put("id", UUID.randomUUID().toString());
+        Response refused = engineer.send(acceptance, again);
+        assertThat(refused.statusCode()).isEqualTo(409);
+        assertThat(refused.asString()).contains("It has a draft already.");
+    }
+
+    @Test
+    void only_a_works_engineer_makes_drafts_of_it() {
+        engineer.send("/balance/search", asked("reach", "1"));
+        ended();
+
+        assertThat(Browsing.as(Cast.LINE_MANAGER).page("/balance"))
+                .contains("Seconds for the search")
+                .doesNotContain("Make drafts of it");
+    }
+
+    @Test
+    void a_search_that_a_restart_ended_is_told_as_interrupted() {
+        QuarkusTransaction.requiringNew().run(() -> {
+            var row = new BalanceSearch();
+            row.id = UUID.randomUUID();
+            row.askedBy = "7009";
+            row.begun = clock.instant();
+            row.standing = Standing.INTERRUPTED;
+            row.question =
+                    "{\"reach\":1,\"stagesThatStay\":[],\"itemsThatStay\":[],\"leastChange\":false,\"seconds\":5}";
+            row.persist();
+        });
+
+        assertThat(engineer.page("/balance")).contains("interrupted by a restart");
+    }
+
+    private Map<String, Object> asked(String field, String value) {
+        Map<String, Object> asked = new LinkedHashMap<>(engineer.form("/balance"));
+        asked.put("id", UUID.randomUUID().toString());
+        asked.put("aim", "stations");
+        asked.put("reach", "1");
+        asked.put("then", "smoothest");
+        asked.put("seconds", "20");
+        asked.put(field, value);
+        return asked;
+    }
+
+    /** The page once the search has ended; a search of the small works takes a moment. */
+    private String ended() {
+        String page = engineer.page("/balance");
+        for (int looks = 0; page.contains("Cancel the search"); looks++) {
+            assertThat(looks).as("looks at a search that does not end").isLessThan(20_000);
+            page = engineer.page("/balance");
+        }
+        return page;
+    }
+
+    private static BalanceSearch newest() {
+        return QuarkusTransaction.requiringNew()
+                .call(() -> BalanceSearch.newest().orElseThrow());
+    }
+}
