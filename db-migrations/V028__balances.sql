@@ -6,7 +6,7 @@ create table balance_search (
     begun timestamp(6) with time zone not null,
     ended timestamp(6) with time zone,
     standing varchar(20) not null,
-    question varchar(2000) not null,
+    question text not null,
     outcome text
 );
 

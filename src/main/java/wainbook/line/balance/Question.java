@@ -20,10 +20,24 @@ public record Question(
         boolean leastChange,
         int seconds) {
 
+    public static final int LONGEST_TAKT_MIN = 10_000;
+    public static final int MOST_PERCENT = 200;
+    public static final int FARTHEST = 1_000;
     public static final int LONGEST_S = 600;
 
+    /** @throws IllegalArgumentException where a figure is out of its range */
     public Question {
+        taktMinutes.ifPresent(minutes -> within("taktMinutes", minutes, 1, LONGEST_TAKT_MIN));
+        overrunPercent.ifPresent(percent -> within("overrunPercent", percent, 0, MOST_PERCENT));
+        within("reach", reach, 0, FARTHEST);
+        within("seconds", seconds, 1, LONGEST_S);
         stagesThatStay = List.copyOf(stagesThatStay);
         itemsThatStay = List.copyOf(itemsThatStay);
+    }
+
+    private static void within(String what, int value, int least, int most) {
+        if (value < least || value > most) {
+            throw new IllegalArgumentException(what + " is " + least + " to " + most + ", not " + value);
+        }
     }
 }

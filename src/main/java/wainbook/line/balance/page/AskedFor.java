@@ -14,8 +14,6 @@ final class AskedFor {
     static final String TAKT = "takt";
     static final String STATIONS = "stations";
 
-    private static final int LONGEST_TAKT = 10_000;
-    private static final int MOST_PERCENT = 200;
     private static final Pattern BETWEEN = Pattern.compile("[\\s,;]+");
 
     private AskedFor() {}
@@ -33,12 +31,12 @@ final class AskedFor {
     static Filled checked(Filled filled, Content content) {
         Filled checked = filled;
         if (filled.value("aim").equals(TAKT)
-                && number(filled, "taktMinutes", 1, LONGEST_TAKT).isEmpty()) {
-            checked = checked.wrong("taktMinutes", "line.balanceNumber", 1, LONGEST_TAKT);
+                && number(filled, "taktMinutes", 1, Question.LONGEST_TAKT_MIN).isEmpty()) {
+            checked = checked.wrong("taktMinutes", "line.balanceNumber", 1, Question.LONGEST_TAKT_MIN);
         }
         if (!filled.value("overrunPercent").isEmpty()
-                && number(filled, "overrunPercent", 0, MOST_PERCENT).isEmpty()) {
-            checked = checked.wrong("overrunPercent", "line.balanceNumber", 0, MOST_PERCENT);
+                && number(filled, "overrunPercent", 0, Question.MOST_PERCENT).isEmpty()) {
+            checked = checked.wrong("overrunPercent", "line.balanceNumber", 0, Question.MOST_PERCENT);
         }
         if (number(filled, "reach", 0, content.stages().size()).isEmpty()) {
             checked = checked.wrong(
@@ -54,9 +52,9 @@ final class AskedFor {
 
     static Question question(Filled filled, List<String> stagesThatStay) {
         return new Question(
-                filled.value("aim").equals(TAKT) ? number(filled, "taktMinutes", 1, LONGEST_TAKT) : Optional.empty(),
-                number(filled, "overrunPercent", 0, MOST_PERCENT),
-                number(filled, "reach", 0, LONGEST_TAKT).orElse(1),
+                filled.value("aim").equals(TAKT) ? number(filled, "taktMinutes", 1, Question.LONGEST_TAKT_MIN) : Optional.empty(),
+                number(filled, "overrunPercent", 0, Question.MOST_PERCENT),
+                number(filled, "reach", 0, Question.FARTHEST).orElse(1),
                 stagesThatStay,
                 items(filled),
                 filled.value("then").equals("least"),

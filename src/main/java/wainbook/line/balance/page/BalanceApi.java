@@ -8,6 +8,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import wainbook.engineering.balance.Progress;
@@ -43,7 +44,12 @@ public class BalanceApi {
             Optional<Proposal> proposal) {}
 
     /** A search to be. */
-    public record Wanted(UUID id, Question question) {}
+    public record Wanted(UUID id, Question question) {
+        public Wanted {
+            Objects.requireNonNull(id, "id");
+            Objects.requireNonNull(question, "question");
+        }
+    }
 
     private final ContentLook look;
     private final Searching searching;

@@ -2,6 +2,7 @@ package wainbook.line.forecast.page;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import wainbook.engineering.flow.forecast.Finish;
 import wainbook.line.forecast.Calendar;
@@ -22,6 +23,7 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
 
     private static final double MIDDLE = 0.8;
     private static final double LATEST = 0.95;
+    private static final char NO_BREAK = '\u00a0';
 
     /** One vehicle, in words. */
     public record Row(
@@ -37,8 +39,11 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
             String basis) {}
 
     public List<Row> rows() {
-        return (inLineOrder ? found.vehicles() : found.lowestOddsFirst())
-                .stream().map(this::row).toList();
+        return ordered().stream().map(this::row).toList();
+    }
+
+    private List<Of> ordered() {
+        return inLineOrder ? found.vehicles() : found.lowestOddsFirst();
     }
 
     private Row row(Of one) {
@@ -71,9 +76,13 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
     }
 
     private String time(Optional<Instant> at) {
-        return at.map(known -> formats.day(known) + " " + formats.clock(known))
-                .orElseGet(() ->
-                        Words.of("line.forecastBeyond", formats.day(calendar().end())));
+        return at.map(known -> day(known) + " " + formats.clock(known))
+                .orElseGet(() -> Words.of("line.forecastBeyond", day(calendar().end())));
+    }
+
+    /** Not broken over lines. */
+    private String day(Instant at) {
+        return formats.day(at).replace(' ', NO_BREAK);
     }
 
     private String range(Optional<Instant> from, Optional<Instant> to) {
@@ -139,19 +148,29 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
         return inLineOrder ? "/forecast.csv?by=line" : "/forecast.csv";
     }
 
+    /** Times by ISO 8601 and odds as a share, for a spreadsheet to count with. */
     List<List<String>> cells() {
-        return rows().stream()
-                .map(row -> List.of(
-                        row.vehicle().order(),
-                        row.vehicle().kind(),
-                        row.where(),
-                        row.median(),
-                        row.range(),
-                        row.latest(),
-                        row.vehicle().promisedOn().toString(),
-                        row.odds(),
-                        row.drivers(),
-                        row.basis()))
-                .toList();
+        return ordered().stream().map(this::cells).toList();
+    }
+
+    private List<String> cells(Of one) {
+        Row row = row(one);
+        Finish finish = one.outlook().finish();
+        return List.of(
+                row.vehicle().order(),
+                row.vehicle().kind(),
+                row.where(),
+                iso(calendar().notAfter(finish.median())),
+                iso(calendar().notBefore(finish.interval(MIDDLE).lowMinute())),
+                iso(calendar().notAfter(finish.interval(MIDDLE).highMinute())),
+                iso(calendar().notAfter(finish.quantile(LATEST))),
+                row.vehicle().promisedOn().toString(),
+                String.format(Locale.ROOT, "%.4f", one.odds()),
+                row.drivers().replace(NO_BREAK, ' '),
+                row.basis());
+    }
+
+    private static String iso(Optional<Instant> at) {
+        return at.map(Instant::toString).orElse("");
     }
 }

@@ -45,8 +45,8 @@ class ForecastPageTest {
                 .containsPattern("<h1>Forecast: (none|\\d+) of \\d+ will probably miss (its|their) day</h1>")
                 .contains(ahead.number(), behind.number(), waits.number())
                 .contains("12 Feb 2027", "ST-2, at work", "donor accepted, YARD")
-                .contains("Rests on", "Drawn ", "What the times rest on")
-                .doesNotContain(">0 %", ">100 %");
+                .contains("Rests on ", "Drawn ", "What the times rest on")
+                .doesNotContain(">0\u00a0%", ">100\u00a0%");
     }
 
     @Test
