@@ -41,6 +41,15 @@ public record BalanceView(
         return !content.items().isEmpty() && !content.kinds().isEmpty();
     }
 
+    public String heading() {
+        return any() && content.taktMinutes().isPresent()
+                ? Words.of(
+                        "line.balanceTitleOver",
+                        content.stages().stream().filter(this::over).count(),
+                        content.stages().size())
+                : Words.of("line.balanceTitle");
+    }
+
     public boolean running() {
         return standing(Standing.RUNNING);
     }
