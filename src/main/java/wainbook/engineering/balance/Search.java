@@ -74,7 +74,7 @@ public final class Search {
                             .mapToDouble(Integer::doubleValue)
                             .findFirst(),
                     proved);
-            double seconds = left(FIRST) * (stations + 1 == most ? 1 : ONE_NUMBER);
+            double seconds = left(aim.then() == Aim.Then.ANY ? 1 : FIRST) * (stations + 1 == most ? 1 : ONE_NUMBER);
             Optional<Model> model = model(stations, cycle, cycle, Optional.empty());
             Solver.Solved solved = solved(model, Model::any, seconds, Search::unheard);
             Optional<int[]> placed = sound(solved, stations, cycle);
@@ -112,7 +112,7 @@ public final class Search {
         Solver.Solved solved = solved(
                 model,
                 Model::shortestCycle,
-                left(FIRST),
+                left(aim.then() == Aim.Then.ANY ? 1 : FIRST),
                 (cycle, lower) ->
                         told(OptionalDouble.of(ticks.minutes(Math.round(cycle))), ticks.minutes(Math.max(bound, (long)
                                 Math.ceil(lower - 1e-6)))));

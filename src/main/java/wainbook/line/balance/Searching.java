@@ -31,6 +31,7 @@ public class Searching {
     private static final class Running {
         private final UUID id;
         private final Search search;
+        private final long begun = System.nanoTime();
         private volatile Progress progress;
         private volatile boolean cancelled;
 
@@ -69,6 +70,14 @@ public class Searching {
         return Optional.ofNullable(running.get())
                 .filter(now -> now.id.equals(id))
                 .map(now -> now.progress);
+    }
+
+    /** Since it began; 0 where it does not run. */
+    public double seconds(UUID id) {
+        return Optional.ofNullable(running.get())
+                .filter(now -> now.id.equals(id))
+                .map(now -> (System.nanoTime() - now.begun) / 1e9)
+                .orElse(0.0);
     }
 
     /** Begins it, unless one runs. The same id twice begins once. */

@@ -99,6 +99,20 @@ class BalanceOfRandomGraphsTest {
         }
     }
 
+    @Test
+    void a_search_that_is_stopped_tells_what_it_has_and_proves_no_more_than_the_bound() {
+        List<Task> tasks = Graphs.read("WARNECKE.IN2");
+        Search search = Search.of(Work.of(tasks), Aim.stations(9, LIMIT_S)).orElseThrow();
+        search.stop();
+
+        Found found = search.find(progress -> {});
+
+        assertThat(found.placed()).isPresent();
+        assertThat(found.proven()).isFalse();
+        assertThat(found.best()).isGreaterThan(172);
+        assertThat(found.lowerBound()).isEqualTo(172);
+    }
+
     private static double leastSquares(List<Task> tasks, double cycle) {
         Precedence precedence = Precedence.of(tasks).orElseThrow();
         return IntStream.range(0, 729)

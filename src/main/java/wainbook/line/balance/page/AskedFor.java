@@ -23,7 +23,7 @@ final class AskedFor {
                 .with("taktMinutes", content.taktMinutes().map(String::valueOf).orElse(""))
                 .with("overrunPercent", "")
                 .with("reach", "1")
-                .with("then", "smoothest")
+                .with("then", "least")
                 .with("seconds", "30")
                 .with("items", "");
     }
@@ -57,7 +57,7 @@ final class AskedFor {
                 number(filled, "reach", 0, Question.FARTHEST).orElse(1),
                 stagesThatStay,
                 items(filled),
-                filled.value("then").equals("least"),
+                !filled.value("then").equals("smoothest"),
                 number(filled, "seconds", 1, Question.LONGEST_S).orElse(1));
     }
 

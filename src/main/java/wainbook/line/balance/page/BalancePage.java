@@ -136,6 +136,7 @@ public class BalancePage {
                 newest.map(searching::question),
                 newest.flatMap(searching::proposal),
                 newest.flatMap(row -> searching.progress(row.id)),
+                newest.map(row -> searching.seconds(row.id)).orElse(0.0),
                 filled,
                 stays,
                 signedIn.is(Role.worksEngineer) || signedIn.is(Role.lineManager),

@@ -31,6 +31,7 @@ public record BalanceView(
         Optional<Question> question,
         Optional<Proposal> proposal,
         Optional<Progress> progress,
+        double seconds,
         Filled filled,
         List<String> staying,
         boolean mayAsk,
@@ -38,6 +39,15 @@ public record BalanceView(
 
     public boolean any() {
         return !content.items().isEmpty() && !content.kinds().isEmpty();
+    }
+
+    public String heading() {
+        return any() && content.taktMinutes().isPresent()
+                ? Words.of(
+                        "line.balanceTitleOver",
+                        content.stages().stream().filter(this::over).count(),
+                        content.stages().size())
+                : Words.of("line.balanceTitle");
     }
 
     public boolean running() {
@@ -94,10 +104,10 @@ public record BalanceView(
                 .isPresent();
     }
 
-    public String shares() {
-        return content.kinds().stream()
-                .map(share -> share.kind() + " " + share.vehicles())
-                .collect(Collectors.joining(", "));
+    /** Whether what is seldom asked has a fault, and has to be seen. */
+    public boolean limitsAtFault() {
+        return Stream.of("overrunPercent", "items", "seconds")
+                .anyMatch(field -> filled.form().fault(field).isPresent());
     }
 
     public List<Option> aims() {
@@ -107,7 +117,7 @@ public record BalanceView(
     }
 
     public List<Option> thens() {
-        return Stream.of("smoothest", "least")
+        return Stream.of("least", "smoothest")
                 .map(then -> new Option(then, Words.of("line.balanceThen." + then)))
                 .toList();
     }
@@ -118,12 +128,18 @@ public record BalanceView(
 
     /** How far the running search is, in words. */
     public String progressText() {
-        return progress.map(now -> Words.of(
-                        now.best().isPresent() ? "line.balanceProgress" : "line.balanceProgressNone",
-                        Words.of("line.balancePhase." + now.phase().name()),
-                        now.best().isPresent() ? figure(now.best().getAsDouble()) : "",
-                        figure(now.bound())))
-                .orElseGet(() -> Words.of("line.balanceBegins"));
+        return progress.map(this::told).orElseGet(() -> Words.of("line.balanceBegins"));
+    }
+
+    private String told(Progress now) {
+        String phase = Words.of("line.balancePhase." + now.phase().name());
+        String since = figure(Math.floor(seconds));
+        if (now.best().isEmpty()) {
+            return Words.of("line.balanceProgressNone", phase, figure(now.bound()), since);
+        }
+        double best = now.best().getAsDouble();
+        String gap = figure(best > 0 ? 100 * (best - now.bound()) / best : 0);
+        return Words.of("line.balanceProgress", phase, figure(best), figure(now.bound()), gap, since);
     }
 
     /** What the search came to, in one sentence. */

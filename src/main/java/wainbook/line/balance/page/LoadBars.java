@@ -11,7 +11,7 @@ public record LoadBars(String title, String description, Optional<Double> takt, 
     public static final int WIDTH = 760;
 
     private static final int LEFT = 230;
-    private static final int RIGHT = 110;
+    private static final int RIGHT = 120;
     private static final int TOP = 22;
     private static final int BAR = 14;
     private static final int LONGEST_NAME = 33;
@@ -20,7 +20,7 @@ public record LoadBars(String title, String description, Optional<Double> takt, 
     public record Row(String name, double minutes, String figure, Optional<Double> then, String thenFigure) {}
 
     /** A bar as it is drawn. */
-    public record Drawn(String sort, int y, int middle, String width, String end, String figure) {}
+    public record Drawn(String sort, int y, int middle, String width, String figure) {}
 
     /** A stage as it is drawn. */
     public record Named(String name, int middle, List<Drawn> bars) {}
@@ -35,6 +35,11 @@ public record LoadBars(String title, String description, Optional<Double> takt, 
 
     public int left() {
         return LEFT;
+    }
+
+    /** Where the figures end, clear of every bar and of the takt. */
+    public int figures() {
+        return WIDTH - 2;
     }
 
     public int top() {
@@ -66,7 +71,7 @@ public record LoadBars(String title, String description, Optional<Double> takt, 
 
     private Drawn bar(String sort, int y, double minutes, String figure) {
         double width = Math.max(1, width(minutes));
-        return new Drawn(sort, y, y + BAR / 2, figure(width), figure(LEFT + width + 6), figure);
+        return new Drawn(sort, y, y + BAR / 2, figure(width), figure);
     }
 
     private int step() {
