@@ -52,7 +52,9 @@ final class AskedFor {
 
     static Question question(Filled filled, List<String> stagesThatStay) {
         return new Question(
-                filled.value("aim").equals(TAKT) ? number(filled, "taktMinutes", 1, Question.LONGEST_TAKT_MIN) : Optional.empty(),
+                filled.value("aim").equals(TAKT)
+                        ? number(filled, "taktMinutes", 1, Question.LONGEST_TAKT_MIN)
+                        : Optional.empty(),
                 number(filled, "overrunPercent", 0, Question.MOST_PERCENT),
                 number(filled, "reach", 0, Question.FARTHEST).orElse(1),
                 stagesThatStay,

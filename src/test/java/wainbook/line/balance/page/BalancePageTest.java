@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.time.Clock;
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.line.balance.BalanceSearch;
@@ -78,6 +81,26 @@ class BalancePageTest {
                 .contains(
                         "A whole number from 1 to 10000 is needed.", "No check item on the line is called no-such-item")
                 .contains("value=\"soon\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{}",
+                "{\"id\":\"7d0c8f0e-6a53-4d3c-9a64-0d1f6b3f1a11\"}",
+                "{\"id\":\"7d0c8f0e-6a53-4d3c-9a64-0d1f6b3f1a11\",\"question\":{\"reach\":1,\"seconds\":0}}",
+                "{\"id\":\"7d0c8f0e-6a53-4d3c-9a64-0d1f6b3f1a11\",\"question\":{\"reach\":-1,\"stagesThatStay\":[],\"itemsThatStay\":[],\"leastChange\":true,\"seconds\":5}}"
+            })
+    void a_script_that_asks_out_of_range_is_told_so_and_begins_nothing(String body) {
+        RestAssured.given()
+                .auth()
+                .preemptive()
+                .basic(Cast.WORKS_ENGINEER.user(), Cast.PASSWORD)
+                .contentType("application/json")
+                .body(body)
+                .post("/api/v1/balance/searches")
+                .then()
+                .statusCode(400);
     }
 
     @Test
