@@ -182,11 +182,11 @@ public final class Balance implements Calculation<Balance.Inputs, Balance.Result
                 found.cycleMinutes(),
                 found.lowerBound(),
                 found.proven(),
-                found.efficiency(),
+                found.evenness().efficiency(),
                 in.taktMinutes().map(takt -> sum / (found.count() * takt)),
                 found.gap(),
                 found.loadMinutes(),
-                found.smoothness(),
+                found.evenness().smoothness(),
                 found.chosen());
         String wanted = in.taktMinutes().isPresent() ? "stations" : "cycle";
         return Answer.worked(new Working<>(
@@ -218,7 +218,7 @@ public final class Balance implements Calculation<Balance.Inputs, Balance.Result
                 Step.of(
                         "balanceEfficiency",
                         "Σt / (m · c)",
-                        found.efficiency(),
+                        found.evenness().efficiency(),
                         "",
                         "%s / (%s · %s)",
                         sum,
@@ -227,7 +227,7 @@ public final class Balance implements Calculation<Balance.Inputs, Balance.Result
                 Step.of(
                         "balanceSmoothness",
                         "√Σ(L_max − L)²",
-                        found.smoothness(),
+                        found.evenness().smoothness(),
                         "min",
                         "L = %s",
                         found.loadMinutes().stream().map(Plain::text).collect(Collectors.joining(", "))));

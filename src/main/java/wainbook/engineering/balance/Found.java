@@ -2,6 +2,7 @@ package wainbook.engineering.balance;
 
 import java.util.List;
 import java.util.Optional;
+import wainbook.engineering.flow.status.LineBalance;
 
 /**
  * What a search came to. Nothing here is called the best unless it is proved.
@@ -37,15 +38,8 @@ public record Found(
         return best > 0 ? (best - lowerBound) / best : 0;
     }
 
-    /** ΣL / (m c) with the cycle that the greatest load makes. */
-    public double efficiency() {
-        return loadMinutes.stream().mapToDouble(Double::doubleValue).sum() / (count() * cycleMinutes);
-    }
-
-    /** √Σ(L_max − L)²: 0 where all loads are alike. */
-    public double smoothness() {
-        return Math.sqrt(loadMinutes.stream()
-                .mapToDouble(load -> (cycleMinutes - load) * (cycleMinutes - load))
-                .sum());
+    /** How evenly the loads lie, under the cycle that the greatest of them makes. Only where there is a balance. */
+    public LineBalance evenness() {
+        return LineBalance.of(loadMinutes, cycleMinutes);
     }
 }

@@ -13,7 +13,8 @@ class ForeignForm {
 
     @ServerResponseFilter
     void say(ContainerRequestContext request, ContainerResponseContext response) {
-        if (response.getStatus() == 400
+        if (request.getMethod().equals("POST")
+                && response.getStatus() == 400
                 && !response.hasEntity()
                 && !request.getUriInfo().getPath().startsWith("/api/")) {
             response.setEntity(Pages.problem(Trouble.of(Kind.FOREIGN)).render(), null, MediaType.TEXT_HTML_TYPE);
