@@ -72,8 +72,8 @@ public class Forecasts {
 
     private TheLineNow lineNow(Instant now) {
         Shifts shifts = day.shifts();
-        var muster = new Muster(
-                ledger, releases, new OnTheLine(ledger, releases, workplace, bar, now), shifts::workingMinutes);
+        var line = new OnTheLine(ledger, releases, workplace, bar, station -> shifts, now);
+        var muster = new Muster(ledger, releases, line, shifts::workingMinutes);
         List<OnHand> vehicles = muster.vehicles();
         return new TheLineNow(new Calendar(shifts, now), past(shifts), muster.posts(vehicles), vehicles);
     }

@@ -17,6 +17,7 @@ import wainbook.page.RouteBar;
 import wainbook.process.Releases;
 import wainbook.station.DeferredWork;
 import wainbook.station.work.Workplace;
+import wainbook.works.shift.Shifts;
 import wainbook.works.shift.WorksDay;
 
 /** The line at one moment, read from the record. */
@@ -58,7 +59,8 @@ public class LineLook {
     }
 
     private OnTheLine onTheLine(Instant now) {
-        return new OnTheLine(ledger, releases, workplace, bar, now);
+        Shifts shifts = day.shifts();
+        return new OnTheLine(ledger, releases, workplace, bar, station -> shifts, now);
     }
 
     private Standing standing(OnTheLine line, Situation here) {
