@@ -73,8 +73,8 @@ public class Forecasts {
 
     private TheLineNow lineNow(Instant now) {
         Shifts shifts = day.shifts();
-        var muster = new Muster(
-                ledger, releases, new OnTheLine(ledger, releases, workplace, bar, now), WorkingMinutes.of(shifts));
+        var line = new OnTheLine(ledger, releases, workplace, bar, shifts::at, now);
+        var muster = new Muster(ledger, releases, line, WorkingMinutes.of(shifts));
         List<OnHand> vehicles = muster.vehicles();
         return new TheLineNow(new Calendar(shifts, now), past(shifts), muster.posts(vehicles), vehicles);
     }
