@@ -39,6 +39,11 @@ public record Calendar(Shifts shifts, Instant now) {
         return now.plus(Duration.ofDays(DAYS_AHEAD));
     }
 
+    /** To the second; what lies beyond the calendar at its end. */
+    public Instant at(double minute) {
+        return Double.isFinite(minute) ? now.plusSeconds(Math.round(minute * SECONDS)) : end();
+    }
+
     double minute(Instant at) {
         return Duration.between(now, at).toMillis() / (1000 * SECONDS);
     }
