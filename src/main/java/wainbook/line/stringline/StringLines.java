@@ -25,7 +25,7 @@ public class StringLines {
     private static final int LEFT = 184;
     private static final int WIDTH = 960;
     private static final int TOP = 34;
-    private static final int ROW = 26;
+    private static final int ROW = 20;
     private static final int ROW_LARGE = 30;
     /** So wide that a takt of an hour and a half can still be told from the next. */
     private static final double POINTS_A_MINUTE = 0.28;
@@ -68,7 +68,7 @@ public class StringLines {
                     .orElseGet(() ->
                             track.ahead().isEmpty() ? now : track.ahead().get(0).into());
             Window window = new Window(from, track.ends().orElse(now));
-            return picture(Words.of("line.stringOf", order), forecast, window, ROW, List.of(track));
+            return picture(Words.of("line.stringOf", order), forecast, window, ROW_LARGE, List.of(track));
         });
     }
 

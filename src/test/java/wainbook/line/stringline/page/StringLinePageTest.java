@@ -35,7 +35,7 @@ class StringLinePageTest {
         assertThat(page)
                 .contains("<a class=\"strand", "href=\"/orders/" + ahead.number() + "\"", "by its promised day")
                 .contains("href=\"/orders/" + waits.number() + "\"")
-                .contains("class=\"ahead\"", "class=\"band\"", ">now<", "The same as a table");
+                .contains("class=\"ahead\"", "class=\"band\"", ">now<", "the same as a table");
     }
 
     @Test
