@@ -8,6 +8,7 @@ import wainbook.handover.HandoverSaying;
 import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.paper.OnPaperSaying;
 import wainbook.ledger.Kinds;
+import wainbook.line.appointment.AppointmentSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
 import wainbook.pack.PackSaying;
@@ -37,6 +38,7 @@ class Vocabulary {
                 SafetySaying.class,
                 QualitySaying.class,
                 HandoverSaying.class,
+                AppointmentSaying.class,
                 IsolationSaying.class,
                 OnPaperSaying.class,
                 PaperSaying.class,

@@ -9,6 +9,7 @@ import java.util.Optional;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
+import wainbook.works.appointment.AppointmentKind;
 import wainbook.works.instruments.InstrumentKind;
 import wainbook.works.shift.Break;
 import wainbook.works.shift.Shift;
@@ -49,6 +50,14 @@ public sealed interface WorksSaying extends Saying {
     record ShiftsSet(List<Shift> shifts) implements WorksSaying {
         public ShiftsSet {
             shifts = List.copyOf(shifts);
+        }
+    }
+
+    /** What every vehicle has to pass after the line, in that order; each list replaces the one before. */
+    @Kind("works.appointmentsSet/1")
+    record AppointmentsSet(List<AppointmentKind> appointments) implements WorksSaying {
+        public AppointmentsSet {
+            appointments = List.copyOf(appointments);
         }
     }
 

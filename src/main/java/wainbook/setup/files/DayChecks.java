@@ -2,6 +2,7 @@ package wainbook.setup.files;
 
 import java.time.DateTimeException;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import wainbook.process.Station;
 
@@ -31,6 +32,14 @@ record DayChecks(Located<Lines.Works> works, List<Station> stations, List<Fault>
         for (int i = 0; i < breaks.size(); i++) {
             new Located<>(breaks.get(i), works.at("/breaks/" + i).unnamed()).turned(Lines.BreakLine::pause, faults);
         }
+        List<Lines.AppointmentLine> appointments = works.value().appointments();
+        var located = new ArrayList<Located<Lines.AppointmentLine>>();
+        for (int i = 0; i < appointments.size(); i++) {
+            located.add(new Located<>(
+                    appointments.get(i), works.at("/appointments/" + i).unnamed()));
+            located.get(i).turned(Lines.AppointmentLine::kind, faults);
+        }
+        Codes.of(located, Lines.AppointmentLine::code, "", works.place().file(), faults, "appointment");
         List<String> holidays = works.value().holidays();
         for (int i = 0; i < holidays.size(); i++) {
             new Located<>(holidays.get(i), works.at("/holidays/" + i).unnamed()).turned(Lines::day, faults);

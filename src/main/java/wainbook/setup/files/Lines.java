@@ -16,6 +16,7 @@ import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.BeyondConcession;
 import wainbook.process.sheet.CheckItem;
 import wainbook.process.sheet.Condition;
+import wainbook.works.appointment.AppointmentKind;
 import wainbook.works.shift.Break;
 import wainbook.works.shift.Shift;
 
@@ -33,6 +34,7 @@ public final class Lines {
             List<ShiftLine> shifts,
             List<BreakLine> breaks,
             List<String> holidays,
+            List<AppointmentLine> appointments,
             Optional<Integer> taktMinutes,
             List<Operator> operators) {
         public Works {
@@ -73,6 +75,45 @@ public final class Lines {
             return LocalDate.parse(written);
         } catch (DateTimeParseException unreadable) {
             throw new IllegalArgumentException("a day is written as 2026-12-25, not " + written);
+        }
+    }
+
+    /** An appointment after the line, with local times such as 09:30. */
+    public record AppointmentLine(
+            String code,
+            String title,
+            String from,
+            String to,
+            List<DayOfWeek> weekdays,
+            int minutes,
+            int noticeDays,
+            int rebookingDays,
+            int failsInHundred) {
+
+        public AppointmentKind kind() {
+            return new AppointmentKind(
+                    code,
+                    title,
+                    ShiftLine.minute(from),
+                    ShiftLine.minute(to),
+                    weekdays,
+                    minutes,
+                    noticeDays,
+                    rebookingDays,
+                    failsInHundred);
+        }
+
+        public static AppointmentLine of(AppointmentKind kind) {
+            return new AppointmentLine(
+                    kind.code(),
+                    kind.title(),
+                    ShiftLine.time(kind.fromMinute()),
+                    ShiftLine.time(kind.toMinute()),
+                    kind.weekdays(),
+                    kind.lengthMinutes(),
+                    kind.noticeDays(),
+                    kind.rebookingDays(),
+                    kind.failsInHundred());
         }
     }
 

@@ -60,6 +60,10 @@ final class Node {
             ArrayNode breaks = node.putArray("breaks");
             works.breaks().forEach(line -> breaks.add(tree(Lines.BreakLine.of(line.pause()))));
         }
+        if (!works.appointments().isEmpty()) {
+            ArrayNode appointments = node.putArray("appointments");
+            works.appointments().forEach(line -> appointments.add(tree(Lines.AppointmentLine.of(line.kind()))));
+        }
         return node;
     }
 

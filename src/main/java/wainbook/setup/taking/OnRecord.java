@@ -180,6 +180,10 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                         .flatMap(set -> set.days().stream())
                         .map(LocalDate::toString)
                         .toList(),
+                works.last(WorksSaying.AppointmentsSet.class).stream()
+                        .flatMap(set -> set.appointments().stream())
+                        .map(Lines.AppointmentLine::of)
+                        .toList(),
                 works.last(WorksSaying.TaktSet.class).map(WorksSaying.TaktSet::minutes),
                 works.last(WorksSaying.OperatorsListed.class).stream()
                         .flatMap(listed -> listed.operators().stream())

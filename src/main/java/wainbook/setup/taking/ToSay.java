@@ -76,6 +76,14 @@ record ToSay(OnRecord record, WorksFiles wanted, Differences differences, Functi
             sayings.add(new WorksSaying.HolidaysSet(
                     asked.holidays().stream().map(Lines::day).toList()));
         }
+        var appointments =
+                asked.appointments().stream().map(Lines.AppointmentLine::kind).toList();
+        if (!known.appointments().stream()
+                .map(Lines.AppointmentLine::kind)
+                .toList()
+                .equals(appointments)) {
+            sayings.add(new WorksSaying.AppointmentsSet(appointments));
+        }
         asked.taktMinutes()
                 .filter(minutes -> !known.taktMinutes().equals(Optional.of(minutes)))
                 .ifPresent(minutes -> sayings.add(new WorksSaying.TaktSet(minutes)));
