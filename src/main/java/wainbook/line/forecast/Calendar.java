@@ -25,12 +25,31 @@ public record Calendar(Shifts shifts, Instant now) {
                 .toList());
     }
 
+    /** When vehicles are moved: whenever anybody works where the record shows no times for it. */
+    WorkingTime moving(MoveTimes moves) {
+        return moves.none()
+                ? WorkingTime.always()
+                : WorkingTime.of(moves.windows(shifts, now, end()).stream()
+                        .map(span -> new Interval(minute(span.from()), minute(span.to())))
+                        .toList());
+    }
+
     public Instant end() {
         return now.plus(Duration.ofDays(DAYS_AHEAD));
     }
 
     double minute(Instant at) {
         return Duration.between(now, at).toMillis() / (1000 * SECONDS);
+    }
+
+    /** The end of the calendar for what lies beyond it. */
+    Instant instant(double minute) {
+        return Double.isFinite(minute) ? now.plusMillis(Math.round(minute * SECONDS * 1000)) : end();
+    }
+
+    /** When so much has been worked from now on; the end of the calendar for what lies beyond it. */
+    Instant worked(double minutes) {
+        return instant(working().add(0, minutes));
     }
 
     /** When the last working minute of that day is over, or of the last day before it on which there was one. */

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param stage it is at, or goes back to from a bay
  * @param minutes of working time in what it is doing
  * @param plannedMinutes of the check sheet at each stage that it passes
+ * @param stops what stands against it now
  */
 public record OnHand(
         String order,
@@ -20,7 +21,7 @@ public record OnHand(
         Optional<String> place,
         double minutes,
         Map<String, Integer> plannedMinutes,
-        List<OpenHold> holds,
+        List<Stop.Open> stops,
         LocalDate promisedOn) {
 
     /** How far it is, the furthest first. */
@@ -42,16 +43,34 @@ public record OnHand(
         }
     }
 
-    /** @param openMinutes working minutes since it was put on */
-    public record OpenHold(boolean stopsWork, double openMinutes) {}
-
     public OnHand {
         plannedMinutes = Map.copyOf(plannedMinutes);
-        holds = List.copyOf(holds);
+        stops = List.copyOf(stops);
     }
 
     /** Whether an open hold is on it. */
     public boolean held() {
-        return !holds.isEmpty();
+        return stops.stream().anyMatch(stop -> stop.sort() == Stop.HOLD);
+    }
+
+    /** The same without something that stands against it. */
+    OnHand without(Stop sort, int number) {
+        return new OnHand(
+                order,
+                kind,
+                doing,
+                stage,
+                place,
+                minutes,
+                plannedMinutes,
+                stops.stream()
+                        .filter(stop -> stop.sort() != sort || stop.number() != number)
+                        .toList(),
+                promisedOn);
+    }
+
+    /** The same doing something else from now on. */
+    OnHand from(Doing next, Optional<String> there) {
+        return new OnHand(order, kind, next, there, place, 0, plannedMinutes, stops, promisedOn);
     }
 }

@@ -23,6 +23,10 @@ final class Plan {
     final int vehicles;
     final WorkingTime lineTime;
     final WorkingTime open;
+    /** In open minutes. */
+    final WorkingTime moving;
+
+    final boolean movedAnyTime;
 
     final long[] stageKey;
     final int[] stations;
@@ -71,6 +75,8 @@ final class Plan {
                 .flatMap(stage -> Stream.of(stage.working(), stage.signing()))
                 .distinct()
                 .reduce(lineTime, WorkingTime::and);
+        movedAnyTime = line.moving().equals(WorkingTime.always());
+        moving = movedAnyTime ? line.moving() : line.moving().within(open);
         stageKey = new long[stages];
         stations = new int[stages];
         room = new int[stages];
@@ -130,6 +136,11 @@ final class Plan {
     /** Open to clock minutes, of something that begins. */
     double beginning(double opened) {
         return open.resumed(opened);
+    }
+
+    /** When a vehicle that is free to go is moved. */
+    double moved(double ready) {
+        return movedAnyTime ? ready : moving.next(ready);
     }
 
     private void lay(int at, List<Stage> all) {

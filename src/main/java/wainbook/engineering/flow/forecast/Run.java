@@ -113,7 +113,7 @@ final class Run {
                 if (plan.somebodyComesBack[0] && start.kind() == Start.Kind.WAITING) {
                     letBackIn(0, Math.max(arrives, free(0)));
                 }
-                pass(vehicle, start.stage(), arrives);
+                pass(vehicle, start.stage(), entering(start, arrives));
             }
             default -> {
                 int stage = start.stage();
@@ -121,6 +121,10 @@ final class Run {
                 pass(vehicle, stage + 1, leave(vehicle, stage, gate) + plan.transport[stage]);
             }
         }
+    }
+
+    private double entering(Start start, double arrives) {
+        return start.kind() == Start.Kind.WAITING ? plan.moved(Math.max(arrives, free(0))) : arrives;
     }
 
     /** Through the rest of the line, from this stage on. */
@@ -258,7 +262,7 @@ final class Run {
             if (plan.somebodyComesBack[stage + 1]) {
                 letBackIn(stage + 1, Math.max(ready, room(stage + 1)));
             }
-            ready = Math.max(ready, room(stage + 1));
+            ready = plan.moved(Math.max(ready, room(stage + 1)));
         }
         leavings[place] = ready;
         left[vehicle * plan.stages + stage] = ready;

@@ -11,6 +11,7 @@ import wainbook.line.forecast.LineForecast.Of;
 import wainbook.line.forecast.OnHand;
 import wainbook.line.forecast.PastTimes;
 import wainbook.line.forecast.StageLook;
+import wainbook.line.forecast.Stop;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 
@@ -131,7 +132,7 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
         PastTimes past = found.line().past();
         boolean held = found.line().vehicles().stream().anyMatch(OnHand::held);
         boolean bay = found.line().vehicles().stream().anyMatch(one -> one.doing() == OnHand.Doing.BAY);
-        return (held && !past.holdsKnown()) || (bay && !past.baysKnown());
+        return (held && !past.known(Stop.HOLD)) || (bay && !past.known(Stop.BAY));
     }
 
     public List<StageLook> stages() {

@@ -11,8 +11,19 @@ import java.util.stream.IntStream;
  * @param vehicles in the order of the line, the first in front, orders that wait at the end in their order of entry; those in a bay
  *     anywhere
  * @param appointments that every vehicle needs after the line, in their order
+ * @param moving when vehicles are moved onto the line and from stage to stage
  */
-public record Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicles, List<Appointment> appointments) {
+public record Line(
+        WorkingTime working,
+        List<Stage> stages,
+        List<Vehicle> vehicles,
+        List<Appointment> appointments,
+        WorkingTime moving) {
+
+    /** Vehicles are moved at any time. */
+    public Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicles, List<Appointment> appointments) {
+        this(working, stages, vehicles, appointments, WorkingTime.always());
+    }
 
     public Line {
         stages = List.copyOf(stages);
@@ -31,7 +42,11 @@ public record Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicl
     }
 
     public Line withVehicles(List<Vehicle> others) {
-        return new Line(working, stages, others, appointments);
+        return new Line(working, stages, others, appointments, moving);
+    }
+
+    public Line withMoving(WorkingTime times) {
+        return new Line(working, stages, vehicles, appointments, times);
     }
 
     /** The same with one vehicle as given, in the place of the one of that name. */
@@ -49,7 +64,8 @@ public record Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicl
                         .map(one -> one.name().equals(changed.name()) ? changed : one)
                         .toList(),
                 vehicles,
-                appointments);
+                appointments,
+                moving);
     }
 
     public int stage(String name) {

@@ -1,0 +1,26 @@
+package wainbook.line.forecast.score;
+
+import java.time.Instant;
+import java.util.Optional;
+import wainbook.line.forecast.Prediction;
+
+/**
+ * One forecast of one vehicle, and what came of it.
+ *
+ * @param finished empty as long as its last gate is not signed
+ */
+public record Outcome(Prediction said, Optional<Instant> finished) {
+
+    private static final double NEARLY_ALL = 0.975;
+
+    /** Nothing that may still come decides whether it was right. */
+    boolean decided(Instant now) {
+        return !said.quantile(NEARLY_ALL).isAfter(now);
+    }
+
+    /** Whether it finished between these two of what was said; not, if it is not finished and the later one has passed. */
+    boolean within(double low, double high) {
+        return finished.filter(at -> !at.isBefore(said.quantile(low)) && !at.isAfter(said.quantile(high)))
+                .isPresent();
+    }
+}
