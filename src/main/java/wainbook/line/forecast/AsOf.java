@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import wainbook.ledger.History;
+import wainbook.line.forecast.Away.WorkingMinutes;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.works.shift.Shifts;
 
@@ -19,7 +20,7 @@ record AsOf(Instant at, Shifts shifts, ProcessToday process) {
 
     /** @param past what the record of a vehicle says of times */
     TheLineNow line(List<History> records, Function<History, VehiclePast> past) {
-        var muster = new Muster(process, shifts::workingMinutes, at);
+        var muster = new Muster(process, WorkingMinutes.of(shifts), at);
         EntryRule rule = EntryRule.of(records.stream()
                 .flatMap(record -> EntryRule.came(record).stream())
                 .toList());

@@ -13,6 +13,7 @@ import wainbook.engineering.flow.forecast.Effort;
 import wainbook.engineering.flow.forecast.Forecast;
 import wainbook.gate.GateSaying.SignedOff;
 import wainbook.ledger.History;
+import wainbook.line.forecast.Away.WorkingMinutes;
 import wainbook.order.WorkOrder;
 import wainbook.works.shift.Shifts;
 
@@ -73,7 +74,7 @@ record BackTest(Shifts shifts, ProcessToday process, Optional<Integer> taktMinut
                 record.subject().code() + "/" + record.number(),
                 key -> VehiclePast.of(
                         record,
-                        shifts::workingMinutes,
+                        WorkingMinutes.of(shifts),
                         binding -> process.sheet(binding.sheet(), binding.revision())
                                 .plannedMinutes()));
     }

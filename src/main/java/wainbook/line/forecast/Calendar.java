@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import wainbook.engineering.flow.forecast.model.Interval;
+import wainbook.engineering.flow.forecast.model.Pulses;
 import wainbook.engineering.flow.forecast.model.WorkingTime;
 import wainbook.works.shift.Shifts;
 
@@ -19,19 +20,31 @@ public record Calendar(Shifts shifts, Instant now) {
     private static final double SECONDS = 60;
     private static final long QUARTER_S = 15 * 60L;
 
+    /** Of the whole works. */
     WorkingTime working() {
-        return WorkingTime.of(shifts.working(now, end()).stream()
+        return working(shifts);
+    }
+
+    /** Of the shifts that work at one of these stations. */
+    WorkingTime working(List<String> stations) {
+        return working(shifts.at(stations));
+    }
+
+    private WorkingTime working(Shifts some) {
+        return WorkingTime.of(some.working(now, end()).stream()
                 .map(span -> new Interval(minute(span.from()), minute(span.to())))
                 .toList());
     }
 
-    /** When vehicles are moved: whenever anybody works where the record shows no times for it. */
-    WorkingTime moving(MoveTimes moves) {
-        return moves.none()
-                ? WorkingTime.always()
-                : WorkingTime.of(moves.windows(shifts, now, end()).stream()
-                        .map(span -> new Interval(minute(span.from()), minute(span.to())))
-                        .toList());
+    /** Minutes at which the line moves; none where the record shows no times for it. */
+    Pulses pulses(MoveTimes moves) {
+        return Pulses.at(moves.on(shifts, now, end()).mapToDouble(this::minute).toArray(), MoveTimes.APART_MIN);
+    }
+
+    /** How many such minutes there have been since a vehicle came. */
+    int stood(MoveTimes moves, Instant came) {
+        return (int) moves.on(shifts, came.plus(Duration.ofMinutes(MoveTimes.APART_MIN)), now)
+                .count();
     }
 
     public Instant end() {
@@ -47,9 +60,9 @@ public record Calendar(Shifts shifts, Instant now) {
         return Double.isFinite(minute) ? now.plusMillis(Math.round(minute * SECONDS * 1000)) : end();
     }
 
-    /** When so much has been worked from now on; the end of the calendar for what lies beyond it. */
-    Instant worked(double minutes) {
-        return instant(working().add(0, minutes));
+    /** When so much has been worked at one of these stations from now on; the end of the calendar for what lies beyond it. */
+    Instant worked(double minutes, List<String> stations) {
+        return instant(working(stations).add(0, minutes));
     }
 
     /** When the last working minute of that day is over, or of the last day before it on which there was one. */

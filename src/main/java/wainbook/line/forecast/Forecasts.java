@@ -12,6 +12,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.ledger.Subject.Sort;
+import wainbook.line.forecast.Away.WorkingMinutes;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
@@ -84,7 +85,7 @@ public class Forecasts {
     private VehiclePast past(History record, Shifts shifts) {
         return pasts.get(
                 new PastKey(record.subject().code(), record.number(), shifts),
-                key -> VehiclePast.of(record, shifts::workingMinutes, this::plannedMinutes));
+                key -> VehiclePast.of(record, WorkingMinutes.of(shifts), this::plannedMinutes));
     }
 
     private int plannedMinutes(Binding bound) {

@@ -3,92 +3,94 @@ package wainbook.line.forecast;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.works.shift.Shifts;
 
 /**
- * The times of the day at which vehicles are moved on, where the record shows such: moves of the last {@link #DAYS} days that follow
- * each other within {@link #APART_MIN} minutes of the day are one time, if it was kept on at least half of the days with any move.
- * They count where they hold {@link #MOST} of all moves in at most a third of the time between the first and the last of the day;
- * otherwise vehicles are moved at any time. These bounds are our choice, no published rule.
+ * The times of the day at which the line moves, where the record shows such: moves of the last {@link #DAYS} days that follow each
+ * other within {@link #APART_MIN} minutes of the day are one time, if it was kept on at least half of the days with any move. They
+ * count where they hold {@value #MOST} of all moves in at most a third of the time between the first and the last of the day; otherwise
+ * vehicles are moved when they are ready. These bounds are our choice, no published rule.
  *
- * @param times by their beginning; empty where vehicles are moved at any time
+ * @param minutes of the local day, rising; none where vehicles are moved when they are ready
  */
-public record MoveTimes(List<Window> times) {
+public record MoveTimes(List<Integer> minutes) {
 
     static final MoveTimes ANY = new MoveTimes(List.of());
     static final int DAYS = 28;
-    static final int APART_MIN = 10;
-    static final double MOST = 0.8;
+    static final int APART_MIN = 4;
+    static final double MOST = 0.75;
     private static final int FEWEST_DAYS = 5;
-    private static final double LONGEST = 1 / 3.0;
-
-    /** Minutes of the local day, both ends included. */
-    public record Window(int fromMinute, int toMinute) {
-        int minutes() {
-            return toMinute - fromMinute + 1;
-        }
-
-        boolean holds(int minute) {
-            return fromMinute <= minute && minute <= toMinute;
-        }
-    }
+    private static final double WIDEST = 1 / 3.0;
+    private static final int SECONDS = 60;
 
     public MoveTimes {
-        times = List.copyOf(times);
+        minutes = List.copyOf(minutes);
+    }
+
+    /** Moves at nearly the same time of the day. */
+    private record Cluster(List<LocalDateTime> moves) {
+
+        int from() {
+            return minute(moves.get(0));
+        }
+
+        int to() {
+            return minute(moves.get(moves.size() - 1));
+        }
+
+        long days() {
+            return moves.stream().map(LocalDateTime::toLocalDate).distinct().count();
+        }
+
+        /** Few were before it. */
+        int usual() {
+            return minute(moves.get(moves.size() / 20));
+        }
     }
 
     /** @param moves onto the line and along it */
     static MoveTimes of(Stream<Instant> moves, ZoneId zone, Instant now) {
-        List<Instant> lately =
-                moves.filter(at -> at.isAfter(now.minus(Duration.ofDays(DAYS)))).toList();
-        long days = lately.stream()
-                .map(at -> LocalDate.ofInstant(at, zone))
-                .distinct()
-                .count();
+        List<LocalDateTime> lately = moves.filter(at -> at.isAfter(now.minus(Duration.ofDays(DAYS))))
+                .map(at -> LocalDateTime.ofInstant(at, zone))
+                .sorted(Comparator.comparing(LocalDateTime::toLocalTime))
+                .toList();
+        long days = lately.stream().map(LocalDateTime::toLocalDate).distinct().count();
         if (days < FEWEST_DAYS) {
             return ANY;
         }
-        TreeMap<Integer, List<Instant>> byMinute = lately.stream()
-                .collect(Collectors.groupingBy(at -> minute(at, zone), TreeMap::new, Collectors.toList()));
-        List<Window> kept = clusters(byMinute).stream()
-                .filter(window -> byMinute.subMap(window.fromMinute(), true, window.toMinute(), true).values().stream()
-                                        .flatMap(List::stream)
-                                        .map(at -> LocalDate.ofInstant(at, zone))
-                                        .distinct()
-                                        .count()
-                                * 2
-                        >= days)
+        List<Cluster> kept = clusters(lately).stream()
+                .filter(cluster -> 2 * cluster.days() >= days)
                 .toList();
-        long held = lately.stream()
-                .filter(at -> kept.stream().anyMatch(window -> window.holds(minute(at, zone))))
-                .count();
-        int wide = kept.stream().mapToInt(Window::minutes).sum();
-        int day = byMinute.lastKey() - byMinute.firstKey() + 1;
-        return held >= MOST * lately.size() && wide <= LONGEST * day ? new MoveTimes(kept) : ANY;
+        int held = kept.stream().mapToInt(cluster -> cluster.moves().size()).sum();
+        int wide =
+                kept.stream().mapToInt(cluster -> cluster.to() - cluster.from()).sum();
+        int day = minute(lately.get(lately.size() - 1)) - minute(lately.get(0));
+        return held >= MOST * lately.size() && wide <= WIDEST * day
+                ? new MoveTimes(kept.stream().map(Cluster::usual).toList())
+                : ANY;
     }
 
-    private static List<Window> clusters(TreeMap<Integer, List<Instant>> byMinute) {
-        var found = new ArrayList<Window>();
-        for (int minute : byMinute.keySet()) {
+    private static List<Cluster> clusters(List<LocalDateTime> sorted) {
+        var found = new ArrayList<Cluster>();
+        for (LocalDateTime move : sorted) {
             int last = found.size() - 1;
-            if (last >= 0 && minute - found.get(last).toMinute() <= APART_MIN) {
-                found.set(last, new Window(found.get(last).fromMinute(), minute));
-            } else {
-                found.add(new Window(minute, minute));
+            if (last < 0 || minute(move) - found.get(last).to() > APART_MIN) {
+                found.add(new Cluster(new ArrayList<>()));
             }
+            found.get(found.size() - 1).moves().add(move);
         }
         return found;
     }
 
-    private static int minute(Instant at, ZoneId zone) {
-        return at.atZone(zone).toLocalTime().toSecondOfDay() / 60;
+    private static int minute(LocalDateTime at) {
+        return at.toLocalTime().toSecondOfDay() / SECONDS;
     }
 
     static boolean isMove(Moved moved) {
@@ -99,25 +101,18 @@ public record MoveTimes(List<Window> times) {
     }
 
     public boolean none() {
-        return times.isEmpty();
+        return minutes.isEmpty();
     }
 
     /** Those on days on which is worked then, in their order. */
-    List<Shifts.Span> windows(Shifts shifts, Instant from, Instant to) {
+    Stream<Instant> on(Shifts shifts, Instant from, Instant to) {
         return LocalDate.ofInstant(from, shifts.zone())
                 .datesUntil(LocalDate.ofInstant(to, shifts.zone()).plusDays(1))
-                .flatMap(day -> times.stream().map(window -> on(day, window, shifts.zone())))
-                .filter(span -> span.to().isAfter(from)
-                        && shifts.working(span.from(), span.to()).size() > 0)
-                .toList();
-    }
-
-    private static Shifts.Span on(LocalDate day, Window window, ZoneId zone) {
-        Instant from = day.atStartOfDay(zone)
-                .toLocalDateTime()
-                .plusMinutes(window.fromMinute())
-                .atZone(zone)
-                .toInstant();
-        return new Shifts.Span("", from, from.plus(Duration.ofMinutes(window.minutes())));
+                .flatMap(day -> minutes.stream()
+                        .map(minute -> day.atStartOfDay()
+                                .plusMinutes(minute)
+                                .atZone(shifts.zone())
+                                .toInstant()))
+                .filter(at -> at.isAfter(from) && !at.isAfter(to) && shifts.working(at));
     }
 }

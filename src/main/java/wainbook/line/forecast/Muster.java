@@ -51,15 +51,19 @@ record Muster(ProcessToday process, WorkingMinutes minutes, Instant now) {
                 .flatMap(stage -> StageRecord.of(history, order, stage, process::sheet))
                 .map(record -> Gate.of(history, record));
         Doing doing = doing(order, gate);
+        WorkingMinutes there = doing == Doing.BAY
+                ? minutes
+                : order.at().map(at -> minutes.at(at.place())).orElse(minutes);
         double elapsed = doing == Doing.UNSIGNED
-                ? minutes.between(lastEvidence(gate).orElse(came), now)
-                : away.present(came, now, minutes) - openHoldMinutes(history, order, came);
+                ? there.between(lastEvidence(gate).orElse(came), now)
+                : away.present(came, now, there) - openHoldMinutes(history, order, came, there);
         return new OnHand(
                 order.number(),
                 order.ordered().vehicleKind(),
                 doing,
                 order.stage(),
                 order.at().map(Place::place),
+                came,
                 Math.max(0, elapsed),
                 planned(order),
                 stops(history, order),
@@ -127,13 +131,13 @@ record Muster(ProcessToday process, WorkingMinutes minutes, Instant now) {
     }
 
     /** Nothing has been done since the first hold that stops work and still stands. */
-    private double openHoldMinutes(History history, WorkOrder order, Instant came) {
+    private double openHoldMinutes(History history, WorkOrder order, Instant came, WorkingMinutes there) {
         Predicate<Entry> stopsWork = entry -> ((Held) entry.saying()).stops().contains(Stops.WORK);
         return open(history, order)
                 .filter(stopsWork)
                 .map(entry -> entry.moment().at())
                 .map(at -> at.isBefore(came) ? came : at)
-                .map(at -> (double) minutes.between(at, now))
+                .map(at -> (double) there.between(at, now))
                 .max(Comparator.naturalOrder())
                 .orElse(0.0);
     }

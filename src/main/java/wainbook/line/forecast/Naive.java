@@ -24,7 +24,7 @@ record Naive(TheLineNow line) {
                 minutes += i == here ? left(vehicle, work, wait) : work + wait;
             }
         }
-        return line.calendar().worked(minutes);
+        return line.calendar().worked(minutes, stations());
     }
 
     /** A takt for each station before it, and one for each vehicle that comes onto the line before it. */
@@ -34,11 +34,15 @@ record Naive(TheLineNow line) {
         for (int i = here; i < line.posts().size(); i++) {
             TheLineNow.Post post = line.posts().get(i);
             if (vehicle.plannedMinutes().containsKey(post.stage())) {
-                double whole = takt * (double) post.stations();
+                double whole = takt * (double) post.stations().size();
                 minutes += i == here ? left(vehicle, whole, 0) : whole;
             }
         }
-        return line.calendar().worked(minutes);
+        return line.calendar().worked(minutes, stations());
+    }
+
+    private List<String> stations() {
+        return line.posts().stream().flatMap(post -> post.stations().stream()).toList();
     }
 
     private static double left(OnHand vehicle, double work, double wait) {

@@ -1,5 +1,6 @@
 package wainbook.line.forecast;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Optional;
  * A vehicle that is still to be finished, as the record has it.
  *
  * @param stage it is at, or goes back to from a bay
+ * @param since when it came where it is
  * @param minutes of working time in what it is doing
  * @param plannedMinutes of the check sheet at each stage that it passes
  * @param stops what stands against it now
@@ -19,6 +21,7 @@ public record OnHand(
         Doing doing,
         Optional<String> stage,
         Optional<String> place,
+        Instant since,
         double minutes,
         Map<String, Integer> plannedMinutes,
         List<Stop.Open> stops,
@@ -61,6 +64,7 @@ public record OnHand(
                 doing,
                 stage,
                 place,
+                since,
                 minutes,
                 plannedMinutes,
                 stops.stream()
@@ -70,7 +74,8 @@ public record OnHand(
     }
 
     /** The same doing something else from now on. */
-    OnHand from(Doing next, Optional<String> there) {
-        return new OnHand(order, kind, next, there, place, 0, plannedMinutes, stops, promisedOn);
+    OnHand from(Instant now, Doing next, Optional<String> there) {
+        Instant came = there.equals(stage) ? since : now;
+        return new OnHand(order, kind, next, there, place, came, 0, plannedMinutes, stops, promisedOn);
     }
 }

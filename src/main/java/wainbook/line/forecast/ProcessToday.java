@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import wainbook.process.Releases;
 import wainbook.process.Route;
+import wainbook.process.Station;
 import wainbook.process.sheet.CheckSheet;
 
 /** What a forecast asks of the process as it is released today. */
@@ -49,7 +50,9 @@ interface ProcessToday {
                     .map(stage -> new TheLineNow.Post(
                             stage.code(),
                             stage.title(),
-                            releases.stationsOf(stage.code()).size()))
+                            releases.stationsOf(stage.code()).stream()
+                                    .map(Station::code)
+                                    .toList()))
                     .toList();
         }
     }

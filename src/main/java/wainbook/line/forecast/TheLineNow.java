@@ -19,7 +19,7 @@ import wainbook.engineering.flow.history.Basis;
  * The line as it stands, its times from the record: what the forecast is made of.
  *
  * @param posts the stages in the order of the line
- * @param moves when vehicles are moved
+ * @param moves the times of the day at which the line moves
  * @param entry by which rule those in front of the line come onto it
  * @param vehicles in the order of the line: those on it, the first in front; those in a bay; those in front of it in the order given
  */
@@ -27,7 +27,11 @@ public record TheLineNow(
         Calendar calendar, PastTimes past, MoveTimes moves, EntryRule entry, List<Post> posts, List<OnHand> vehicles) {
 
     /** A stage of the line with its stations side by side. */
-    public record Post(String stage, String title, int stations) {}
+    public record Post(String stage, String title, List<String> stations) {
+        public Post {
+            stations = List.copyOf(stations);
+        }
+    }
 
     /** Of several stops one counts: one that stops work before others, a hold before the rest, then the one begun last. */
     private static final Comparator<Stop.Open> LONGEST_LAST = Comparator.comparing(Stop.Open::stopsWork)
@@ -57,13 +61,12 @@ public record TheLineNow(
     }
 
     public Line line() {
-        WorkingTime working = calendar.working();
         return new Line(
-                working,
-                posts.stream().map(post -> stage(post, working)).toList(),
+                calendar.working(),
+                posts.stream().map(this::stage).toList(),
                 vehicles.stream().map(this::vehicle).toList(),
                 List.of(),
-                calendar.moving(moves));
+                calendar.pulses(moves));
     }
 
     /** The same with other vehicles, those in front of the line in the order given. */
@@ -106,13 +109,14 @@ public record TheLineNow(
     }
 
     /** More vehicles than stations can stand at a stage after its stations were set anew. */
-    private Stage stage(Post post, WorkingTime working) {
+    private Stage stage(Post post) {
+        WorkingTime working = calendar.working(post.stations());
         int there = (int) vehicles.stream()
                 .filter(one -> one.doing().onLine())
                 .filter(one -> one.stage().filter(post.stage()::equals).isPresent())
                 .count();
         return Stage.of(post.stage(), working)
-                .withStations(Math.max(1, Math.max(there, post.stations())))
+                .withStations(Math.max(1, Math.max(there, post.stations().size())))
                 .withSignature(working, past.signature(post.stage()))
                 .withRefusal(past.refusal(post.stage()), past.again());
     }
@@ -123,6 +127,7 @@ public record TheLineNow(
                         whereabouts(one),
                         posts.stream().map(post -> visit(one, post)).toList())
                 .withPace(past.pace(one.order()))
+                .stood(calendar.stood(moves, one.since()))
                 .promisedFor(calendar.endOf(one.promisedOn()));
         return one.stops().stream()
                 .max(LONGEST_LAST)

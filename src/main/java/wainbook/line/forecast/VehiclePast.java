@@ -85,6 +85,7 @@ record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) 
             Away away,
             WorkingMinutes minutes,
             ToIntFunction<Binding> planned,
+            Map<String, WorkingMinutes> there,
             Map<String, Instant> arrived,
             Map<String, Instant> evidence,
             Map<String, Instant> refused,
@@ -99,6 +100,7 @@ record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) 
                     new HashMap<>(),
                     new HashMap<>(),
                     new HashMap<>(),
+                    new HashMap<>(),
                     new LinkedHashMap<>());
         }
 
@@ -106,7 +108,9 @@ record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) 
             for (Entry entry : history.entries()) {
                 Instant at = entry.moment().at();
                 if (entry.saying() instanceof Moved moved) {
-                    moved.to().stage().ifPresent(stage -> arrived.putIfAbsent(stage, at));
+                    moved.to()
+                            .stage()
+                            .ifPresent(stage -> arrived(stage, moved.to().place(), at));
                 } else if (entry.saying() instanceof Result result) {
                     evidence.put(result.about().stage(), at);
                 } else if (entry.saying() instanceof Refused said) {
@@ -120,6 +124,12 @@ record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) 
             return new ArrayList<>(visits.values());
         }
 
+        private void arrived(String stage, String place, Instant at) {
+            if (arrived.putIfAbsent(stage, at) == null) {
+                there.put(stage, minutes.at(place));
+            }
+        }
+
         /** Whether the gate is looked at for the first time. */
         private boolean looked(String stage, Instant at, boolean refusal) {
             Instant from = arrived.get(stage);
@@ -128,7 +138,7 @@ record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) 
             if (visits.containsKey(stage) || from == null || done == null || binding == null) {
                 return false;
             }
-            double work = away.present(from, done, minutes);
+            double work = away.present(from, done, there.get(stage));
             int sheet = planned.applyAsInt(binding);
             if (work > 0 && sheet > 0) {
                 visits.put(
@@ -139,7 +149,7 @@ record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) 
                                 stage,
                                 work,
                                 sheet,
-                                away.present(done, at, minutes),
+                                away.present(done, at, there.get(stage)),
                                 refusal,
                                 OptionalDouble.empty()));
             }
@@ -149,7 +159,7 @@ record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) 
         private void signedAfterAll(String stage) {
             Instant from = refused.remove(stage);
             if (from != null && evidence.get(stage).isAfter(from)) {
-                double again = away.present(from, evidence.get(stage), minutes);
+                double again = away.present(from, evidence.get(stage), there.get(stage));
                 visits.computeIfPresent(
                         stage,
                         (key, visit) -> new PastVisit(

@@ -42,7 +42,6 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
 
     LineNow drawn(BiFunction<OnTheLine, Situation, Standing> standing) {
         Shifts shifts = day.shifts();
-        boolean working = shifts.working(now);
         Causes causes = line.causes(new Formats(day.zone()));
         List<LineNow.Yard> yard = yard();
         var rows = new ArrayList<LineNow.Row>();
@@ -57,7 +56,7 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
                 rows.add(new LineNow.Row(
                         stage,
                         station,
-                        working,
+                        shifts.at(station.code()).working(now),
                         found.map(known -> standing.apply(line, known)),
                         waitsFor,
                         found.isPresent() ? List.of() : empty(station, causes, nothingComes(stage, yard))));
@@ -70,7 +69,9 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
         List<LineNow.Off> bays = bays();
         long off = bays.size()
                 + yard.stream().mapToLong(group -> group.rows().size()).sum();
-        return new LineNow(head(shifts, here.size() + off), rows, FirstThings.of(here, waiting), bays, yard);
+        List<String> stations = rows.stream().map(row -> row.station().code()).toList();
+        return new LineNow(
+                head(shifts.at(stations), here.size() + off), rows, FirstThings.of(here, waiting), bays, yard);
     }
 
     /** Why nothing stands at a station: work may be stopped there before it is asked what comes next. */

@@ -11,18 +11,18 @@ import java.util.stream.IntStream;
  * @param vehicles in the order of the line, the first in front, orders that wait at the end in their order of entry; those in a bay
  *     anywhere
  * @param appointments that every vehicle needs after the line, in their order
- * @param moving when vehicles are moved onto the line and from stage to stage
+ * @param pulses at which it moves, if it is paced
  */
 public record Line(
         WorkingTime working,
         List<Stage> stages,
         List<Vehicle> vehicles,
         List<Appointment> appointments,
-        WorkingTime moving) {
+        Pulses pulses) {
 
-    /** Vehicles are moved at any time. */
+    /** One that is not paced. */
     public Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicles, List<Appointment> appointments) {
-        this(working, stages, vehicles, appointments, WorkingTime.always());
+        this(working, stages, vehicles, appointments, Pulses.none());
     }
 
     public Line {
@@ -42,11 +42,11 @@ public record Line(
     }
 
     public Line withVehicles(List<Vehicle> others) {
-        return new Line(working, stages, others, appointments, moving);
+        return new Line(working, stages, others, appointments, pulses);
     }
 
-    public Line withMoving(WorkingTime times) {
-        return new Line(working, stages, vehicles, appointments, times);
+    public Line withPulses(Pulses moments) {
+        return new Line(working, stages, vehicles, appointments, moments);
     }
 
     /** The same with one vehicle as given, in the place of the one of that name. */
@@ -65,7 +65,7 @@ public record Line(
                         .toList(),
                 vehicles,
                 appointments,
-                moving);
+                pulses);
     }
 
     public int stage(String name) {

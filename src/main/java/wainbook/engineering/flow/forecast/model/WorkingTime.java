@@ -104,10 +104,9 @@ public final class WorkingTime {
         return of(joined);
     }
 
-    /** The same in other coordinates: its times as minutes worked in another time; what lies outside that is left out. */
+    /** The same in other coordinates: its times as minutes worked in a time that holds all of it. */
     public WorkingTime within(WorkingTime whole) {
         return of(intervals.stream()
-                        .filter(one -> whole.worked(one.fromMinute()) < whole.worked(one.toMinute()))
                         .map(one -> new Interval(whole.worked(one.fromMinute()), whole.worked(one.toMinute())))
                         .toList())
                 .and(of(List.of()));
