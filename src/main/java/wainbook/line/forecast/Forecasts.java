@@ -67,6 +67,11 @@ public class Forecasts {
         return kept.orElseThrow().forecast();
     }
 
+    /** The line alone, as it stands now. */
+    public TheLineNow line(Instant now) {
+        return ledger.drawing(() -> lineNow(now));
+    }
+
     private TheLineNow lineNow(Instant now) {
         Shifts shifts = day.shifts();
         return new AsOf(now, shifts, process).line(records(), record -> past(record, shifts));
