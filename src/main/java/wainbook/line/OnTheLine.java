@@ -6,17 +6,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import wainbook.engineering.flow.status.Doing;
+import wainbook.engineering.flow.status.Signs;
+import wainbook.engineering.flow.status.Walk;
 import wainbook.gate.Gate;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.line.cause.Causes;
-import wainbook.line.cause.Chain;
-import wainbook.line.cause.Chain.Post;
-import wainbook.line.station.Signs;
+import wainbook.line.cause.Waits;
 import wainbook.line.station.Situation;
+import wainbook.line.station.StationState;
 import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
@@ -27,8 +30,11 @@ import wainbook.page.Formats;
 import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.Station;
+import wainbook.safety.stop.Stop;
+import wainbook.safety.stop.Stops;
 import wainbook.station.help.HelpCall;
 import wainbook.station.work.Workplace;
+import wainbook.works.shift.Shifts;
 
 /** The vehicles on the line as one drawing sees them; each is folded once, when it is asked for. */
 public final class OnTheLine {
@@ -37,23 +43,37 @@ public final class OnTheLine {
     private final Releases releases;
     private final Workplace workplace;
     private final OrderBar bar;
+    private final Function<String, Shifts> hours;
     private final Instant now;
     private final Map<String, String> occupants;
     private final List<Route> routes;
     private final Map<String, Station> stations;
+    private final List<String> codes;
     private final Map<String, Optional<Situation>> seen = new HashMap<>();
 
-    public OnTheLine(Ledger ledger, Releases releases, Workplace workplace, OrderBar bar, Instant now) {
+    /** @param hours the shifts of a station, by its code */
+    public OnTheLine(
+            Ledger ledger,
+            Releases releases,
+            Workplace workplace,
+            OrderBar bar,
+            Function<String, Shifts> hours,
+            Instant now) {
         this.ledger = ledger;
         this.releases = releases;
         this.workplace = workplace;
         this.bar = bar;
+        this.hours = hours;
         this.now = now;
         this.occupants = WorkOrderRow.inPhase(Phase.ON_LINE).stream()
                 .filter(row -> row.occupies != null)
                 .collect(Collectors.toMap(row -> row.occupies, row -> row.number));
         this.routes = releases.routes();
         this.stations = releases.stations().stream().collect(Collectors.toMap(Station::code, Function.identity()));
+        this.codes = Stream.concat(stations.keySet().stream(), occupants.keySet().stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     public Instant now() {
@@ -86,23 +106,56 @@ public final class OnTheLine {
                 bar.allowedMin(order));
     }
 
-    public Chain chain() {
-        return new Chain(this::post);
-    }
-
     public Causes causes(Formats formats) {
-        return new Causes(chain(), this::at, this::title, new Causes.Clock(formats, now));
+        return new Causes(this::waitsFor, this::at, this::title, new Causes.Clock(formats, now));
     }
 
     String title(String station) {
         return Optional.ofNullable(stations.get(station)).map(Station::title).orElse(station);
     }
 
-    private Post post(String station) {
+    /** Whether the hours of a station run. */
+    public boolean working(String station) {
+        return hours.apply(station).working(now);
+    }
+
+    /** What a station would be doing if its shift ran. */
+    public StationState whenWorking(String station) {
+        return StationState.of(signs(station).doing());
+    }
+
+    private Signs signs(String station) {
+        return at(station)
+                .map(Situation::signs)
+                .orElseGet(() -> Signs.empty(true, !stops(station).isEmpty()));
+    }
+
+    /** Safety stops of an empty station; where a vehicle stands it is the vehicle that is held. */
+    public List<Stop> stops(String station) {
+        return Stops.of(ledger.history(Subject.works())).at(station);
+    }
+
+    /**
+     * The station that a station waits for in the end; empty where it does not wait, could move its vehicle on, or nothing comes. One
+     * whose own shift does not run is looked at as if all shifts ran.
+     */
+    public Optional<Waits> waitsFor(String station) {
+        int index = codes.indexOf(station);
+        if (index < 0) {
+            return Optional.empty();
+        }
+        Predicate<String> runs = working(station) ? this::working : any -> true;
+        return Walk.cause(at -> post(codes.get(at), runs), index).stream()
+                .filter(at -> at != Walk.RELEASE && at != index)
+                .mapToObj(codes::get)
+                .map(code -> new Waits(code, runs.test(code) ? whenWorking(code) : StationState.OFF_SHIFT))
+                .findFirst();
+    }
+
+    private Walk.Post post(String station, Predicate<String> runs) {
         Optional<Situation> here = at(station);
-        return new Post(
-                station,
-                here.map(Situation::state).orElse(Signs.empty().state()),
+        return new Walk.Post(
+                runs.test(station) ? signs(station).doing() : Doing.OFF_SHIFT,
                 here.isPresent(),
                 here.stream()
                         .flatMap(known -> known.order().stage().flatMap(known.order()::stageAfter).stream())
@@ -129,7 +182,7 @@ public final class OnTheLine {
                 .distinct();
     }
 
-    private Stream<String> stationsOf(String stage) {
-        return releases.stationsOf(stage).stream().map(Station::code);
+    private Stream<Integer> stationsOf(String stage) {
+        return releases.stationsOf(stage).stream().map(Station::code).map(codes::indexOf);
     }
 }

@@ -35,7 +35,7 @@ import wainbook.engineering.flow.status.Walk;
 class LineMeasuresTest {
 
     /** Takt 60, no places, gates signed 5 minutes after the work; the vehicle at the third station is held from 40 to 130. */
-    private static final Timeline LINE = new Timeline(List.of(
+    private static final Timeline LINE = Timeline.row(List.of(
             station("0 W 58 A 63 B 150 W 200 A 205"),
             station("0 W 52 A 57 B 150 W 200 A 205"),
             station("0 W 40 H 130 O 145 A 150 W 200 A 205"),
@@ -102,12 +102,12 @@ class LineMeasuresTest {
                     double to = Math.min(400, from + random.nextInt(1, 90));
                     Doing doing = all.get(random.nextInt(all.size()));
                     waited += doing.waits() ? to - from : 0;
-                    stretches.add(new Stretch(from, to, doing));
+                    stretches.add(Stretch.ofMinutes(from, to, doing));
                     from = to;
                 }
                 stations.add(stretches);
             }
-            assertThat(LostMinutes.of(new Timeline(stations)).stream()
+            assertThat(LostMinutes.of(Timeline.row(stations)).stream()
                             .mapToDouble(LostMinutes::minutes)
                             .sum())
                     .isCloseTo(waited, within(1e-9));
@@ -185,8 +185,8 @@ class LineMeasuresTest {
         String[] parts = told.split(" ");
         List<Stretch> stretches = new ArrayList<>();
         for (int i = 0; i + 2 < parts.length; i += 2) {
-            stretches.add(
-                    new Stretch(Double.parseDouble(parts[i]), Double.parseDouble(parts[i + 2]), doing(parts[i + 1])));
+            stretches.add(Stretch.ofMinutes(
+                    Double.parseDouble(parts[i]), Double.parseDouble(parts[i + 2]), doing(parts[i + 1])));
         }
         return stretches;
     }

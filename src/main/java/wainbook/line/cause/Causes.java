@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import wainbook.gate.Gate;
 import wainbook.line.station.Situation;
-import wainbook.line.station.StationState;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.station.help.HelpCall;
@@ -18,7 +17,10 @@ import wainbook.station.help.HelpCall;
  * @param titles of stations by their codes
  */
 public record Causes(
-        Chain chain, Function<String, Optional<Situation>> at, Function<String, String> titles, Clock clock) {
+        Function<String, Optional<Waits>> waitsFor,
+        Function<String, Optional<Situation>> at,
+        Function<String, String> titles,
+        Clock clock) {
 
     /** How times are written, and what time it is. */
     public record Clock(Formats formats, Instant now) {
@@ -78,36 +80,48 @@ public record Causes(
     }
 
     private Cause signed(Situation here) {
-        return chain.cause(here.station())
-                .flatMap(at)
-                .map(other -> Cause.at(
-                        "/orders/" + other.order().number(),
-                        Words.of(
-                                "line.causeBlocked",
-                                titles.apply(other.station()),
-                                other.order().number(),
-                                since(other))))
-                .orElseGet(() -> Cause.at("/orders/" + here.order().number() + "/move", Words.of("line.causeSigned")));
+        String vehicle = "/orders/" + here.order().number();
+        return waitsFor.apply(here.station())
+                .map(waits -> at.apply(waits.station())
+                        .map(other -> Cause.at(
+                                "/orders/" + other.order().number(),
+                                Words.of(
+                                        "line.causeBlocked",
+                                        titles.apply(waits.station()),
+                                        other.order().number(),
+                                        since(other, waits))))
+                        .orElseGet(() -> stands("line.causeBlockedEmpty", waits)))
+                .orElseGet(() -> Cause.at(vehicle + "/move", Words.of("line.causeSigned")));
     }
 
     /** Why nothing stands at a station; {@code none} where nothing is on its way either. */
     public Cause starved(String station, Cause none) {
-        return chain.cause(station)
-                .flatMap(at)
-                .map(other -> Cause.at(
-                        "/orders/" + other.order().number(),
-                        Words.of(
-                                "line.starvedWaits",
-                                other.order().number(),
-                                titles.apply(other.station()),
-                                since(other))))
+        return waitsFor.apply(station)
+                .map(waits -> at.apply(waits.station())
+                        .map(other -> Cause.at(
+                                "/orders/" + other.order().number(),
+                                Words.of(
+                                        "line.starvedWaits",
+                                        other.order().number(),
+                                        titles.apply(waits.station()),
+                                        since(other, waits))))
+                        .orElseGet(() -> stands("line.starvedEmpty", waits)))
                 .orElse(none);
     }
 
+    /** A station without a vehicle that nothing can come to or from. */
+    private Cause stands(String words, Waits waits) {
+        return Cause.of(
+                Words.of(words, titles.apply(waits.station()), waits.state().word()));
+    }
+
     /** What is longer than it may be began before it was too long: then it is said since when the vehicle is there. */
-    private String since(Situation other) {
-        boolean there = other.state() == StationState.OVER_TAKT || other.state() == StationState.WORKING;
-        return Words.of(
-                there ? "line.thereSince" : "line.stateSince", other.state().word(), clock.when(other.since()));
+    private String since(Situation other, Waits waits) {
+        return switch (waits.state()) {
+            case OFF_SHIFT -> waits.state().word();
+            case WORKING, OVER_TAKT -> Words.of("line.thereSince", waits.state().word(), clock.when(other.since()));
+            case HELD, AWAITING_SIGN_OFF, BLOCKED, STARVED, DOWN ->
+                Words.of("line.stateSince", waits.state().word(), clock.when(other.since()));
+        };
     }
 }

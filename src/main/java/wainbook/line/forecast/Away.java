@@ -3,16 +3,11 @@ package wainbook.line.forecast;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import wainbook.ledger.Entry;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wainbook.gate.past.VehicleWay;
 import wainbook.ledger.History;
-import wainbook.order.OrderSaying.Direction;
-import wainbook.order.OrderSaying.Held;
-import wainbook.order.OrderSaying.HoldReleased;
-import wainbook.order.OrderSaying.Moved;
-import wainbook.order.OrderSaying.Stops;
 import wainbook.works.shift.Shifts;
 
 /** When a vehicle was kept from work and is no longer: holds that were released, stays in a bay that ended. */
@@ -46,26 +41,21 @@ record Away(List<Spell> holds, List<Spell> bays) {
     record Spell(Instant from, Instant to, boolean stopsWork) {}
 
     static Away of(History history) {
-        var holds = new ArrayList<Spell>();
-        var bays = new ArrayList<Spell>();
-        Map<Integer, Entry> open = new HashMap<>();
-        Instant off = null;
-        for (Entry entry : history.entries()) {
-            Instant at = entry.moment().at();
-            if (entry.saying() instanceof Held held) {
-                open.put(held.hold(), entry);
-            } else if (entry.saying() instanceof HoldReleased released && open.containsKey(released.hold())) {
-                Entry begun = open.remove(released.hold());
-                boolean stops = ((Held) begun.saying()).stops().contains(Stops.WORK);
-                holds.add(new Spell(begun.moment().at(), at, stops));
-            } else if (entry.saying() instanceof Moved moved) {
-                if (off != null) {
-                    bays.add(new Spell(off, at, true));
-                }
-                off = moved.direction() == Direction.OFF_LINE ? at : null;
-            }
-        }
-        return new Away(holds, bays);
+        return VehicleWay.of(history).map(Away::of).orElse(new Away(List.of(), List.of()));
+    }
+
+    static Away of(VehicleWay way) {
+        return new Away(
+                way.holds().stream()
+                        .flatMap(hold -> spell(hold.from(), hold.to(), hold.stopsWork()))
+                        .toList(),
+                way.inBay()
+                        .flatMap(stay -> spell(stay.arrived(), stay.left(), true))
+                        .toList());
+    }
+
+    private static Stream<Spell> spell(Instant from, Optional<Instant> to, boolean stopsWork) {
+        return to.map(ended -> new Spell(from, ended, stopsWork)).stream();
     }
 
     /** Working minutes between two times in which it could be worked on. */

@@ -25,4 +25,9 @@ record PastVisit(
     Finished finished() {
         return new Finished(order, kind, stage, workMinutes, plannedMinutes);
     }
+
+    PastVisit again(double minutes) {
+        return new PastVisit(
+                order, kind, stage, workMinutes, plannedMinutes, signatureMinutes, refused, OptionalDouble.of(minutes));
+    }
 }

@@ -6,18 +6,16 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToIntFunction;
-import wainbook.gate.GateSaying.Refused;
-import wainbook.gate.GateSaying.SignedOff;
-import wainbook.ledger.Entry;
+import wainbook.gate.past.Answer;
+import wainbook.gate.past.VehicleWay;
 import wainbook.ledger.History;
 import wainbook.line.forecast.Away.WorkingMinutes;
 import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.OrderSaying.Binding;
-import wainbook.order.OrderSaying.Moved;
 import wainbook.order.WorkOrder;
-import wainbook.station.StationSaying.Result;
 import wainbook.station.help.HelpCall;
 
 /**
@@ -33,21 +31,31 @@ record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) 
 
     /** @param planned minutes of the sheet of a binding */
     static VehiclePast of(History history, WorkingMinutes minutes, ToIntFunction<Binding> planned) {
-        Away away = Away.of(history);
-        List<PastVisit> visits = WorkOrder.of(history)
-                .map(order -> new Stays(order, away, minutes, planned).read(history))
-                .orElse(List.of());
+        Map<String, Binding> bindings =
+                WorkOrder.of(history).map(WorkOrder::bindings).orElse(Map.of());
+        return VehicleWay.of(history)
+                .map(way -> of(way, bindings, minutes, planned, decisions(history, minutes)))
+                .orElse(new VehiclePast(List.of(), Map.of()));
+    }
+
+    private static VehiclePast of(
+            VehicleWay way,
+            Map<String, Binding> bindings,
+            WorkingMinutes minutes,
+            ToIntFunction<Binding> planned,
+            List<Double> decisions) {
+        Away away = Away.of(way);
         return new VehiclePast(
-                visits,
+                new Stays(way, bindings, away, minutes, planned, new HashMap<>(), new LinkedHashMap<>()).read(),
                 Map.of(
                         Stop.HOLD,
                         lengths(away.holds(), minutes),
                         Stop.BAY,
                         lengths(away.bays(), minutes),
                         Stop.NONCONFORMITY,
-                        decisions(history, minutes),
+                        decisions,
                         Stop.HELP,
-                        help(history, minutes)));
+                        help(way.calls(), minutes)));
     }
 
     private static List<Double> lengths(List<Away.Spell> spells, WorkingMinutes minutes) {
@@ -71,107 +79,78 @@ record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) 
         return history.entries().get((int) number - 1).moment().at();
     }
 
-    private static List<Double> help(History history, WorkingMinutes minutes) {
-        return HelpCall.of(history).stream()
+    private static List<Double> help(List<HelpCall> calls, WorkingMinutes minutes) {
+        return calls.stream()
                 .filter(call -> call.said().workStands() && !call.isOpen())
                 .map(call -> (double) minutes.between(
                         call.since(), call.resolved().orElseThrow().at()))
                 .toList();
     }
 
-    /** Goes through the record once; of a stage passed again only the first stay counts. */
+    /** Goes through the answers of its gates; of a stage passed again only the first stay counts. */
     private record Stays(
-            WorkOrder order,
+            VehicleWay way,
+            Map<String, Binding> bindings,
             Away away,
             WorkingMinutes minutes,
             ToIntFunction<Binding> planned,
-            Map<String, WorkingMinutes> there,
-            Map<String, Instant> arrived,
-            Map<String, Instant> evidence,
             Map<String, Instant> refused,
             Map<String, PastVisit> visits) {
 
-        Stays(WorkOrder order, Away away, WorkingMinutes minutes, ToIntFunction<Binding> planned) {
-            this(
-                    order,
-                    away,
-                    minutes,
-                    planned,
-                    new HashMap<>(),
-                    new HashMap<>(),
-                    new HashMap<>(),
-                    new HashMap<>(),
-                    new LinkedHashMap<>());
-        }
-
-        List<PastVisit> read(History history) {
-            for (Entry entry : history.entries()) {
-                Instant at = entry.moment().at();
-                if (entry.saying() instanceof Moved moved) {
-                    moved.to()
-                            .stage()
-                            .ifPresent(stage -> arrived(stage, moved.to().place(), at));
-                } else if (entry.saying() instanceof Result result) {
-                    evidence.put(result.about().stage(), at);
-                } else if (entry.saying() instanceof Refused said) {
-                    if (looked(said.stage(), at, true)) {
-                        refused.put(said.stage(), at);
-                    }
-                } else if (entry.saying() instanceof SignedOff said && !looked(said.stage(), at, false)) {
-                    signedAfterAll(said.stage());
+        List<PastVisit> read() {
+            for (Answer answer : way.answers()) {
+                boolean first = looked(answer);
+                if (first && !answer.signed()) {
+                    refused.put(answer.stage(), answer.at());
+                } else if (!first && answer.signed()) {
+                    signedAfterAll(answer);
                 }
             }
             return new ArrayList<>(visits.values());
         }
 
-        private void arrived(String stage, String place, Instant at) {
-            if (arrived.putIfAbsent(stage, at) == null) {
-                there.put(stage, minutes.at(place));
-            }
+        /** Those of the station where it first stood at the stage. */
+        private WorkingMinutes there(String stage) {
+            return way.onLine()
+                    .filter(stay -> stay.stage().equals(Optional.of(stage)))
+                    .findFirst()
+                    .map(stay -> minutes.at(stay.place()))
+                    .orElse(minutes);
         }
 
         /** Whether the gate is looked at for the first time. */
-        private boolean looked(String stage, Instant at, boolean refusal) {
-            Instant from = arrived.get(stage);
-            Instant done = evidence.get(stage);
-            Binding binding = order.bindings().get(stage);
-            if (visits.containsKey(stage) || from == null || done == null || binding == null) {
+        private boolean looked(Answer answer) {
+            String stage = answer.stage();
+            Optional<Instant> from = way.cameTo(stage).filter(came -> !came.isAfter(answer.at()));
+            Binding binding = bindings.get(stage);
+            if (visits.containsKey(stage) || from.isEmpty() || answer.evidence().isEmpty() || binding == null) {
                 return false;
             }
-            double work = away.present(from, done, there.get(stage));
+            Instant done = answer.evidence().get();
+            double work = away.present(from.get(), done, there(stage));
             int sheet = planned.applyAsInt(binding);
             if (work > 0 && sheet > 0) {
                 visits.put(
                         stage,
                         new PastVisit(
-                                order.number(),
-                                order.ordered().vehicleKind(),
+                                way.order(),
+                                way.kind(),
                                 stage,
                                 work,
                                 sheet,
-                                away.present(done, at, there.get(stage)),
-                                refusal,
+                                away.present(done, answer.at(), there(stage)),
+                                !answer.signed(),
                                 OptionalDouble.empty()));
             }
             return visits.containsKey(stage);
         }
 
-        private void signedAfterAll(String stage) {
+        private void signedAfterAll(Answer answer) {
+            String stage = answer.stage();
             Instant from = refused.remove(stage);
-            if (from != null && evidence.get(stage).isAfter(from)) {
-                double again = away.present(from, evidence.get(stage), there.get(stage));
-                visits.computeIfPresent(
-                        stage,
-                        (key, visit) -> new PastVisit(
-                                visit.order(),
-                                visit.kind(),
-                                stage,
-                                visit.workMinutes(),
-                                visit.plannedMinutes(),
-                                visit.signatureMinutes(),
-                                true,
-                                OptionalDouble.of(again)));
-            }
+            Optional<Instant> last = answer.evidence().filter(at -> from != null && at.isAfter(from));
+            last.ifPresent(until -> visits.computeIfPresent(
+                    stage, (key, visit) -> visit.again(away.present(from, until, there(stage)))));
         }
     }
 }

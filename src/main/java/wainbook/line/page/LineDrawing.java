@@ -19,6 +19,7 @@ import wainbook.line.Standing;
 import wainbook.line.cause.Cause;
 import wainbook.line.cause.Causes;
 import wainbook.line.cause.FirstThings;
+import wainbook.line.cause.Waits;
 import wainbook.line.station.Situation;
 import wainbook.line.station.StationState;
 import wainbook.order.OrderSaying.Direction;
@@ -31,7 +32,6 @@ import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
-import wainbook.safety.stop.Stops;
 import wainbook.works.shift.Shifts;
 import wainbook.works.shift.WorksDay;
 
@@ -52,12 +52,13 @@ record LineDrawing(
             for (Station station : releases.stationsOf(stage.code())) {
                 Optional<Situation> found = line.at(station.code());
                 found.ifPresent(here::add);
-                Optional<String> waitsFor = line.chain().cause(station.code());
+                Optional<String> waitsFor = line.waitsFor(station.code()).map(Waits::station);
                 waitsFor.ifPresent(cause -> waiting.merge(cause, 1L, Long::sum));
                 rows.add(new LineNow.Row(
                         stage,
                         station,
-                        shifts.at(station.code()).working(now),
+                        line.working(station.code()),
+                        line.whenWorking(station.code()),
                         found.map(known -> standing.apply(line, known)),
                         waitsFor,
                         found.isPresent() ? List.of() : empty(station, causes, nothingComes(stage, yard))));
@@ -65,7 +66,7 @@ record LineDrawing(
         }
         here.stream()
                 .filter(known -> known.state() == StationState.BLOCKED)
-                .filter(known -> line.chain().cause(known.station()).isEmpty())
+                .filter(known -> line.waitsFor(known.station()).isEmpty())
                 .forEach(known -> waiting.putIfAbsent(known.station(), 0L));
         List<LineNow.Off> bays = bays();
         long off = bays.size()
@@ -77,7 +78,7 @@ record LineDrawing(
 
     /** Why nothing stands at a station: work may be stopped there before it is asked what comes next. */
     private List<Cause> empty(Station station, Causes causes, Cause none) {
-        Stream<Cause> stopped = Stops.of(ledger.history(Subject.works())).at(station.code()).stream()
+        Stream<Cause> stopped = line.stops(station.code()).stream()
                 .map(stop -> Cause.at(stop.path(), Words.of("line.causeStopped", stop.number())));
         return Stream.concat(stopped, Stream.of(causes.starved(station.code(), none)))
                 .toList();

@@ -63,7 +63,7 @@ public class LineLook {
     }
 
     private OnTheLine onTheLine(Instant now) {
-        return new OnTheLine(ledger, releases, workplace, bar, now);
+        return new OnTheLine(ledger, releases, workplace, bar, day.shifts()::at, now);
     }
 
     private Standing standing(OnTheLine line, Situation here) {

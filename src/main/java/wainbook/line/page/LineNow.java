@@ -52,23 +52,20 @@ public record LineNow(Head head, List<Row> rows, List<FirstThings.First> first, 
     /**
      * One station.
      *
+     * @param whenWorking what would be its state if the shift began now
      * @param waitsFor the station that it waits for in the end, by its code
      */
     public record Row(
             Stage stage,
             Station station,
             boolean working,
+            StationState whenWorking,
             Optional<Standing> standing,
             Optional<String> waitsFor,
             List<Cause> starved) {
 
         public StationState state() {
-            return working ? whenWorking() : StationState.OFF_SHIFT;
-        }
-
-        /** What would be its state if the shift began now. */
-        public StationState whenWorking() {
-            return standing.map(Standing::state).orElse(StationState.STARVED);
+            return working ? whenWorking : StationState.OFF_SHIFT;
         }
 
         /** Over takt in words where it is the state. */

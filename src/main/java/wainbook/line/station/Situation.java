@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import wainbook.engineering.flow.status.Signs;
 import wainbook.gate.Gate;
 import wainbook.ledger.History;
 import wainbook.matter.nonconformity.Nonconformity;
@@ -41,10 +42,12 @@ public record Situation(
         return order.at().map(Place::place).orElse("");
     }
 
-    Signs signs() {
+    /** On shift: a shift is the station's, and not the vehicle's. */
+    public Signs signs() {
         boolean settled =
                 gate.map(known -> known.record().unsettled().isEmpty()).orElse(false);
         return new Signs(
+                true,
                 down().isPresent(),
                 true,
                 !holds.isEmpty(),
@@ -53,8 +56,9 @@ public record Situation(
                 minutes > allowedMin);
     }
 
+    /** What it would be if the shift ran. */
     public StationState state() {
-        return signs().state();
+        return StationState.of(signs().doing());
     }
 
     /** Since when the state is as it is, as far as the record shows. */
@@ -78,7 +82,7 @@ public record Situation(
         return gate.map(Gate::record);
     }
 
-    private Optional<Instant> lastEvidence() {
+    public Optional<Instant> lastEvidence() {
         return record().stream()
                 .flatMap(record -> record.items().stream())
                 .flatMap(item -> item.entries().stream())

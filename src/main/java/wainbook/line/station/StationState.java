@@ -1,9 +1,10 @@
 package wainbook.line.station;
 
 import java.util.Locale;
+import wainbook.engineering.flow.status.Doing;
 import wainbook.page.Words;
 
-/** What a station is doing, as far as it can be known from the record. */
+/** The word and the sign for what a station is doing. What it is doing is told by {@code engineering.flow.status}. */
 public enum StationState {
     WORKING("working", "quiet"),
     OVER_TAKT("clock", "warn"),
@@ -22,6 +23,10 @@ public enum StationState {
         this.meaning = meaning;
     }
 
+    public static StationState of(Doing doing) {
+        return valueOf(doing.name());
+    }
+
     /** The name of the sign that stands beside the word. */
     public String sign() {
         return sign;
@@ -34,10 +39,5 @@ public enum StationState {
 
     public String word() {
         return Words.of("line.state." + name().toLowerCase(Locale.ROOT));
-    }
-
-    /** Whether it waits for another station. */
-    boolean waits() {
-        return this == BLOCKED || this == STARVED;
     }
 }

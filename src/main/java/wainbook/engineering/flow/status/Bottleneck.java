@@ -23,6 +23,8 @@ public record Bottleneck(List<Double> soleMinutes, double shiftingMinutes, List<
             Source.memory("C. Roser, M. Nakano, M. Tanaka, 2001 to 2002", "sole and shifting bottleneck"),
             Source.memory("L. Li, Q. Chang, J. Ni, 2009", "turning point"));
 
+    private static final double MILLIS_A_MINUTE = 60_000;
+
     /** A station was the bottleneck of these minutes. */
     public record Moment(int station, double fromMinute, double toMinute) {}
 
@@ -41,44 +43,41 @@ public record Bottleneck(List<Double> soleMinutes, double shiftingMinutes, List<
         moments = List.copyOf(moments);
     }
 
-    /** Of a timeline without time off shift: cut it out before, since it stops the clock. */
+    /** The clock stands while no station works; one that is off shift while others work is not active. */
     public static Bottleneck of(Timeline timeline) {
-        List<List<Active>> active = timeline.stations().stream()
-                .map(stretches -> {
-                    var periods = new ArrayList<Active>();
-                    for (Timeline.Stretch one : stretches) {
-                        int before = periods.size() - 1;
-                        if (!one.doing().active()) {
-                            continue;
-                        }
-                        if (before >= 0 && periods.get(before).toMinute() == one.fromMinute()) {
-                            periods.set(before, new Active(periods.get(before).fromMinute(), one.toMinute()));
-                        } else {
-                            periods.add(new Active(one.fromMinute(), one.toMinute()));
-                        }
-                    }
-                    return List.copyOf(periods);
-                })
-                .toList();
-        return ofPeriods(active);
+        return ofPeriods(timeline.whileAnyWorks().stations().stream()
+                .map(Bottleneck::active)
+                .toList());
+    }
+
+    private static List<Active> active(List<Timeline.Stretch> stretches) {
+        var periods = new ArrayList<Active>();
+        for (Timeline.Stretch one : stretches) {
+            int before = periods.size() - 1;
+            double from = one.fromMillis() / MILLIS_A_MINUTE;
+            double to = one.toMillis() / MILLIS_A_MINUTE;
+            if (one.doing().active() && before >= 0 && periods.get(before).toMinute() == from) {
+                periods.set(before, new Active(periods.get(before).fromMinute(), to));
+            } else if (one.doing().active()) {
+                periods.add(new Active(from, to));
+            }
+        }
+        return periods;
     }
 
     /** @param active by station, each in the order of time */
     public static Bottleneck ofPeriods(List<List<Active>> active) {
-        List<Period> periods = IntStream.range(0, active.size())
-                .boxed()
-                .flatMap(station ->
-                        active.get(station).stream().map(one -> new Period(station, one.fromMinute(), one.toMinute())))
-                .toList();
         List<Period> reigns = new ArrayList<>();
         List<Moment> moments = new ArrayList<>();
-        double[] changes = periods.stream()
-                .flatMapToDouble(one -> DoubleStream.of(one.from(), one.to()))
+        double[] changes = active.stream()
+                .flatMap(List::stream)
+                .flatMapToDouble(one -> DoubleStream.of(one.fromMinute(), one.toMinute()))
                 .sorted()
                 .distinct()
                 .toArray();
+        int[] at = new int[active.size()];
         for (int i = 0; i + 1 < changes.length; i++) {
-            Period longest = longest(periods, changes[i]);
+            Period longest = longest(active, at, changes[i]);
             int before = reigns.size() - 1;
             if (longest != null && before >= 0 && reigns.get(before).equals(longest)) {
                 moments.set(
@@ -114,12 +113,22 @@ public record Bottleneck(List<Double> soleMinutes, double shiftingMinutes, List<
         return blocked.get(at) + starved.get(at);
     }
 
-    private static Period longest(List<Period> periods, double minute) {
+    /** @param at how far each station is; moved on to what is not over */
+    private static Period longest(List<List<Active>> active, int[] at, double minute) {
         Period longest = null;
-        for (Period one : periods) {
-            boolean now = one.from() <= minute && minute < one.to();
-            if (now && (longest == null || one.to() - one.from() > longest.to() - longest.from())) {
-                longest = one;
+        for (int station = 0; station < at.length; station++) {
+            List<Active> own = active.get(station);
+            while (at[station] < own.size() && own.get(at[station]).toMinute() <= minute) {
+                at[station]++;
+            }
+            if (at[station] < own.size() && own.get(at[station]).fromMinute() <= minute) {
+                var one = new Period(
+                        station,
+                        own.get(at[station]).fromMinute(),
+                        own.get(at[station]).toMinute());
+                if (longest == null || one.to() - one.from() > longest.to() - longest.from()) {
+                    longest = one;
+                }
             }
         }
         return longest;
