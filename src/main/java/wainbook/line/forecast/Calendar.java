@@ -51,7 +51,25 @@ public record Calendar(Shifts shifts, Instant now) {
         return now.plus(Duration.ofDays(DAYS_AHEAD));
     }
 
-    double minute(Instant at) {
+    /** The day it is at the works. */
+    public LocalDate day(Instant at) {
+        return LocalDate.ofInstant(at, shifts.zone());
+    }
+
+    /** Whether anything is worked on a day from now on. */
+    public boolean worked(LocalDate day) {
+        Instant begin = day.atStartOfDay(shifts.zone()).toInstant();
+        Instant from = begin.isAfter(now) ? begin : now;
+        return !shifts.working(from, day.plusDays(1).atStartOfDay(shifts.zone()).toInstant())
+                .isEmpty();
+    }
+
+    /** The minute at which a day begins. */
+    public double beginOf(LocalDate day) {
+        return minute(day.atStartOfDay(shifts.zone()).toInstant());
+    }
+
+    public double minute(Instant at) {
         return Duration.between(now, at).toMillis() / (1000 * SECONDS);
     }
 

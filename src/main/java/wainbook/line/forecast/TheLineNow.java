@@ -81,6 +81,11 @@ public record TheLineNow(
                 .toList());
     }
 
+    /** Those in front of the line, in their order of entry. */
+    public List<OnHand> waiting() {
+        return vehicles.stream().filter(one -> one.doing().inFront()).toList();
+    }
+
     public Optional<OnHand> vehicle(String order) {
         return vehicles.stream().filter(one -> one.order().equals(order)).findFirst();
     }

@@ -21,7 +21,7 @@ public record Gain(PairedDifference lateMinutes, int earlier) {
 
     /** @param was and {@code is}: forecasts of the two lines, of one effort with as many replications in any case */
     public static Gain of(Line before, Forecast was, Line after, Forecast is) {
-        return new Gain(Lateness.of(before, was).vanishing(Lateness.of(after, is)), (int)
+        return new Gain(Lateness.of(before, was).vanishing(Lateness.of(after, is, Lateness.counted(before))), (int)
                 IntStream.range(0, before.vehicles().size())
                         .filter(at -> earlier(was.vehicles().get(at), is))
                         .count());

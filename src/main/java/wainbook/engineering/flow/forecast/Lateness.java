@@ -24,10 +24,19 @@ public final class Lateness {
 
     /** @param forecast of this line */
     public static Lateness of(Line line, Forecast forecast) {
-        List<Vehicle> vehicles = line.vehicles();
-        WorkingTime time = line.stages().isEmpty()
+        return of(line, forecast, counted(line));
+    }
+
+    /** The minutes in which a line's lateness is counted: those of its last stage. */
+    public static WorkingTime counted(Line line) {
+        return line.stages().isEmpty()
                 ? line.working()
                 : line.stages().get(line.stages().size() - 1).working();
+    }
+
+    /** @param time in whose minutes it is counted: where calendars differ, one for both */
+    public static Lateness of(Line line, Forecast forecast, WorkingTime time) {
+        List<Vehicle> vehicles = line.vehicles();
         double[] late = new double[forecast.replications()];
         IntStream.range(0, vehicles.size())
                 .filter(at -> vehicles.get(at).promised().isPresent())

@@ -10,4 +10,6 @@ final class ForecastPages {
     private ForecastPages() {}
 
     static native TemplateInstance forecast(ForecastView view);
+
+    static native TemplateInstance whatif(WhatIfView view);
 }

@@ -45,6 +45,10 @@ public record Line(
         return new Line(working, stages, others, appointments, pulses);
     }
 
+    public Line withWorking(WorkingTime time) {
+        return new Line(time, stages, vehicles, appointments, pulses);
+    }
+
     public Line withPulses(Pulses moments) {
         return new Line(working, stages, vehicles, appointments, moments);
     }

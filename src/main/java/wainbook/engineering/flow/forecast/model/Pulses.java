@@ -1,6 +1,7 @@
 package wainbook.engineering.flow.forecast.model;
 
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
 
 /**
  * The moments at which a paced line moves. A vehicle stays at a stage for at least as many of them as the stage has stations, and moves
@@ -31,6 +32,16 @@ public final class Pulses {
         double[] sorted = minutes.clone();
         Arrays.sort(sorted);
         return sorted.length == 0 ? NONE : new Pulses(sorted, earlyMinutes);
+    }
+
+    /** The same with more of them, where there are any. */
+    public Pulses and(double... more) {
+        return isNone()
+                ? this
+                : at(
+                        DoubleStream.concat(Arrays.stream(minutes), Arrays.stream(more))
+                                .toArray(),
+                        earlyMinutes);
     }
 
     public boolean isNone() {

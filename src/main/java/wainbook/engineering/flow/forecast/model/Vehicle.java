@@ -34,6 +34,10 @@ public record Vehicle(
                 name, whereabouts, visits, Pace.USUAL, Optional.empty(), Map.of(), OptionalDouble.empty(), 0);
     }
 
+    public Vehicle withVisits(List<Visit> others) {
+        return new Vehicle(name, whereabouts, others, pace, hold, bookings, promised, pulsesStood);
+    }
+
     public Vehicle withPace(Pace other) {
         return new Vehicle(name, whereabouts, visits, other, hold, bookings, promised, pulsesStood);
     }
