@@ -26,7 +26,7 @@ public record MoveTimes(List<Integer> minutes) {
     static final int DAYS = 28;
     static final int APART_MIN = 4;
     static final double MOST = 0.75;
-    private static final int FEWEST_DAYS = 5;
+    private static final int FEWEST_DAYS = 3;
     private static final double WIDEST = 1 / 3.0;
     private static final int SECONDS = 60;
 

@@ -20,6 +20,7 @@ import wainbook.line.forecast.Prediction;
  * @param days ahead
  * @param unfinished of those counted, not finished yet: they count as outside, and have no loss
  * @param open forecasts that do not count yet
+ * @param onPlan forecasts that rest on planned minutes for want of a record, and said so: they are left out
  * @param within80 how many finished within the middle 80 %; so the others
  * @param loss mean pinball loss at 10, 50 and 90 %, empty where none has finished
  * @param brier mean squared error of the odds of the promised day, and what the share of kept days alone would have scored
@@ -30,6 +31,7 @@ public record Card(
         int counted,
         int unfinished,
         int open,
+        int onPlan,
         Optional<Share> within80,
         Optional<Share> within95,
         Optional<Loss> loss,
@@ -63,7 +65,8 @@ public record Card(
         double between(Instant from, Instant to);
     }
 
-    static Card of(int days, List<Outcome> all, Instant now, Minutes minutes) {
+    static Card of(int days, List<Outcome> said, Instant now, Minutes minutes) {
+        List<Outcome> all = said.stream().filter(one -> !one.onPlan()).toList();
         List<Outcome> counted = all.stream().filter(one -> one.decided(now)).toList();
         List<Outcome> done =
                 counted.stream().filter(one -> one.finished().isPresent()).toList();
@@ -73,6 +76,7 @@ public record Card(
                 counted.size(),
                 counted.size() - done.size(),
                 all.size() - counted.size(),
+                said.size() - all.size(),
                 within(counted, 0.1, 0.9),
                 within(counted, 0.025, 0.975),
                 done.isEmpty() ? Optional.empty() : Optional.of(loss(done, minutes)),

@@ -2,6 +2,7 @@ package wainbook.line.forecast.score;
 
 import java.time.Instant;
 import java.util.Optional;
+import wainbook.engineering.flow.history.Basis.Ground;
 import wainbook.line.forecast.Prediction;
 
 /**
@@ -16,6 +17,10 @@ public record Outcome(Prediction said, Optional<Instant> finished) {
     /** Nothing that may still come decides whether it was right. */
     boolean decided(Instant now) {
         return !said.quantile(NEARLY_ALL).isAfter(now);
+    }
+
+    boolean onPlan() {
+        return said.ground().filter(Ground.PLANNED::equals).isPresent();
     }
 
     /** Whether it finished between these two of what was said; not, if it is not finished and the later one has passed. */
