@@ -8,6 +8,7 @@ import wainbook.handover.HandoverSaying;
 import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.paper.OnPaperSaying;
 import wainbook.ledger.Kinds;
+import wainbook.line.LineSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
 import wainbook.pack.PackSaying;
@@ -31,6 +32,7 @@ class Vocabulary {
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
+                LineSaying.class,
                 GateSaying.class,
                 PackSaying.class,
                 PermitSaying.class,

@@ -1,6 +1,5 @@
 package wainbook.line.forecast;
 
-import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -11,10 +10,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import wainbook.engineering.flow.forecast.Effort;
 import wainbook.engineering.flow.forecast.Forecast;
-import wainbook.gate.GateSaying.SignedOff;
 import wainbook.ledger.History;
 import wainbook.line.forecast.Away.WorkingMinutes;
-import wainbook.order.WorkOrder;
 import wainbook.works.shift.Shifts;
 
 /**
@@ -38,17 +35,9 @@ record BackTest(Shifts shifts, ProcessToday process, Optional<Integer> taktMinut
                 .min(LocalDate::compareTo)
                 .map(first -> first.plusDays(1)
                         .datesUntil(before.isAfter(first.plusDays(1)) ? before : first.plusDays(1))
-                        .filter(this::worked)
+                        .filter(day -> Outcomes.worked(shifts, day))
                         .toList())
                 .orElse(List.of());
-    }
-
-    boolean worked(LocalDate day) {
-        return shifts.shifts().isEmpty()
-                ? day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY
-                : !shifts.holidays().contains(day)
-                        && shifts.shifts().stream()
-                                .anyMatch(shift -> shift.weekdays().contains(day.getDayOfWeek()));
     }
 
     /** What would have been said on one morning. */
@@ -81,19 +70,5 @@ record BackTest(Shifts shifts, ProcessToday process, Optional<Integer> taktMinut
 
     static Map<String, VehiclePast> nothingKnown() {
         return new HashMap<>();
-    }
-
-    /** When the gate of a vehicle's last stage was signed first: the finish that is foretold. */
-    static Optional<Instant> finished(History record) {
-        return WorkOrder.of(record).flatMap(order -> {
-            List<String> stages = order.ordered().stages();
-            return stages.isEmpty()
-                    ? Optional.empty()
-                    : record.saying(SignedOff.class)
-                            .filter(entry ->
-                                    ((SignedOff) entry.saying()).stage().equals(stages.get(stages.size() - 1)))
-                            .map(entry -> entry.moment().at())
-                            .findFirst();
-        });
     }
 }

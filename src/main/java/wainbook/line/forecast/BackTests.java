@@ -68,17 +68,6 @@ public class BackTests {
         return true;
     }
 
-    /** The same at once, for those who wait for it. */
-    public List<Prediction> said(Instant now, int days) {
-        return ledger.drawing(() -> {
-            BackTest test = test();
-            Map<String, VehiclePast> known = BackTest.nothingKnown();
-            return last(test.days(day.of(now)), days).stream()
-                    .flatMap(one -> test.on(one, known).stream())
-                    .toList();
-        });
-    }
-
     private void run(Instant now, int wanted) {
         var said = new ArrayList<Prediction>();
         try {

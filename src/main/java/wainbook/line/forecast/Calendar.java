@@ -56,6 +56,17 @@ public record Calendar(Shifts shifts, Instant now) {
         return LocalDate.ofInstant(at, shifts.zone());
     }
 
+    /** So many working minutes after a minute. */
+    public double workedOn(double minute, double worked) {
+        return working().add(minute, worked);
+    }
+
+    /** So many working minutes before a minute, and not before now. */
+    public double workedBack(double minute, double worked) {
+        WorkingTime time = working();
+        return time.reached(Math.max(0, time.worked(minute) - worked));
+    }
+
     /** Whether anything is worked on a day from now on. */
     public boolean worked(LocalDate day) {
         Instant begin = day.atStartOfDay(shifts.zone()).toInstant();

@@ -12,4 +12,6 @@ final class ForecastPages {
     static native TemplateInstance forecast(ForecastView view);
 
     static native TemplateInstance whatif(WhatIfView view);
+
+    static native TemplateInstance scores(ScoresView view);
 }
