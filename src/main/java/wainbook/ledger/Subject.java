@@ -1,12 +1,13 @@
 package wainbook.ledger;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.UUID;
 
 /**
- * What a stream of entries is about: one work order, one vehicle unit, one instrument, one person, one check sheet, or
- * the works as a whole. Written {@code work-order/WB-0142}; the stream's id follows from it, so the same subject is the
+ * What a stream of entries is about: one work order, one vehicle unit, one instrument, one person, one check sheet, the
+ * forecast of one day, or the works as a whole. Written {@code work-order/WB-0142}; the stream's id follows from it, so the same subject is the
  * same stream in every copy of the works.
  */
 public record Subject(Sort sort, String code) {
@@ -18,7 +19,8 @@ public record Subject(Sort sort, String code) {
         INSTRUMENT,
         CHECK_SHEET,
         UNIT,
-        WORK_ORDER;
+        WORK_ORDER,
+        FORECAST;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -54,6 +56,11 @@ public record Subject(Sort sort, String code) {
 
     public static Subject workOrder(String number) {
         return new Subject(Sort.WORK_ORDER, number);
+    }
+
+    /** What was forecast on the morning of a day. */
+    public static Subject forecast(LocalDate day) {
+        return new Subject(Sort.FORECAST, day.toString());
     }
 
     /** Reads the written form; the exception says what is wrong with it. */

@@ -8,7 +8,7 @@ import wainbook.handover.HandoverSaying;
 import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.paper.OnPaperSaying;
 import wainbook.ledger.Kinds;
-import wainbook.line.appointment.AppointmentSaying;
+import wainbook.line.LineSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
 import wainbook.pack.PackSaying;
@@ -32,13 +32,13 @@ class Vocabulary {
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
+                LineSaying.class,
                 GateSaying.class,
                 PackSaying.class,
                 PermitSaying.class,
                 SafetySaying.class,
                 QualitySaying.class,
                 HandoverSaying.class,
-                AppointmentSaying.class,
                 IsolationSaying.class,
                 OnPaperSaying.class,
                 PaperSaying.class,

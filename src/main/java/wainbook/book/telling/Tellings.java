@@ -20,6 +20,7 @@ public final class Tellings {
         StationTellings.addTo(tellings);
         MatterTellings.addTo(tellings);
         GateTellings.addTo(tellings);
+        LineTellings.addTo(tellings);
         HandoverTellings.addTo(tellings);
         IsolationTellings.addTo(tellings);
         PaperTellings.addTo(tellings);

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
-import wainbook.line.appointment.AppointmentSaying.AppointmentAttended;
-import wainbook.line.appointment.AppointmentSaying.AppointmentBooked;
+import wainbook.line.LineSaying.AppointmentAttended;
+import wainbook.line.LineSaying.AppointmentBooked;
 import wainbook.works.appointment.AppointmentKind;
 
 /** All appointments of one vehicle, in the works' order. */

@@ -14,7 +14,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Reading;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.line.appointment.AppointmentSaying.AppointmentAttended;
+import wainbook.line.LineSaying.AppointmentAttended;
 import wainbook.order.WorkOrder;
 import wainbook.works.appointment.AppointmentKinds;
 

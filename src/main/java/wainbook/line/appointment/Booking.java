@@ -15,7 +15,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Reading;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
-import wainbook.line.appointment.AppointmentSaying.AppointmentBooked;
+import wainbook.line.LineSaying.AppointmentBooked;
 import wainbook.order.WorkOrder;
 import wainbook.works.appointment.AppointmentKinds;
 import wainbook.works.shift.WorksDay;

@@ -5,6 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import wainbook.engineering.flow.forecast.Gain;
 import wainbook.line.station.Situation;
 import wainbook.line.station.StationState;
 import wainbook.page.Words;
@@ -12,91 +16,148 @@ import wainbook.station.StationSaying.Help;
 import wainbook.station.help.HelpCall;
 
 /**
- * What people can do now that frees most, by plain rules: whoever was called for safety; then gates that are ready and
- * vehicles that can move on; then nonconformities, holds, other calls for help. Within each the one for which most stations
- * wait, then the oldest. No minutes are promised.
+ * What people can do now that frees most. Whoever was called for safety comes first, by our rule. Then what saves the line most late
+ * minutes by the forecast, ties the older; then what saves none that can be told from chance, is not in the forecast or is still being
+ * worked out, the oldest first.
  */
 public final class FirstThings {
 
     static final int SHOWN = 6;
 
-    /** One thing to do, and what it frees. */
-    public record First(String text, String path, String frees) {}
+    /** What ending a matter now does for the line; nothing for those that are still being worked out. */
+    public interface Worth {
+        Map<Matter, Gain> of(Set<Matter> matters);
+    }
 
-    private record Ranked(int rank, long waiting, Instant since, First first) {}
+    /**
+     * One thing to do, and what it frees.
+     *
+     * @param worth in words, late minutes or why there are none to name
+     * @param interval between which the late minutes lie; empty where none are named
+     */
+    public record First(String text, String path, String frees, Optional<String> worth, Optional<String> interval) {
+
+        First(String text, String path, String frees) {
+            this(text, path, frees, Optional.empty(), Optional.empty());
+        }
+
+        First worth(String words) {
+            return new First(text, path, frees, Optional.of(words), Optional.empty());
+        }
+
+        First saving(Gain gain) {
+            long minutes = Math.round(gain.lateMinutes().mean());
+            return new First(
+                    text,
+                    path,
+                    frees,
+                    Optional.of(Words.of("line.firstSaves", minutes, gain.earlier())),
+                    Optional.of(Words.of(
+                            "line.firstBetween",
+                            Math.round(gain.lateMinutes().low()),
+                            Math.round(gain.lateMinutes().high()),
+                            gain.lateMinutes().pairs())));
+        }
+    }
+
+    private record Found(boolean safety, Instant since, Optional<Matter> matter, First first) {}
 
     private final Map<String, Long> waiting;
-    private final List<Ranked> found = new ArrayList<>();
+    private final List<Found> found = new ArrayList<>();
 
     private FirstThings(Map<String, Long> waiting) {
         this.waiting = waiting;
     }
 
     /** @param waiting how many stations wait for each station, in the end */
-    public static List<First> of(List<Situation> line, Map<String, Long> waiting) {
+    public static List<First> of(List<Situation> line, Map<String, Long> waiting, Worth worth) {
         var things = new FirstThings(waiting);
         line.forEach(things::look);
+        Map<Matter, Gain> gains = worth.of(
+                things.found.stream().flatMap(one -> one.matter().stream()).collect(Collectors.toSet()));
         return things.found.stream()
-                .sorted(Comparator.comparingInt(Ranked::rank)
-                        .thenComparing(Comparator.comparingLong(Ranked::waiting).reversed())
-                        .thenComparing(Ranked::since))
+                .sorted(Comparator.comparing((Found one) -> !one.safety())
+                        .thenComparing(one -> -saved(one, gains))
+                        .thenComparing(Found::since))
                 .limit(SHOWN)
-                .map(Ranked::first)
+                .map(one -> told(one, gains))
                 .toList();
+    }
+
+    private static double saved(Found one, Map<Matter, Gain> gains) {
+        return one.matter()
+                .map(gains::get)
+                .filter(Gain::shown)
+                .map(gain -> gain.lateMinutes().mean())
+                .orElse(0.0);
+    }
+
+    private static First told(Found one, Map<Matter, Gain> gains) {
+        if (one.safety()) {
+            return one.first();
+        }
+        if (one.matter().isEmpty()) {
+            return one.first().worth(Words.of("line.firstNotInForecast"));
+        }
+        Optional<Gain> gain = one.matter().map(gains::get);
+        return gain.filter(Gain::shown)
+                .map(one.first()::saving)
+                .orElseGet(() ->
+                        one.first().worth(Words.of(gain.isPresent() ? "line.firstSavesNone" : "line.firstWorkedOut")));
     }
 
     private void look(Situation here) {
         String order = here.order().number();
         String vehicle = "/orders/" + order;
-        for (HelpCall call : here.calls()) {
-            boolean safety = call.said().help() == Help.SAFETY;
-            String key = call.said().workStands() ? "line.freesStands" : "line.freesCaller";
-            add(
-                    safety ? 0 : 4,
-                    here,
-                    call.since(),
-                    new First(
-                            Words.of("line.firstHelp", call.called(), order),
-                            HelpCall.path(order, call.number()),
-                            Words.of(safety ? "line.freesSafety" : key)));
-        }
+        here.calls().forEach(call -> add(here, call));
         if (here.state() == StationState.AWAITING_SIGN_OFF) {
             String stage = here.order().stage().orElse("");
             add(
-                    1,
-                    here,
                     here.since(),
+                    new Matter(Matter.Sort.SIGNATURE, order, 0),
                     new First(Words.of("line.firstSign", order), "/gates/" + order + "/" + stage, frees(here, order)));
         }
         if (here.state() == StationState.BLOCKED && waiting.containsKey(here.station())) {
             add(
-                    1,
-                    here,
                     here.since(),
+                    new Matter(Matter.Sort.MOVE, order, 0),
                     new First(Words.of("line.firstMove", order), vehicle + "/move", frees(here, order)));
         }
         here.nonconformities()
                 .forEach(open -> add(
-                        2,
-                        here,
                         open.since(),
+                        new Matter(Matter.Sort.NONCONFORMITY, order, open.number()),
                         new First(
                                 Words.of("line.firstDecide", open.number(), order),
                                 vehicle + "#matters",
                                 Words.of("line.freesGate", order))));
         here.holds()
                 .forEach(hold -> add(
-                        3,
-                        here,
                         hold.since(),
+                        new Matter(Matter.Sort.HOLD, order, hold.hold()),
                         new First(
                                 Words.of("line.firstRelease", hold.hold(), order),
                                 vehicle + "#holds",
                                 Words.of("line.freesHeld", order, hold.stops()))));
     }
 
-    private void add(int rank, Situation here, Instant since, First first) {
-        found.add(new Ranked(rank, waiting.getOrDefault(here.station(), 0L), since, first));
+    private void add(Situation here, HelpCall call) {
+        String order = here.order().number();
+        boolean safety = call.said().help() == Help.SAFETY;
+        boolean stands = call.said().workStands();
+        String key = stands ? "line.freesStands" : "line.freesCaller";
+        found.add(new Found(
+                safety,
+                call.since(),
+                stands && !safety ? Optional.of(new Matter(Matter.Sort.HELP, order, call.number())) : Optional.empty(),
+                new First(
+                        Words.of("line.firstHelp", call.called(), order),
+                        HelpCall.path(order, call.number()),
+                        Words.of(safety ? "line.freesSafety" : key))));
+    }
+
+    private void add(Instant since, Matter matter, First first) {
+        found.add(new Found(false, since, Optional.of(matter), first));
     }
 
     private String frees(Situation here, String order) {

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import wainbook.engineering.flow.forecast.model.Interval;
+import wainbook.engineering.flow.forecast.model.Pulses;
 import wainbook.engineering.flow.forecast.model.WorkingTime;
 import wainbook.works.shift.Shifts;
 
@@ -35,6 +36,17 @@ public record Calendar(Shifts shifts, Instant now) {
                 .toList());
     }
 
+    /** Minutes at which the line moves; none where the record shows no times for it. */
+    Pulses pulses(MoveTimes moves) {
+        return Pulses.at(moves.on(shifts, now, end()).mapToDouble(this::minute).toArray(), MoveTimes.APART_MIN);
+    }
+
+    /** How many such minutes there have been since a vehicle came. */
+    int stood(MoveTimes moves, Instant came) {
+        return (int) moves.on(shifts, came.plus(Duration.ofMinutes(MoveTimes.APART_MIN)), now)
+                .count();
+    }
+
     public Instant end() {
         return now.plus(Duration.ofDays(DAYS_AHEAD));
     }
@@ -44,8 +56,47 @@ public record Calendar(Shifts shifts, Instant now) {
         return Double.isFinite(minute) ? now.plusSeconds(Math.round(minute * SECONDS)) : end();
     }
 
-    double minute(Instant at) {
+    /** The day it is at the works. */
+    public LocalDate day(Instant at) {
+        return LocalDate.ofInstant(at, shifts.zone());
+    }
+
+    /** So many working minutes after a minute. */
+    public double workedOn(double minute, double worked) {
+        return working().add(minute, worked);
+    }
+
+    /** So many working minutes before a minute, and not before now. */
+    public double workedBack(double minute, double worked) {
+        WorkingTime time = working();
+        return time.reached(Math.max(0, time.worked(minute) - worked));
+    }
+
+    /** Whether anything is worked on a day from now on. */
+    public boolean worked(LocalDate day) {
+        Instant begin = day.atStartOfDay(shifts.zone()).toInstant();
+        Instant from = begin.isAfter(now) ? begin : now;
+        return !shifts.working(from, day.plusDays(1).atStartOfDay(shifts.zone()).toInstant())
+                .isEmpty();
+    }
+
+    /** The minute at which a day begins. */
+    public double beginOf(LocalDate day) {
+        return minute(day.atStartOfDay(shifts.zone()).toInstant());
+    }
+
+    public double minute(Instant at) {
         return Duration.between(now, at).toMillis() / (1000 * SECONDS);
+    }
+
+    /** The end of the calendar for what lies beyond it. */
+    Instant instant(double minute) {
+        return Double.isFinite(minute) ? now.plusMillis(Math.round(minute * SECONDS * 1000)) : end();
+    }
+
+    /** When so much has been worked at one of these stations from now on; the end of the calendar for what lies beyond it. */
+    Instant worked(double minutes, List<String> stations) {
+        return instant(working(stations).add(0, minutes));
     }
 
     /** When the last working minute of that day is over, or of the last day before it on which there was one. */

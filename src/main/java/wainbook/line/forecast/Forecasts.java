@@ -5,21 +5,18 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.ledger.Subject.Sort;
-import wainbook.line.OnTheLine;
 import wainbook.line.forecast.Away.WorkingMinutes;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
-import wainbook.order.page.OrderBar;
 import wainbook.process.Releases;
-import wainbook.station.work.Workplace;
 import wainbook.works.shift.Shifts;
 import wainbook.works.shift.WorksDay;
 
@@ -32,26 +29,25 @@ public class Forecasts {
 
     private static final Duration FRESH = Duration.ofMinutes(1);
 
-    /** A vehicle that is handed over has no stay to come; with other shifts its minutes are counted anew. */
-    private record PastKey(String order, Shifts shifts) {}
+    private static final List<Phase> OTHERS = List.of(
+            Phase.FINISHED, Phase.ON_LINE, Phase.OFF_LINE, Phase.DONOR_ACCEPTED, Phase.DONOR_RECEIVED, Phase.ORDERED);
+
+    /** With other shifts minutes are counted anew. */
+    private record PastKey(String order, long entries, Shifts shifts) {}
 
     private record Kept(List<Long> lengths, LineForecast forecast) {}
 
     private final Ledger ledger;
-    private final Releases releases;
-    private final Workplace workplace;
-    private final OrderBar bar;
+    private final ProcessToday process;
     private final WorksDay day;
     private final Cache<PastKey, VehiclePast> pasts =
             Caffeine.newBuilder().maximumSize(2 * REMEMBERED).build();
 
     private Optional<Kept> kept = Optional.empty();
 
-    Forecasts(Ledger ledger, Releases releases, Workplace workplace, OrderBar bar, WorksDay day) {
+    Forecasts(Ledger ledger, Releases releases, WorksDay day) {
         this.ledger = ledger;
-        this.releases = releases;
-        this.workplace = workplace;
-        this.bar = bar;
+        this.process = new ProcessToday.Released(releases);
         this.day = day;
     }
 
@@ -71,34 +67,33 @@ public class Forecasts {
         return kept.orElseThrow().forecast();
     }
 
+    /** The line alone, as it stands now. */
+    public TheLineNow line(Instant now) {
+        return ledger.drawing(() -> lineNow(now));
+    }
+
     private TheLineNow lineNow(Instant now) {
         Shifts shifts = day.shifts();
-        var line = new OnTheLine(ledger, releases, workplace, bar, shifts::at, now);
-        var muster = new Muster(ledger, releases, line, WorkingMinutes.of(shifts));
-        List<OnHand> vehicles = muster.vehicles();
-        return new TheLineNow(new Calendar(shifts, now), past(shifts), muster.posts(vehicles), vehicles);
+        return new AsOf(now, shifts, process).line(records(), record -> past(record, shifts));
     }
 
-    private PastTimes past(Shifts shifts) {
-        var all = new ArrayList<VehiclePast>();
+    /** Of those that can say something: the last handed over, and all that are not. */
+    private List<History> records() {
         List<WorkOrderRow> handedOver = WorkOrderRow.inPhase(Phase.HANDED_OVER);
-        handedOver.stream()
-                .skip(Math.max(0, handedOver.size() - REMEMBERED))
-                .map(row -> pasts.get(new PastKey(row.number, shifts), key -> read(row, shifts)))
-                .forEach(all::add);
-        Stream.of(Phase.FINISHED, Phase.ON_LINE, Phase.OFF_LINE)
-                .flatMap(phase -> WorkOrderRow.inPhase(phase).stream())
-                .map(row -> read(row, shifts))
-                .forEach(all::add);
-        return new PastTimes(all);
+        return Stream.concat(
+                        handedOver.stream().skip(Math.max(0, handedOver.size() - REMEMBERED)),
+                        OTHERS.stream().flatMap(phase -> WorkOrderRow.inPhase(phase).stream()))
+                .map(row -> ledger.history(Subject.workOrder(row.number)))
+                .toList();
     }
 
-    private VehiclePast read(WorkOrderRow row, Shifts shifts) {
-        return VehiclePast.of(
-                ledger.history(Subject.workOrder(row.number)), WorkingMinutes.of(shifts), this::plannedMinutes);
+    private VehiclePast past(History record, Shifts shifts) {
+        return pasts.get(
+                new PastKey(record.subject().code(), record.number(), shifts),
+                key -> VehiclePast.of(record, WorkingMinutes.of(shifts), this::plannedMinutes));
     }
 
     private int plannedMinutes(Binding bound) {
-        return releases.sheet(bound.sheet(), bound.revision()).plannedMinutes();
+        return process.sheet(bound.sheet(), bound.revision()).plannedMinutes();
     }
 }

@@ -11,7 +11,7 @@ import wainbook.engineering.flow.forecast.Outlook;
 public record LineForecast(TheLineNow line, Forecast forecast) {
 
     /** Always the same, so that the same state has the same forecast, and that two of them differ by what happened alone. */
-    static final long SEED = 20_260_302;
+    public static final long SEED = 20_260_302;
 
     private static final double EVEN = 0.5;
 

@@ -12,85 +12,67 @@ import wainbook.gate.Gate;
 import wainbook.gate.Gate.Standing;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
-import wainbook.ledger.Ledger;
-import wainbook.ledger.Subject;
-import wainbook.line.OnTheLine;
 import wainbook.line.forecast.Away.WorkingMinutes;
 import wainbook.line.forecast.OnHand.Doing;
-import wainbook.line.forecast.OnHand.OpenHold;
-import wainbook.line.station.Situation;
+import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
-import wainbook.order.WorkOrderRow;
-import wainbook.process.Releases;
-import wainbook.process.Route;
-import wainbook.process.Station;
 import wainbook.process.sheet.CheckSheet;
+import wainbook.station.StageRecord;
+import wainbook.station.help.HelpCall;
 
-/** Reads from the record which vehicles are still to be finished, how far they are, and which stages they pass. */
-record Muster(Ledger ledger, Releases releases, OnTheLine line, WorkingMinutes minutes) {
+/**
+ * Reads from the record of vehicles which are still to be finished, how far they are, and which stages they pass.
+ *
+ * @param now the time at which the records end
+ */
+record Muster(ProcessToday process, WorkingMinutes minutes, Instant now) {
 
     private static final List<Phase> UNFINISHED =
             List.of(Phase.ON_LINE, Phase.OFF_LINE, Phase.DONOR_ACCEPTED, Phase.DONOR_RECEIVED, Phase.ORDERED);
 
-    /** Stages in the works' own numbering: those of a route, and those of an older one that a vehicle still has. */
-    List<TheLineNow.Post> posts(List<OnHand> vehicles) {
-        List<String> passed = Stream.concat(
-                        releases.routes().stream()
-                                .flatMap(route -> route.legs().stream().map(Route.Leg::stage)),
-                        vehicles.stream().flatMap(one -> one.plannedMinutes().keySet().stream()))
-                .distinct()
-                .toList();
-        return releases.stages().stream()
-                .filter(stage -> passed.contains(stage.code()))
-                .map(stage -> new TheLineNow.Post(
-                        stage.code(),
-                        stage.title(),
-                        releases.stationsOf(stage.code()).stream()
-                                .map(Station::code)
-                                .toList()))
-                .toList();
-    }
-
-    List<OnHand> vehicles() {
-        return UNFINISHED.stream()
-                .flatMap(phase -> WorkOrderRow.inPhase(phase).stream())
-                .flatMap(row -> {
-                    History history = ledger.history(Subject.workOrder(row.number));
-                    return WorkOrder.of(history).map(order -> onHand(history, order)).stream();
-                })
+    List<OnHand> vehicles(List<History> orders) {
+        return orders.stream()
+                .flatMap(history -> WorkOrder.of(history)
+                        .filter(order -> UNFINISHED.contains(order.phase()))
+                        .map(order -> onHand(history, order))
+                        .stream())
+                .sorted(Comparator.comparing(OnHand::order))
                 .toList();
     }
 
     private OnHand onHand(History history, WorkOrder order) {
         Away away = Away.of(history);
-        Instant came = order.since().orElse(line.now());
-        Situation here = line.situation(history, order);
-        Doing doing = doing(order, here);
+        Instant came = order.since().orElse(now);
+        Optional<Gate> gate = order.stage()
+                .flatMap(stage -> StageRecord.of(history, order, stage, process::sheet))
+                .map(record -> Gate.of(history, record));
+        Doing doing = doing(order, gate);
         WorkingMinutes there = doing == Doing.BAY
                 ? minutes
                 : order.at().map(at -> minutes.at(at.place())).orElse(minutes);
         double elapsed = doing == Doing.UNSIGNED
-                ? there.between(lastEvidence(here).orElse(came), line.now())
-                : away.present(came, line.now(), there) - openHoldMinutes(history, order, came, there);
+                ? there.between(lastEvidence(gate).orElse(came), now)
+                : away.present(came, now, there) - openHoldMinutes(history, order, came, there);
         return new OnHand(
                 order.number(),
                 order.ordered().vehicleKind(),
                 doing,
                 order.stage(),
                 order.at().map(Place::place),
+                came,
                 Math.max(0, elapsed),
                 planned(order),
-                holds(history, order),
+                stops(history, order),
                 order.ordered().promisedOn());
     }
 
-    private static Doing doing(WorkOrder order, Situation here) {
+    private static Doing doing(WorkOrder order, Optional<Gate> gate) {
         return switch (order.phase()) {
-            case ON_LINE -> atStation(here);
+            case ON_LINE -> atStation(gate);
             case OFF_LINE -> Doing.BAY;
             case DONOR_ACCEPTED -> Doing.ACCEPTED;
             case DONOR_RECEIVED -> Doing.SURVEY;
@@ -98,21 +80,19 @@ record Muster(Ledger ledger, Releases releases, OnTheLine line, WorkingMinutes m
         };
     }
 
-    private static Doing atStation(Situation here) {
-        Standing standing = here.gate().map(Gate::standing).orElse(Standing.UNSIGNED);
+    private static Doing atStation(Optional<Gate> gate) {
+        Standing standing = gate.map(Gate::standing).orElse(Standing.UNSIGNED);
         if (standing == Standing.SIGNED) {
             return Doing.SIGNED;
         }
         boolean done =
-                here.record().filter(record -> record.unsettled().isEmpty()).isPresent()
-                        && here.nonconformities().isEmpty()
-                        && standing != Standing.REFUSED;
-        return done ? Doing.UNSIGNED : Doing.WORK;
+                gate.filter(known -> known.record().unsettled().isEmpty()).isPresent();
+        return done && standing != Standing.REFUSED ? Doing.UNSIGNED : Doing.WORK;
     }
 
-    private static Optional<Instant> lastEvidence(Situation here) {
-        return here.record().stream()
-                .flatMap(record -> record.items().stream())
+    private static Optional<Instant> lastEvidence(Optional<Gate> gate) {
+        return gate.stream()
+                .flatMap(known -> known.record().items().stream())
                 .flatMap(item -> item.entries().stream())
                 .map(entry -> entry.moment().at())
                 .max(Comparator.naturalOrder());
@@ -123,22 +103,31 @@ record Muster(Ledger ledger, Releases releases, OnTheLine line, WorkingMinutes m
         Map<String, Integer> planned = new LinkedHashMap<>();
         for (String stage : order.ordered().stages()) {
             Optional.ofNullable(order.bindings().get(stage))
-                    .map(bound -> releases.sheet(bound.sheet(), bound.revision()))
-                    .or(() -> releases.leg(order.ordered().route(), stage)
-                            .flatMap(leg -> releases.sheetInForce(leg.checkSheet()))
-                            .map(released -> released.sheet()))
+                    .map(bound -> process.sheet(bound.sheet(), bound.revision()))
+                    .or(() -> process.inForce(order.ordered().route(), stage))
                     .map(CheckSheet::plannedMinutes)
                     .ifPresent(sheet -> planned.put(stage, Math.max(1, sheet)));
         }
         return planned;
     }
 
-    private List<OpenHold> holds(History history, WorkOrder order) {
-        return open(history, order)
-                .map(entry -> new OpenHold(
+    private List<Stop.Open> stops(History history, WorkOrder order) {
+        Stream<Stop.Open> holds = open(history, order)
+                .map(entry -> stop(
+                        Stop.HOLD,
+                        ((Held) entry.saying()).hold(),
                         ((Held) entry.saying()).stops().contains(Stops.WORK),
-                        minutes.between(entry.moment().at(), line.now())))
-                .toList();
+                        entry.moment().at()));
+        Stream<Stop.Open> undecided = Nonconformities.of(history).awaitingDisposition().stream()
+                .map(open -> stop(Stop.NONCONFORMITY, open.number(), false, open.since()));
+        Stream<Stop.Open> calls = HelpCall.open(history).stream()
+                .filter(call -> call.said().workStands())
+                .map(call -> stop(Stop.HELP, call.number(), true, call.since()));
+        return Stream.of(holds, undecided, calls).flatMap(some -> some).toList();
+    }
+
+    private Stop.Open stop(Stop sort, int number, boolean stopsWork, Instant since) {
+        return new Stop.Open(sort, number, stopsWork, minutes.between(since, now));
     }
 
     /** Nothing has been done since the first hold that stops work and still stands. */
@@ -148,7 +137,7 @@ record Muster(Ledger ledger, Releases releases, OnTheLine line, WorkingMinutes m
                 .filter(stopsWork)
                 .map(entry -> entry.moment().at())
                 .map(at -> at.isBefore(came) ? came : at)
-                .map(at -> (double) there.between(at, line.now()))
+                .map(at -> (double) there.between(at, now))
                 .max(Comparator.naturalOrder())
                 .orElse(0.0);
     }

@@ -1,5 +1,6 @@
 package wainbook.line.forecast;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +10,10 @@ import java.util.Optional;
  * A vehicle that is still to be finished, as the record has it.
  *
  * @param stage it is at, or goes back to from a bay
+ * @param since when it came where it is
  * @param minutes of working time in what it is doing
  * @param plannedMinutes of the check sheet at each stage that it passes
+ * @param stops what stands against it now
  */
 public record OnHand(
         String order,
@@ -18,9 +21,10 @@ public record OnHand(
         Doing doing,
         Optional<String> stage,
         Optional<String> place,
+        Instant since,
         double minutes,
         Map<String, Integer> plannedMinutes,
-        List<OpenHold> holds,
+        List<Stop.Open> stops,
         LocalDate promisedOn) {
 
     /** How far it is, the furthest first. */
@@ -42,16 +46,36 @@ public record OnHand(
         }
     }
 
-    /** @param openMinutes working minutes since it was put on */
-    public record OpenHold(boolean stopsWork, double openMinutes) {}
-
     public OnHand {
         plannedMinutes = Map.copyOf(plannedMinutes);
-        holds = List.copyOf(holds);
+        stops = List.copyOf(stops);
     }
 
     /** Whether an open hold is on it. */
     public boolean held() {
-        return !holds.isEmpty();
+        return stops.stream().anyMatch(stop -> stop.sort() == Stop.HOLD);
+    }
+
+    /** The same without something that stands against it. */
+    OnHand without(Stop sort, int number) {
+        return new OnHand(
+                order,
+                kind,
+                doing,
+                stage,
+                place,
+                since,
+                minutes,
+                plannedMinutes,
+                stops.stream()
+                        .filter(stop -> stop.sort() != sort || stop.number() != number)
+                        .toList(),
+                promisedOn);
+    }
+
+    /** The same doing something else from now on. */
+    OnHand from(Instant now, Doing next, Optional<String> there) {
+        Instant came = there.equals(stage) ? since : now;
+        return new OnHand(order, kind, next, there, place, came, 0, plannedMinutes, stops, promisedOn);
     }
 }

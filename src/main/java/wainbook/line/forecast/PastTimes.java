@@ -1,7 +1,6 @@
 package wainbook.line.forecast;
 
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import wainbook.engineering.flow.forecast.model.Lognormal;
 import wainbook.engineering.flow.forecast.model.Minutes;
@@ -81,26 +80,20 @@ public final class PastTimes {
         return all.isEmpty() ? Minutes.NONE : Minutes.Drawn.of(all);
     }
 
-    Minutes hold() {
-        return stop(VehiclePast::holdMinutes);
-    }
-
-    Minutes bay() {
-        return stop(VehiclePast::bayMinutes);
-    }
-
-    public boolean holdsKnown() {
-        return hold() instanceof Minutes.Drawn;
-    }
-
-    public boolean baysKnown() {
-        return bay() instanceof Minutes.Drawn;
-    }
-
-    private Minutes stop(Function<VehiclePast, List<Double>> lengths) {
+    /** How long such a stop lasts in all. */
+    Minutes stop(Stop sort) {
         List<Double> all =
-                pasts.stream().flatMap(past -> lengths.apply(past).stream()).toList();
+                pasts.stream().flatMap(past -> past.minutes(sort).stream()).toList();
         return drawn(all, Lognormal.ofMean(ASSUMED_STOP_MINUTES, ASSUMED_STOP_SPREAD));
+    }
+
+    public boolean known(Stop sort) {
+        return stop(sort) instanceof Minutes.Drawn;
+    }
+
+    /** Below it no wait for a signature is counted with. */
+    public boolean signaturesKnown() {
+        return visits.size() >= FEWEST;
     }
 
     private static Minutes drawn(List<Double> lengths, Minutes otherwise) {

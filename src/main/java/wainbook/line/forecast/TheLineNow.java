@@ -2,6 +2,7 @@ package wainbook.line.forecast;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -18,10 +19,12 @@ import wainbook.engineering.flow.history.Basis;
  * The line as it stands, its times from the record: what the forecast is made of.
  *
  * @param posts the stages in the order of the line
- * @param vehicles in the order of the line: those on it, the first in front; those in a bay; those in front of it, donors that are
- *     here before those that are not, each as they are promised
+ * @param moves the times of the day at which the line moves
+ * @param entry by which rule those in front of the line come onto it
+ * @param vehicles in the order of the line: those on it, the first in front; those in a bay; those in front of it in the order given
  */
-public record TheLineNow(Calendar calendar, PastTimes past, List<Post> posts, List<OnHand> vehicles) {
+public record TheLineNow(
+        Calendar calendar, PastTimes past, MoveTimes moves, EntryRule entry, List<Post> posts, List<OnHand> vehicles) {
 
     /** A stage of the line with its stations side by side. */
     public record Post(String stage, String title, List<String> stations) {
@@ -29,6 +32,11 @@ public record TheLineNow(Calendar calendar, PastTimes past, List<Post> posts, Li
             stations = List.copyOf(stations);
         }
     }
+
+    /** Of several stops one counts: one that stops work before others, a hold before the rest, then the one begun last. */
+    private static final Comparator<Stop.Open> LONGEST_LAST = Comparator.comparing(Stop.Open::stopsWork)
+            .thenComparing(stop -> stop.sort() == Stop.HOLD)
+            .thenComparing(stop -> -stop.openMinutes());
 
     public TheLineNow {
         posts = List.copyOf(posts);
@@ -43,11 +51,7 @@ public record TheLineNow(Calendar calendar, PastTimes past, List<Post> posts, Li
                         vehicles.stream()
                                 .filter(one -> one.doing() == OnHand.Doing.BAY)
                                 .sorted(Comparator.comparing(OnHand::order)),
-                        vehicles.stream()
-                                .filter(one -> one.doing().inFront())
-                                .sorted(Comparator.comparing((OnHand one) -> one.doing() == OnHand.Doing.ORDERED)
-                                        .thenComparing(OnHand::promisedOn)
-                                        .thenComparing(OnHand::order)))
+                        vehicles.stream().filter(one -> one.doing().inFront()))
                 .flatMap(some -> some)
                 .toList();
     }
@@ -61,7 +65,38 @@ public record TheLineNow(Calendar calendar, PastTimes past, List<Post> posts, Li
                 calendar.working(),
                 posts.stream().map(this::stage).toList(),
                 vehicles.stream().map(this::vehicle).toList(),
-                List.of());
+                List.of(),
+                calendar.pulses(moves));
+    }
+
+    /** The same with other vehicles, those in front of the line in the order given. */
+    public TheLineNow with(List<OnHand> others) {
+        return new TheLineNow(calendar, past, moves, entry, posts, others);
+    }
+
+    /** The same with one vehicle as given. */
+    public TheLineNow with(OnHand changed) {
+        return with(vehicles.stream()
+                .map(one -> one.order().equals(changed.order()) ? changed : one)
+                .toList());
+    }
+
+    /** Those in front of the line, in their order of entry. */
+    public List<OnHand> waiting() {
+        return vehicles.stream().filter(one -> one.doing().inFront()).toList();
+    }
+
+    public Optional<OnHand> vehicle(String order) {
+        return vehicles.stream().filter(one -> one.order().equals(order)).findFirst();
+    }
+
+    /** The next stage on a vehicle's way; empty behind the last. */
+    Optional<String> stageAfter(OnHand vehicle) {
+        return posts.stream()
+                .map(Post::stage)
+                .skip(index(vehicle) + 1L)
+                .filter(vehicle.plannedMinutes()::containsKey)
+                .findFirst();
     }
 
     /** What the work that a vehicle still has before it rests on, stage by stage. */
@@ -97,18 +132,13 @@ public record TheLineNow(Calendar calendar, PastTimes past, List<Post> posts, Li
                         whereabouts(one),
                         posts.stream().map(post -> visit(one, post)).toList())
                 .withPace(past.pace(one.order()))
+                .stood(calendar.stood(moves, one.since()))
                 .promisedFor(calendar.endOf(one.promisedOn()));
-        return one.holds().stream()
-                .reduce((some, other) ->
-                        some.stopsWork() == other.stopsWork() ? later(some, other) : some.stopsWork() ? some : other)
+        return one.stops().stream()
+                .max(LONGEST_LAST)
                 .map(open -> vehicle.withHold(
-                        new Hold(open.stopsWork(), new Hold.AsBefore(past.hold(), open.openMinutes()))))
+                        new Hold(open.stopsWork(), new Hold.AsBefore(past.stop(open.sort()), open.openMinutes()))))
                 .orElse(vehicle);
-    }
-
-    /** Of two holds the one that was put on later is likely to stand longer. */
-    private static OnHand.OpenHold later(OnHand.OpenHold one, OnHand.OpenHold other) {
-        return one.openMinutes() < other.openMinutes() ? one : other;
     }
 
     private Visit visit(OnHand vehicle, Post post) {
@@ -124,7 +154,7 @@ public record TheLineNow(Calendar calendar, PastTimes past, List<Post> posts, Li
             case SIGNED -> new Whereabouts.Signed(stage);
             case UNSIGNED -> new Whereabouts.Unsigned(stage, one.minutes());
             case WORK -> new Whereabouts.AtWork(stage, one.minutes());
-            case BAY -> new Whereabouts.InBay(past.bay(), one.minutes(), OptionalInt.of(stage));
+            case BAY -> new Whereabouts.InBay(past.stop(Stop.BAY), one.minutes(), OptionalInt.of(stage));
             case ACCEPTED, SURVEY, ORDERED -> new Whereabouts.Waiting(0);
         };
     }

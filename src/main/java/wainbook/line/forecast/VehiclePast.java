@@ -13,19 +13,20 @@ import wainbook.gate.past.Answer;
 import wainbook.gate.past.VehicleWay;
 import wainbook.ledger.History;
 import wainbook.line.forecast.Away.WorkingMinutes;
+import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.WorkOrder;
+import wainbook.station.help.HelpCall;
 
 /**
- * What one vehicle's record says of times: its stays at stages whose gate was looked at, and in working minutes its holds that were
- * released and its stays in a bay. A stay without a working minute was worked off shift and says nothing.
+ * What one vehicle's record says of times: its stays at stages whose gate was looked at, and in working minutes what stopped it and
+ * is over. A stay without a working minute was worked off shift and says nothing.
  */
-record VehiclePast(List<PastVisit> visits, List<Double> holdMinutes, List<Double> bayMinutes) {
+record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMinutes) {
 
     VehiclePast {
         visits = List.copyOf(visits);
-        holdMinutes = List.copyOf(holdMinutes);
-        bayMinutes = List.copyOf(bayMinutes);
+        stopMinutes = Map.copyOf(stopMinutes);
     }
 
     /** @param planned minutes of the sheet of a binding */
@@ -33,22 +34,56 @@ record VehiclePast(List<PastVisit> visits, List<Double> holdMinutes, List<Double
         Map<String, Binding> bindings =
                 WorkOrder.of(history).map(WorkOrder::bindings).orElse(Map.of());
         return VehicleWay.of(history)
-                .map(way -> of(way, bindings, minutes, planned))
-                .orElse(new VehiclePast(List.of(), List.of(), List.of()));
+                .map(way -> of(way, bindings, minutes, planned, decisions(history, minutes)))
+                .orElse(new VehiclePast(List.of(), Map.of()));
     }
 
     private static VehiclePast of(
-            VehicleWay way, Map<String, Binding> bindings, WorkingMinutes minutes, ToIntFunction<Binding> planned) {
+            VehicleWay way,
+            Map<String, Binding> bindings,
+            WorkingMinutes minutes,
+            ToIntFunction<Binding> planned,
+            List<Double> decisions) {
         Away away = Away.of(way);
         return new VehiclePast(
                 new Stays(way, bindings, away, minutes, planned, new HashMap<>(), new LinkedHashMap<>()).read(),
-                lengths(away.holds(), minutes),
-                lengths(away.bays(), minutes));
+                Map.of(
+                        Stop.HOLD,
+                        lengths(away.holds(), minutes),
+                        Stop.BAY,
+                        lengths(away.bays(), minutes),
+                        Stop.NONCONFORMITY,
+                        decisions,
+                        Stop.HELP,
+                        help(way.calls(), minutes)));
     }
 
     private static List<Double> lengths(List<Away.Spell> spells, WorkingMinutes minutes) {
         return spells.stream()
                 .map(spell -> (double) minutes.between(spell.from(), spell.to()))
+                .toList();
+    }
+
+    List<Double> minutes(Stop stop) {
+        return stopMinutes.getOrDefault(stop, List.of());
+    }
+
+    private static List<Double> decisions(History history, WorkingMinutes minutes) {
+        return Nonconformities.of(history).all().stream()
+                .filter(known -> !known.awaitsDisposition())
+                .map(known -> (double) minutes.between(known.since(), at(history, known.disposedAt())))
+                .toList();
+    }
+
+    private static Instant at(History history, long number) {
+        return history.entries().get((int) number - 1).moment().at();
+    }
+
+    private static List<Double> help(List<HelpCall> calls, WorkingMinutes minutes) {
+        return calls.stream()
+                .filter(call -> call.said().workStands() && !call.isOpen())
+                .map(call -> (double) minutes.between(
+                        call.since(), call.resolved().orElseThrow().at()))
                 .toList();
     }
 

@@ -36,7 +36,8 @@ import wainbook.works.shift.Shifts;
 import wainbook.works.shift.WorksDay;
 
 /** Draws the line page's view, from the end of the line to its start, since causes flow upstream. */
-record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay day, Instant now) {
+record LineDrawing(
+        OnTheLine line, Ledger ledger, Releases releases, WorksDay day, Instant now, FirstThings.Worth worth) {
 
     private static final List<Phase> YARD = List.of(Phase.DONOR_RECEIVED, Phase.DONOR_ACCEPTED, Phase.FINISHED);
 
@@ -72,7 +73,7 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
                 + yard.stream().mapToLong(group -> group.rows().size()).sum();
         List<String> stations = rows.stream().map(row -> row.station().code()).toList();
         return new LineNow(
-                head(shifts.at(stations), here.size() + off), rows, FirstThings.of(here, waiting), bays, yard);
+                head(shifts.at(stations), here.size() + off), rows, FirstThings.of(here, waiting, worth), bays, yard);
     }
 
     /** Why nothing stands at a station: work may be stopped there before it is asked what comes next. */

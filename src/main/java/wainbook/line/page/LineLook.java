@@ -8,6 +8,7 @@ import wainbook.ledger.Ledger;
 import wainbook.line.OnTheLine;
 import wainbook.line.Standing;
 import wainbook.line.cause.Causes;
+import wainbook.line.forecast.Gains;
 import wainbook.line.station.Situation;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
@@ -28,18 +29,22 @@ public class LineLook {
     private final Workplace workplace;
     private final OrderBar bar;
     private final WorksDay day;
+    private final Gains gains;
 
-    LineLook(Ledger ledger, Releases releases, Workplace workplace, OrderBar bar, WorksDay day) {
+    LineLook(Ledger ledger, Releases releases, Workplace workplace, OrderBar bar, WorksDay day, Gains gains) {
         this.ledger = ledger;
         this.releases = releases;
         this.workplace = workplace;
         this.bar = bar;
         this.day = day;
+        this.gains = gains;
     }
 
     /** The whole of it. Many stations ask for the same streams, so that it is drawn in one go. */
     public LineNow at(Instant now) {
-        return ledger.drawing(() -> new LineDrawing(onTheLine(now), ledger, releases, day, now).drawn(this::standing));
+        return ledger.drawing(
+                () -> new LineDrawing(onTheLine(now), ledger, releases, day, now, matters -> gains.sofar(now, matters))
+                        .drawn(this::standing));
     }
 
     /** Where one vehicle stands and why; empty unless it is on the line or being surveyed. */

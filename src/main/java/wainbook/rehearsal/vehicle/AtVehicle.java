@@ -80,9 +80,9 @@ public final class AtVehicle {
         return Actor.of(person, clock);
     }
 
-    /** A step of the isolation, twenty seconds or so after the one before. */
+    /** A step of the isolation, ten seconds or so after the one before. */
     void step(String person, Wanted wanted) {
-        pass(dice.between(0.25, 0.5));
+        pass(dice.between(0.1, 0.25));
         Entry entry = done(
                 acts.isolation.take(
                         new ToTake(dice.id(), order, wanted, Optional.of(DemoWorks.PASSWORD), Optional.empty()),

@@ -22,6 +22,7 @@ import wainbook.isolation.proof.Verdict;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
+import wainbook.line.LineSaying;
 import wainbook.page.Formats;
 import wainbook.process.plan.Point.Pair;
 import wainbook.quality.QualitySaying;
@@ -33,8 +34,9 @@ class TellingsTest {
     /** Rooms whose entries lie in streams of their own: of people, instruments, check sheets and the works. */
     private static final List<String> NOT_OF_A_VEHICLE = List.of("works", "process", "pack", "setup", "paper");
 
-    /** Said of containments, drifts, questions, near misses and visits in the stream of their cause or of the works; what a vehicle hears of them is told. */
+    /** Said of containments, drifts, questions, near misses, visits and forecasts in the stream of their cause or of the works; what a vehicle hears of them is told. */
     private static final List<Class<?>> IN_THE_STREAM_OF_THEIR_CAUSE = List.of(
+            LineSaying.ForecastKept.class,
             QualitySaying.DoubtOpened.class,
             QualitySaying.DoubtWorkedOut.class,
             QualitySaying.DoubtClosed.class,

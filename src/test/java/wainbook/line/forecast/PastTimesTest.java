@@ -39,7 +39,7 @@ class PastTimesTest {
 
         assertThat(only(stopped.signed(100, "strip")).workMinutes()).isEqualTo(70);
         assertThat(only(worked.signed(100, "strip")).workMinutes()).isEqualTo(100);
-        assertThat(stopped.past().holdMinutes()).containsExactly(30.0);
+        assertThat(stopped.past().minutes(Stop.HOLD)).containsExactly(30.0);
     }
 
     @Test
@@ -48,7 +48,7 @@ class PastTimesTest {
         bus.done(120, "strip").signed(120, "strip");
 
         assertThat(only(bus).workMinutes()).isEqualTo(60);
-        assertThat(bus.past().bayMinutes()).containsExactly(60.0);
+        assertThat(bus.past().minutes(Stop.BAY)).containsExactly(60.0);
     }
 
     @Test
@@ -124,8 +124,8 @@ class PastTimesTest {
         assertThat(none.work("BUS", "strip", 100).basis().ground()).isEqualTo(Ground.PLANNED);
         assertThat(none.signature("strip")).isEqualTo(Minutes.NONE);
         assertThat(none.refusal("strip")).isZero();
-        assertThat(none.holdsKnown()).isFalse();
-        assertThat(none.hold()).isInstanceOf(Lognormal.class);
+        assertThat(none.known(Stop.HOLD)).isFalse();
+        assertThat(none.stop(Stop.HOLD)).isInstanceOf(Lognormal.class);
     }
 
     @Test

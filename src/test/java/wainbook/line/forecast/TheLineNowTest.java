@@ -17,7 +17,6 @@ import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.engineering.flow.forecast.model.Vehicle;
 import wainbook.engineering.flow.forecast.model.Whereabouts;
 import wainbook.line.forecast.OnHand.Doing;
-import wainbook.line.forecast.OnHand.OpenHold;
 import wainbook.line.forecast.TheLineNow.Post;
 import wainbook.works.shift.Shift;
 import wainbook.works.shift.Shifts;
@@ -47,7 +46,7 @@ class TheLineNowTest {
             LONDON);
 
     @Test
-    void the_first_in_front_leads_then_bays_then_donors_that_are_here_and_each_as_it_is_promised() {
+    void the_first_in_front_leads_then_bays_then_those_before_the_line_as_they_are_given() {
         var line = line(
                 vehicle("ordered", Doing.ORDERED, null, FRIDAY.minusDays(3)),
                 vehicle("late donor", Doing.ACCEPTED, null, FRIDAY),
@@ -59,7 +58,7 @@ class TheLineNowTest {
 
         assertThat(line.vehicles())
                 .extracting(OnHand::order)
-                .containsExactly("fits", "stripped", "strips", "bay", "survey", "late donor", "ordered");
+                .containsExactly("fits", "stripped", "strips", "bay", "ordered", "late donor", "survey");
     }
 
     @Test
@@ -128,6 +127,7 @@ class TheLineNowTest {
                 Doing.ACCEPTED,
                 Optional.empty(),
                 Optional.empty(),
+                NOW,
                 0,
                 Map.of("fit", 100),
                 List.of(),
@@ -141,7 +141,8 @@ class TheLineNowTest {
 
     @Test
     void of_several_holds_the_one_that_stops_work_counts() {
-        Line line = line(held(new OpenHold(false, 5), new OpenHold(true, 90))).line();
+        Line line = line(held(new Stop.Open(Stop.HOLD, 1, false, 5), new Stop.Open(Stop.HOLD, 2, true, 90)))
+                .line();
 
         Hold hold = line.vehicles().get(0).hold().orElseThrow();
         assertThat(hold.stopsWork()).isTrue();
@@ -205,7 +206,13 @@ class TheLineNowTest {
     }
 
     private static TheLineNow line(OnHand... vehicles) {
-        return new TheLineNow(new Calendar(SHIFTS, NOW), new PastTimes(List.of()), POSTS, List.of(vehicles));
+        return new TheLineNow(
+                new Calendar(SHIFTS, NOW),
+                new PastTimes(List.of()),
+                MoveTimes.ANY,
+                EntryRule.of(List.of()),
+                POSTS,
+                List.of(vehicles));
     }
 
     private static OnHand vehicle(String order, Doing doing, String stage, LocalDate promised) {
@@ -215,19 +222,21 @@ class TheLineNowTest {
                 doing,
                 Optional.ofNullable(stage),
                 Optional.of("ST"),
+                NOW,
                 30,
                 Map.of("strip", 100, "fit", 100),
                 List.of(),
                 promised);
     }
 
-    private static OnHand held(OpenHold... holds) {
+    private static OnHand held(Stop.Open... holds) {
         return new OnHand(
                 "held",
                 "BUS",
                 Doing.WORK,
                 Optional.of("fit"),
                 Optional.of("ST"),
+                NOW,
                 30,
                 Map.of("strip", 100, "fit", 100),
                 List.of(holds),

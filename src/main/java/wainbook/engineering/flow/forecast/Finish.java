@@ -1,6 +1,7 @@
 package wainbook.engineering.flow.forecast;
 
 import java.util.Arrays;
+import wainbook.engineering.flow.forecast.model.WorkingTime;
 import wainbook.engineering.flow.score.PairedDifference;
 import wainbook.engineering.flow.score.Quantile;
 import wainbook.engineering.flow.score.RankInterval;
@@ -102,17 +103,26 @@ public final class Finish {
      * both have, those without an end left out.
      */
     public PairedDifference laterThan(Finish other) {
+        return laterThan(other, WorkingTime.always());
+    }
+
+    /** The same in minutes of a working time. */
+    public PairedDifference laterThan(Finish other, WorkingTime time) {
         int n = Math.min(byReplication.length, other.byReplication.length);
         double[] before = new double[n];
         double[] after = new double[n];
         int pairs = 0;
         for (int i = 0; i < n; i++) {
             if (Double.isFinite(byReplication[i]) && Double.isFinite(other.byReplication[i])) {
-                before[pairs] = other.byReplication[i];
-                after[pairs] = byReplication[i];
+                before[pairs] = worked(time, other.byReplication[i]);
+                after[pairs] = worked(time, byReplication[i]);
                 pairs++;
             }
         }
         return PairedDifference.of(Arrays.copyOf(before, pairs), Arrays.copyOf(after, pairs), CONFIDENCE);
+    }
+
+    private static double worked(WorkingTime time, double minute) {
+        return time.equals(WorkingTime.always()) ? minute : time.worked(minute);
     }
 }

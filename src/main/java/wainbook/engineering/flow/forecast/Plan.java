@@ -1,11 +1,13 @@
 package wainbook.engineering.flow.forecast;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import wainbook.engineering.flow.forecast.model.Appointment;
 import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.engineering.flow.forecast.model.Minutes;
+import wainbook.engineering.flow.forecast.model.Pulses;
 import wainbook.engineering.flow.forecast.model.Stage;
 import wainbook.engineering.flow.forecast.model.Vehicle;
 import wainbook.engineering.flow.forecast.model.Visit;
@@ -23,6 +25,12 @@ final class Plan {
     final int vehicles;
     final WorkingTime lineTime;
     final WorkingTime open;
+    /** In open minutes. */
+    final Pulses pulses;
+
+    final boolean paced;
+
+    final int[] pulsesStood;
 
     final long[] stageKey;
     final int[] stations;
@@ -71,6 +79,10 @@ final class Plan {
                 .flatMap(stage -> Stream.of(stage.working(), stage.signing()))
                 .distinct()
                 .reduce(lineTime, WorkingTime::and);
+        paced = !line.pulses().isNone();
+        pulses = Pulses.at(
+                Arrays.stream(line.pulses().minutes()).map(this::opened).toArray(),
+                line.pulses().earlyMinutes());
         stageKey = new long[stages];
         stations = new int[stages];
         room = new int[stages];
@@ -95,6 +107,7 @@ final class Plan {
         passing = new boolean[vehicles * stages];
         plain = new boolean[vehicles * stages];
         starts = new Start[vehicles];
+        pulsesStood = line.vehicles().stream().mapToInt(Vehicle::pulsesStood).toArray();
         luck = new Luck[vehicles];
         somebodyComesBack = new boolean[stages];
         appointments = line.appointments();
@@ -130,6 +143,17 @@ final class Plan {
     /** Open to clock minutes, of something that begins. */
     double beginning(double opened) {
         return open.resumed(opened);
+    }
+
+    /** Until when a vehicle that came to a stage stays there in any case. */
+    double stays(int visit, int stage, double came) {
+        return stage == stages - 1 || passing[visit] ? came : pulses.after(came, stations[stage]);
+    }
+
+    /** The same for a vehicle that is there at minute 0. */
+    double stays(int vehicle, int stage) {
+        int left = stations[stage] - pulsesStood[vehicle];
+        return !paced || stage == stages - 1 || left < 1 ? 0 : pulses.after(-pulses.earlyMinutes(), left);
     }
 
     private void lay(int at, List<Stage> all) {

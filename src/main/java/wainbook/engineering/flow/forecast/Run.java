@@ -113,14 +113,24 @@ final class Run {
                 if (plan.somebodyComesBack[0] && start.kind() == Start.Kind.WAITING) {
                     letBackIn(0, Math.max(arrives, free(0)));
                 }
-                pass(vehicle, start.stage(), arrives);
+                pass(vehicle, start.stage(), entering(start, arrives));
             }
             default -> {
                 int stage = start.stage();
                 double gate = resumed(vehicle, stage, start);
-                pass(vehicle, stage + 1, leave(vehicle, stage, gate) + plan.transport[stage]);
+                pass(
+                        vehicle,
+                        stage + 1,
+                        leave(vehicle, stage, Math.max(gate, plan.stays(vehicle, stage))) + plan.transport[stage]);
             }
         }
+    }
+
+    /** Onto a paced line that is empty at its beginning a vehicle comes with the next pulse. */
+    private double entering(Start start, double arrives) {
+        return plan.paced && start.kind() == Start.Kind.WAITING && free(0) == Double.NEGATIVE_INFINITY
+                ? plan.pulses.after(arrives, 1)
+                : arrives;
     }
 
     /** Through the rest of the line, from this stage on. */
@@ -141,7 +151,8 @@ final class Run {
             } else {
                 gate = visited(vehicle, stage, begins);
             }
-            here = leave(vehicle, stage, gate) + plan.transport[stage];
+            double stays = plan.paced ? plan.stays(visit, stage, begins) : gate;
+            here = leave(vehicle, stage, Math.max(gate, stays)) + plan.transport[stage];
         }
     }
 

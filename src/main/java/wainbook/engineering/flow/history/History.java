@@ -39,8 +39,8 @@ public final class History {
         var basis = new Basis(ground(own.size(), all.size()), own.size(), all.size());
         double level = level(kind, stage);
         Minutes minutes = switch (basis.ground()) {
-            case OWN -> drawn(own, plannedMinutes, level, level);
-            case POOLED -> pooled(all, plannedMinutes, level);
+            case OWN -> drawn(own, plannedMinutes, level, widened(own.size(), 1, own.size(), 1));
+            case POOLED -> pooled(all, plannedMinutes, level, own.size());
             case PLANNED -> Lognormal.ofMean(plannedMinutes, statedCv);
         };
         return new Times(minutes, basis);
@@ -74,22 +74,37 @@ public final class History {
             return 0;
         }
         List<Finished> own = of(kind, all);
-        double weight = own.size() >= ENOUGH ? 1 : own.size() / (double) (own.size() + SHRINKS);
+        double weight = weight(own.size());
         double stages = median(all);
         return own.isEmpty() ? stages : weight * median(own) + (1 - weight) * stages;
     }
 
-    private Minutes pooled(List<Finished> all, double planned, double level) {
+    private static double weight(int own) {
+        return own >= ENOUGH ? 1 : own / (double) (own + SHRINKS);
+    }
+
+    private Minutes pooled(List<Finished> all, double planned, double level, int own) {
         Map<String, List<Finished>> kinds = all.stream().collect(Collectors.groupingBy(Finished::kind));
+        double wider = widened(all.size(), kinds.size(), own, weight(own));
         return Minutes.Drawn.of(all.stream()
-                .map(one -> minutes(one.residual() - median(kinds.get(one.kind())), planned, level))
+                .map(one -> minutes(wider * (one.residual() - median(kinds.get(one.kind()))), planned, level))
                 .toList());
     }
 
-    private Minutes drawn(List<Finished> own, double planned, double about, double level) {
+    private Minutes drawn(List<Finished> own, double planned, double level, double wider) {
         return Minutes.Drawn.of(own.stream()
-                .map(one -> minutes(one.residual() - about, planned, level))
+                .map(one -> minutes(wider * (one.residual() - level), planned, level))
                 .toList());
+    }
+
+    /**
+     * Residuals about medians of the same few records lie closer than those of a record to come: by √(n / (n − k)) for k medians taken
+     * from n records, and the level itself is only known from so many (in the way of the inflated residuals of a bootstrap of a
+     * regression; from memory).
+     */
+    private static double widened(int records, int medians, int own, double weight) {
+        double level = (own == 0 ? 0 : weight * weight / own) + (1 - weight) * (1 - weight) / records;
+        return Math.sqrt((double) records / Math.max(1, records - medians) * (1 + level));
     }
 
     private double minutes(double residual, double planned, double level) {

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.line.forecast.Forecasts;
+import wainbook.line.forecast.score.Scoring;
 import wainbook.page.Csv;
 import wainbook.page.Formats;
 import wainbook.page.SignedIn;
@@ -28,8 +29,10 @@ public class ForecastPage {
     private final Forecasts forecasts;
     private final WorksDay day;
     private final SignedIn signedIn;
+    private final Scoring scoring;
 
-    ForecastPage(Forecasts forecasts, WorksDay day, SignedIn signedIn) {
+    ForecastPage(Forecasts forecasts, WorksDay day, SignedIn signedIn, Scoring scoring) {
+        this.scoring = scoring;
         this.forecasts = forecasts;
         this.day = day;
         this.signedIn = signedIn;
@@ -54,6 +57,7 @@ public class ForecastPage {
         return new ForecastView(
                 forecasts.at(signedIn.now().at()),
                 new Formats(day.zone()),
-                by.filter(BY_LINE::equals).isPresent());
+                by.filter(BY_LINE::equals).isPresent(),
+                new Widened(scoring.kept(signedIn.now().at())));
     }
 }

@@ -10,4 +10,8 @@ final class ForecastPages {
     private ForecastPages() {}
 
     static native TemplateInstance forecast(ForecastView view);
+
+    static native TemplateInstance whatif(WhatIfView view);
+
+    static native TemplateInstance scores(ScoresView view);
 }

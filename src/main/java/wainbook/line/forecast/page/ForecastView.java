@@ -4,14 +4,17 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.engineering.flow.forecast.Finish;
 import wainbook.line.forecast.Calendar;
+import wainbook.line.forecast.EntryRule;
 import wainbook.line.forecast.LineForecast;
 import wainbook.line.forecast.LineForecast.Of;
 import wainbook.line.forecast.OddsInWords;
 import wainbook.line.forecast.OnHand;
 import wainbook.line.forecast.PastTimes;
 import wainbook.line.forecast.StageLook;
+import wainbook.line.forecast.Stop;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 
@@ -20,7 +23,7 @@ import wainbook.page.Words;
  *
  * @param inLineOrder otherwise the lowest odds come first
  */
-public record ForecastView(LineForecast found, Formats formats, boolean inLineOrder) {
+public record ForecastView(LineForecast found, Formats formats, boolean inLineOrder, Widened widened) {
 
     private static final double MIDDLE = 0.8;
     private static final double LATEST = 0.95;
@@ -33,6 +36,7 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
             String median,
             String range,
             String latest,
+            String widened,
             String promised,
             String odds,
             boolean missesProbably,
@@ -51,14 +55,16 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
         OnHand vehicle = one.vehicle();
         Finish finish = one.outlook().finish();
         Calendar calendar = calendar();
+        Widened.By wide = widened.of(calendar, finish);
         return new Row(
                 vehicle,
                 where(vehicle),
                 time(calendar.notAfter(finish.median())),
                 range(
-                        calendar.notBefore(finish.interval(MIDDLE).lowMinute()),
-                        calendar.notAfter(finish.interval(MIDDLE).highMinute())),
-                time(calendar.notAfter(finish.quantile(LATEST))),
+                        calendar.notBefore(wide.earlier(finish.interval(MIDDLE).lowMinute(), calendar)),
+                        calendar.notAfter(wide.later(finish.interval(MIDDLE).highMinute(), calendar))),
+                time(calendar.notAfter(wide.latest(finish.quantile(LATEST), calendar))),
+                wide.words(),
                 Formats.date(vehicle.promisedOn()),
                 OddsInWords.of(one.odds()),
                 one.missesProbably(),
@@ -132,7 +138,30 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
         PastTimes past = found.line().past();
         boolean held = found.line().vehicles().stream().anyMatch(OnHand::held);
         boolean bay = found.line().vehicles().stream().anyMatch(one -> one.doing() == OnHand.Doing.BAY);
-        return (held && !past.holdsKnown()) || (bay && !past.baysKnown());
+        return (held && !past.known(Stop.HOLD)) || (bay && !past.known(Stop.BAY));
+    }
+
+    /** A wait for a signature that is not known is not counted with. */
+    public boolean assumesNoSignatures() {
+        return !found.line().past().signaturesKnown();
+    }
+
+    public boolean paced() {
+        return !found.line().moves().none();
+    }
+
+    public String pace() {
+        return Words.of(
+                "line.forecastPaced",
+                found.line().moves().minutes().stream()
+                        .map(minute -> String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60))
+                        .collect(Collectors.joining(", ")));
+    }
+
+    public String entry() {
+        EntryRule rule = found.line().entry();
+        return Words.of(
+                rule.asOrdered() ? "line.forecastAsOrdered" : "line.forecastAsPromised", rule.foretold(), rule.pairs());
     }
 
     public List<StageLook> stages() {
@@ -157,14 +186,15 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
     private List<String> cells(Of one) {
         Row row = row(one);
         Finish finish = one.outlook().finish();
+        Widened.By wide = widened.of(calendar(), finish);
         return List.of(
                 row.vehicle().order(),
                 row.vehicle().kind(),
                 row.where(),
                 iso(calendar().notAfter(finish.median())),
-                iso(calendar().notBefore(finish.interval(MIDDLE).lowMinute())),
-                iso(calendar().notAfter(finish.interval(MIDDLE).highMinute())),
-                iso(calendar().notAfter(finish.quantile(LATEST))),
+                iso(calendar().notBefore(wide.earlier(finish.interval(MIDDLE).lowMinute(), calendar()))),
+                iso(calendar().notAfter(wide.later(finish.interval(MIDDLE).highMinute(), calendar()))),
+                iso(calendar().notAfter(wide.latest(finish.quantile(LATEST), calendar()))),
                 row.vehicle().promisedOn().toString(),
                 String.format(Locale.ROOT, "%.4f", one.odds()),
                 row.drivers().replace(NO_BREAK, ' '),

@@ -29,9 +29,10 @@ class AppointmentPageTest {
     }
 
     private Response book(Cast who, String appointment, String on) {
-        Map<String, Object> form = Browsing.as(who).form(page + "?open=" + appointment);
+        Browsing browser = Browsing.as(who);
+        Map<String, Object> form = browser.form(page + "?open=" + appointment);
         form.put("on", on);
-        return Browsing.as(who).send(page + "/" + appointment + "/booked", form);
+        return browser.send(page + "/" + appointment + "/booked", form);
     }
 
     private Response attend(String appointment, String passed, String remark) {
@@ -127,7 +128,7 @@ class AppointmentPageTest {
                     .then()
                     .statusCode(org.hamcrest.Matchers.in(java.util.List.of(200, 201)));
         }
-        assertThat(bus.history().saying(wainbook.line.appointment.AppointmentSaying.AppointmentBooked.class))
+        assertThat(bus.history().saying(wainbook.line.LineSaying.AppointmentBooked.class))
                 .hasSize(1);
     }
 }

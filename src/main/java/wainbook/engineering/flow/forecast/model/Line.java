@@ -11,8 +11,19 @@ import java.util.stream.IntStream;
  * @param vehicles in the order of the line, the first in front, orders that wait at the end in their order of entry; those in a bay
  *     anywhere
  * @param appointments that every vehicle needs after the line, in their order
+ * @param pulses at which it moves, if it is paced
  */
-public record Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicles, List<Appointment> appointments) {
+public record Line(
+        WorkingTime working,
+        List<Stage> stages,
+        List<Vehicle> vehicles,
+        List<Appointment> appointments,
+        Pulses pulses) {
+
+    /** One that is not paced. */
+    public Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicles, List<Appointment> appointments) {
+        this(working, stages, vehicles, appointments, Pulses.none());
+    }
 
     public Line {
         stages = List.copyOf(stages);
@@ -31,7 +42,15 @@ public record Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicl
     }
 
     public Line withVehicles(List<Vehicle> others) {
-        return new Line(working, stages, others, appointments);
+        return new Line(working, stages, others, appointments, pulses);
+    }
+
+    public Line withWorking(WorkingTime time) {
+        return new Line(time, stages, vehicles, appointments, pulses);
+    }
+
+    public Line withPulses(Pulses moments) {
+        return new Line(working, stages, vehicles, appointments, moments);
     }
 
     /** The same with one vehicle as given, in the place of the one of that name. */
@@ -49,7 +68,8 @@ public record Line(WorkingTime working, List<Stage> stages, List<Vehicle> vehicl
                         .map(one -> one.name().equals(changed.name()) ? changed : one)
                         .toList(),
                 vehicles,
-                appointments);
+                appointments,
+                pulses);
     }
 
     public int stage(String name) {

@@ -46,6 +46,11 @@ public record Lognormal(double medianMinutes, double sigma) implements Minutes {
     }
 
     @Override
+    public Minutes times(double factor) {
+        return new Lognormal(medianMinutes * factor, sigma);
+    }
+
+    @Override
     public double at(double u) {
         return sigma == 0 ? medianMinutes : medianMinutes * Math.exp(sigma * STANDARD.inverseCumulativeProbability(u));
     }

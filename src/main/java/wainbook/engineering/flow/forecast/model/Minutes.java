@@ -19,6 +19,9 @@ public sealed interface Minutes permits Minutes.Certain, Minutes.Drawn, Lognorma
     /** The chance that it takes longer than this. */
     double beyond(double elapsed);
 
+    /** The same, each so many times as long. */
+    Minutes times(double factor);
+
     Minutes NONE = new Certain(0);
 
     /** Always the same; nothing is left when it is over. */
@@ -27,6 +30,11 @@ public sealed interface Minutes permits Minutes.Certain, Minutes.Drawn, Lognorma
             if (!(minutes >= 0)) {
                 throw new IllegalArgumentException("no time takes " + minutes + " minutes");
             }
+        }
+
+        @Override
+        public Minutes times(double factor) {
+            return new Certain(minutes * factor);
         }
 
         @Override
@@ -73,6 +81,11 @@ public sealed interface Minutes permits Minutes.Certain, Minutes.Drawn, Lognorma
         /** Rising. */
         public double[] values() {
             return sorted.clone();
+        }
+
+        @Override
+        public Minutes times(double factor) {
+            return new Drawn(Arrays.stream(sorted).map(one -> one * factor).toArray());
         }
 
         @Override

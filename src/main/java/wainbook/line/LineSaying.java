@@ -1,0 +1,71 @@
+package wainbook.line;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import wainbook.ledger.Kind;
+import wainbook.ledger.Saying;
+
+/** What is said of the line as a whole, and of what comes after it. */
+public sealed interface LineSaying extends Saying {
+
+    /**
+     * What was forecast on a morning of each vehicle that was still to be finished; said once, and never changed.
+     *
+     * @param levels of the quantiles kept of each vehicle, rising, between 0 and 1
+     * @param seed and {@code replications}: of the draws
+     */
+    @Kind("line.forecastKept/1")
+    record ForecastKept(LocalDate day, List<BigDecimal> levels, long seed, int replications, List<Vehicle> vehicles)
+            implements LineSaying {
+        public ForecastKept {
+            levels = List.copyOf(levels);
+            vehicles = List.copyOf(vehicles);
+        }
+    }
+
+    /**
+     * An appointment of a vehicle, agreed for a time. A later one of the same takes its place.
+     *
+     * @param appointment its code in the works' list
+     */
+    @Kind("line.appointmentBooked/1")
+    record AppointmentBooked(String appointment, Instant on) implements LineSaying {}
+
+    /** @param remark what was found; never empty where it was not passed */
+    @Kind("line.appointmentAttended/1")
+    record AppointmentAttended(String appointment, boolean passed, String remark) implements LineSaying {}
+
+    /**
+     * One vehicle.
+     *
+     * @param finish by the levels
+     * @param promisedBy the end of work on the day it was promised for
+     * @param odds of that, between 0 and 1
+     * @param ground the thinnest record that it rested on; absent where no work was before it
+     * @param byStages what the median times of the stages before it said, one after another
+     * @param byTakt what counting takts said; absent in a works without one
+     */
+    record Vehicle(
+            String order,
+            List<Instant> finish,
+            LocalDate promisedOn,
+            Instant promisedBy,
+            BigDecimal odds,
+            Optional<Ground> ground,
+            Instant byStages,
+            Optional<Instant> byTakt) {
+        public Vehicle {
+            finish = List.copyOf(finish);
+        }
+    }
+
+    /** How much of the works' own record a forecast rested on. */
+    enum Ground {
+        OWN,
+        POOLED,
+        PLANNED
+    }
+}

@@ -1,0 +1,53 @@
+package wainbook.line.forecast.score;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
+import wainbook.line.forecast.KeptForecasts;
+import wainbook.line.forecast.Outcomes;
+import wainbook.line.forecast.Prediction;
+import wainbook.works.shift.Shifts;
+import wainbook.works.shift.WorksDay;
+
+/** Holds what was forecast against what came. */
+@ApplicationScoped
+public class Scoring {
+
+    private final Ledger ledger;
+    private final KeptForecasts kept;
+    private final WorksDay day;
+
+    Scoring(Ledger ledger, KeptForecasts kept, WorksDay day) {
+        this.ledger = ledger;
+        this.kept = kept;
+        this.day = day;
+    }
+
+    /** Of those that were really kept. */
+    public Cards kept(Instant now) {
+        return of(kept.all(), now);
+    }
+
+    /** Of any. Minutes are those of the shifts at the stations of the line. */
+    public Cards of(List<Prediction> said, Instant now) {
+        Shifts shifts = day.shifts();
+        return Cards.of(said, finished(said), shifts, date -> Outcomes.worked(shifts, date), now);
+    }
+
+    private Map<String, Instant> finished(List<Prediction> said) {
+        Map<String, Instant> finished = new HashMap<>();
+        ledger.drawing(() -> {
+            said.stream()
+                    .map(Prediction::order)
+                    .distinct()
+                    .forEach(order -> Outcomes.finished(ledger.history(Subject.workOrder(order)))
+                            .ifPresent(at -> finished.put(order, at)));
+            return finished;
+        });
+        return finished;
+    }
+}

@@ -1,0 +1,2 @@
+/** What was forecast against what came. */
+package wainbook.line.forecast.score;
