@@ -57,9 +57,9 @@ public record Prediction(
                     return new Prediction(
                             vehicle.order(),
                             line.calendar().now(),
-                            levels(finish).mapToObj(line.calendar()::instant).toList(),
+                            levels(finish).mapToObj(line.calendar()::at).toList(),
                             vehicle.promisedOn(),
-                            line.calendar().instant(line.calendar().endOf(vehicle.promisedOn())),
+                            line.calendar().at(line.calendar().endOf(vehicle.promisedOn())),
                             forecast.vehicles().get(at).promise().orElseThrow().share(),
                             line.basis(vehicle).stream().map(Basis::ground).max(Comparator.naturalOrder()),
                             naive.byStages(vehicle),

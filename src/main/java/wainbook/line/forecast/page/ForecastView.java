@@ -10,6 +10,7 @@ import wainbook.line.forecast.Calendar;
 import wainbook.line.forecast.EntryRule;
 import wainbook.line.forecast.LineForecast;
 import wainbook.line.forecast.LineForecast.Of;
+import wainbook.line.forecast.OddsInWords;
 import wainbook.line.forecast.OnHand;
 import wainbook.line.forecast.PastTimes;
 import wainbook.line.forecast.StageLook;

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import wainbook.engineering.flow.forecast.Finish;
 import wainbook.engineering.flow.score.PairedDifference;
 import wainbook.line.forecast.Calendar;
+import wainbook.line.forecast.OddsInWords;
 import wainbook.line.forecast.Stop;
 import wainbook.line.forecast.TheLineNow;
 import wainbook.line.forecast.whatif.Answer;
