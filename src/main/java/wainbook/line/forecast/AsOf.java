@@ -10,17 +10,19 @@ import java.util.stream.Stream;
 import wainbook.ledger.History;
 import wainbook.line.forecast.Away.WorkingMinutes;
 import wainbook.order.OrderSaying.Moved;
+import wainbook.works.appointment.AppointmentKind;
 import wainbook.works.shift.Shifts;
 
 /**
  * The line at one time, by the records of its vehicles as they stood then: for now the whole of them, for a time gone by what was
  * recorded by then. Shifts, routes and sheets are today's in either case.
  */
-record AsOf(Instant at, Shifts shifts, ProcessToday process) {
+record AsOf(Instant at, Shifts shifts, ProcessToday process, List<AppointmentKind> appointments) {
 
     /** @param past what the record of a vehicle says of times */
     TheLineNow line(List<History> records, Function<History, VehiclePast> past) {
-        var muster = new Muster(process, WorkingMinutes.of(shifts), at);
+        After after = After.of(appointments, records);
+        var muster = new Muster(process, WorkingMinutes.of(shifts), after, at);
         EntryRule rule = EntryRule.of(records.stream()
                 .flatMap(record -> EntryRule.came(record).stream())
                 .toList());
@@ -34,7 +36,8 @@ record AsOf(Instant at, Shifts shifts, ProcessToday process) {
                         .map(vehicle -> vehicle.plannedMinutes().keySet())
                         .flatMap(Collection::stream)
                         .toList()),
-                inOrder(vehicles, rule, ordered(records)));
+                inOrder(vehicles, rule, ordered(records)),
+                after);
     }
 
     private static Stream<Instant> moves(List<History> records) {

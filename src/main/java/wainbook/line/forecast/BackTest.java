@@ -47,7 +47,7 @@ record BackTest(Shifts shifts, ProcessToday process, Optional<Integer> taktMinut
                 .map(record -> upTo(record, at))
                 .filter(record -> !record.isEmpty())
                 .toList();
-        TheLineNow line = new AsOf(at, shifts, process).line(then, past(known));
+        TheLineNow line = new AsOf(at, shifts, process, List.of()).line(then, past(known));
         return Prediction.of(
                 line, Forecast.of(line.line(), Effort.exactly(LineForecast.SEED, REPLICATIONS)), taktMinutes);
     }

@@ -51,11 +51,6 @@ public record Calendar(Shifts shifts, Instant now) {
         return now.plus(Duration.ofDays(DAYS_AHEAD));
     }
 
-    /** To the second; what lies beyond the calendar at its end. */
-    public Instant at(double minute) {
-        return Double.isFinite(minute) ? now.plusSeconds(Math.round(minute * SECONDS)) : end();
-    }
-
     /** The day it is at the works. */
     public LocalDate day(Instant at) {
         return LocalDate.ofInstant(at, shifts.zone());
@@ -85,18 +80,18 @@ public record Calendar(Shifts shifts, Instant now) {
         return minute(day.atStartOfDay(shifts.zone()).toInstant());
     }
 
+    /** To the second; what lies beyond the calendar at its end. */
+    public Instant at(double minute) {
+        return Double.isFinite(minute) ? now.plusSeconds(Math.round(minute * SECONDS)) : end();
+    }
+
     public double minute(Instant at) {
         return Duration.between(now, at).toMillis() / (1000 * SECONDS);
     }
 
-    /** The end of the calendar for what lies beyond it. */
-    Instant instant(double minute) {
-        return Double.isFinite(minute) ? now.plusMillis(Math.round(minute * SECONDS * 1000)) : end();
-    }
-
     /** When so much has been worked at one of these stations from now on; the end of the calendar for what lies beyond it. */
     Instant worked(double minutes, List<String> stations) {
-        return instant(working(stations).add(0, minutes));
+        return at(working(stations).add(0, minutes));
     }
 
     /** When the last working minute of that day is over, or of the last day before it on which there was one. */

@@ -17,6 +17,7 @@ import wainbook.order.OrderSaying.Binding;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.process.Releases;
+import wainbook.works.appointment.AppointmentKinds;
 import wainbook.works.shift.Shifts;
 import wainbook.works.shift.WorksDay;
 
@@ -40,15 +41,17 @@ public class Forecasts {
     private final Ledger ledger;
     private final ProcessToday process;
     private final WorksDay day;
+    private final AppointmentKinds appointments;
     private final Cache<PastKey, VehiclePast> pasts =
             Caffeine.newBuilder().maximumSize(2 * REMEMBERED).build();
 
     private Optional<Kept> kept = Optional.empty();
 
-    Forecasts(Ledger ledger, Releases releases, WorksDay day) {
+    Forecasts(Ledger ledger, Releases releases, WorksDay day, AppointmentKinds appointments) {
         this.ledger = ledger;
         this.process = new ProcessToday.Released(releases);
         this.day = day;
+        this.appointments = appointments;
     }
 
     /** One at a time: whoever asks meanwhile waits for the same one. */
@@ -74,7 +77,7 @@ public class Forecasts {
 
     private TheLineNow lineNow(Instant now) {
         Shifts shifts = day.shifts();
-        return new AsOf(now, shifts, process).line(records(), record -> past(record, shifts));
+        return new AsOf(now, shifts, process, appointments.all()).line(records(), record -> past(record, shifts));
     }
 
     /** Of those that can say something: the last handed over, and all that are not. */

@@ -14,7 +14,7 @@ import wainbook.works.shift.Shifts;
 
 /**
  * The times of the day at which the line moves, where the record shows such: moves of the last {@link #DAYS} days that follow each
- * other within {@link #APART_MIN} minutes of the day are one time, if it was kept on at least half of the days with any move. They
+ * other within {@link #APART_MIN} minutes of the day are one time, if it was kept on at least half of the days with any move, and on two. They
  * count where they hold {@value #MOST} of all moves in at most a third of the time between the first and the last of the day; otherwise
  * vehicles are moved when they are ready. These bounds are our choice, no published rule.
  *
@@ -26,7 +26,7 @@ public record MoveTimes(List<Integer> minutes) {
     static final int DAYS = 28;
     static final int APART_MIN = 4;
     static final double MOST = 0.75;
-    private static final int FEWEST_DAYS = 3;
+    private static final int FEWEST_DAYS = 2;
     private static final double WIDEST = 1 / 3.0;
     private static final int SECONDS = 60;
 
@@ -66,7 +66,7 @@ public record MoveTimes(List<Integer> minutes) {
             return ANY;
         }
         List<Cluster> kept = clusters(lately).stream()
-                .filter(cluster -> 2 * cluster.days() >= days)
+                .filter(cluster -> cluster.days() >= FEWEST_DAYS && 2 * cluster.days() >= days)
                 .toList();
         int held = kept.stream().mapToInt(cluster -> cluster.moves().size()).sum();
         int wide =

@@ -27,9 +27,10 @@ import wainbook.station.help.HelpCall;
 /**
  * Reads from the record of vehicles which are still to be finished, how far they are, and which stages they pass.
  *
+ * @param after what comes after the line
  * @param now the time at which the records end
  */
-record Muster(ProcessToday process, WorkingMinutes minutes, Instant now) {
+record Muster(ProcessToday process, WorkingMinutes minutes, After after, Instant now) {
 
     private static final List<Phase> UNFINISHED =
             List.of(Phase.ON_LINE, Phase.OFF_LINE, Phase.DONOR_ACCEPTED, Phase.DONOR_RECEIVED, Phase.ORDERED);
@@ -37,7 +38,7 @@ record Muster(ProcessToday process, WorkingMinutes minutes, Instant now) {
     List<OnHand> vehicles(List<History> orders) {
         return orders.stream()
                 .flatMap(history -> WorkOrder.of(history)
-                        .filter(order -> UNFINISHED.contains(order.phase()))
+                        .filter(order -> UNFINISHED.contains(order.phase()) || after.waitsFor(order))
                         .map(order -> onHand(history, order))
                         .stream())
                 .sorted(Comparator.comparing(OnHand::order))
@@ -76,7 +77,8 @@ record Muster(ProcessToday process, WorkingMinutes minutes, Instant now) {
             case OFF_LINE -> Doing.BAY;
             case DONOR_ACCEPTED -> Doing.ACCEPTED;
             case DONOR_RECEIVED -> Doing.SURVEY;
-            case ORDERED, DONOR_REJECTED, FINISHED, HANDED_OVER -> Doing.ORDERED;
+            case FINISHED -> Doing.AFTER;
+            case ORDERED, DONOR_REJECTED, HANDED_OVER -> Doing.ORDERED;
         };
     }
 

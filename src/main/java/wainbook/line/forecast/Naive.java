@@ -47,7 +47,7 @@ record Naive(TheLineNow line) {
 
     private static double left(OnHand vehicle, double work, double wait) {
         return switch (vehicle.doing()) {
-            case SIGNED -> 0;
+            case AFTER, SIGNED -> 0;
             case UNSIGNED -> Math.max(0, wait - vehicle.minutes());
             case WORK -> Math.max(0, work - vehicle.minutes()) + wait;
             case BAY, ACCEPTED, SURVEY, ORDERED -> work + wait;

@@ -29,6 +29,8 @@ public record OnHand(
 
     /** How far it is, the furthest first. */
     public enum Doing {
+        /** Has left the line; appointments are before it. */
+        AFTER,
         SIGNED,
         UNSIGNED,
         WORK,

@@ -47,20 +47,22 @@ public record Prediction(
         return finish.get(LEVELS.indexOf(level));
     }
 
-    /** Of every vehicle that is still to be finished. */
+    /** Of every vehicle whose last gate is still to be signed: that is what is foretold, and what comes after the line is not. */
     static List<Prediction> of(TheLineNow line, Forecast forecast, Optional<Integer> taktMinutes) {
         var naive = new Naive(line);
         return IntStream.range(0, line.vehicles().size())
+                .filter(at -> line.vehicles().get(at).doing() != OnHand.Doing.AFTER)
                 .mapToObj(at -> {
                     OnHand vehicle = line.vehicles().get(at);
-                    Finish finish = forecast.vehicles().get(at).finish();
+                    Finish finish = forecast.vehicles().get(at).offTheLine();
                     return new Prediction(
                             vehicle.order(),
                             line.calendar().now(),
-                            levels(finish).mapToObj(line.calendar()::instant).toList(),
+                            levels(finish).mapToObj(line.calendar()::at).toList(),
                             vehicle.promisedOn(),
-                            line.calendar().instant(line.calendar().endOf(vehicle.promisedOn())),
-                            forecast.vehicles().get(at).promise().orElseThrow().share(),
+                            line.calendar().at(line.calendar().endOf(vehicle.promisedOn())),
+                            finish.by(line.calendar().endOf(vehicle.promisedOn()))
+                                    .share(),
                             line.basis(vehicle).stream().map(Basis::ground).max(Comparator.naturalOrder()),
                             naive.byStages(vehicle),
                             taktMinutes.map(takt -> naive.byTakt(vehicle, takt)));

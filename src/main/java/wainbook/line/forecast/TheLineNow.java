@@ -21,10 +21,18 @@ import wainbook.engineering.flow.history.Basis;
  * @param posts the stages in the order of the line
  * @param moves the times of the day at which the line moves
  * @param entry by which rule those in front of the line come onto it
- * @param vehicles in the order of the line: those on it, the first in front; those in a bay; those in front of it in the order given
+ * @param vehicles in the order of the line: those behind it; those on it, the first in front; those in a bay; those in front of it in
+ *     the order given
+ * @param after what comes after the line
  */
 public record TheLineNow(
-        Calendar calendar, PastTimes past, MoveTimes moves, EntryRule entry, List<Post> posts, List<OnHand> vehicles) {
+        Calendar calendar,
+        PastTimes past,
+        MoveTimes moves,
+        EntryRule entry,
+        List<Post> posts,
+        List<OnHand> vehicles,
+        After after) {
 
     /** A stage of the line with its stations side by side. */
     public record Post(String stage, String title, List<String> stations) {
@@ -42,6 +50,9 @@ public record TheLineNow(
         posts = List.copyOf(posts);
         List<String> order = posts.stream().map(Post::stage).toList();
         vehicles = Stream.of(
+                        vehicles.stream()
+                                .filter(one -> one.doing() == OnHand.Doing.AFTER)
+                                .sorted(Comparator.comparing(OnHand::since).thenComparing(OnHand::order)),
                         vehicles.stream()
                                 .filter(one -> one.doing().onLine())
                                 .sorted(Comparator.comparing((OnHand one) -> -at(order, one))
@@ -65,13 +76,13 @@ public record TheLineNow(
                 calendar.working(),
                 posts.stream().map(this::stage).toList(),
                 vehicles.stream().map(this::vehicle).toList(),
-                List.of(),
+                after.appointments(calendar),
                 calendar.pulses(moves));
     }
 
     /** The same with other vehicles, those in front of the line in the order given. */
     public TheLineNow with(List<OnHand> others) {
-        return new TheLineNow(calendar, past, moves, entry, posts, others);
+        return new TheLineNow(calendar, past, moves, entry, posts, others, after);
     }
 
     /** The same with one vehicle as given. */
@@ -101,6 +112,9 @@ public record TheLineNow(
 
     /** What the work that a vehicle still has before it rests on, stage by stage. */
     public List<Basis> basis(OnHand vehicle) {
+        if (vehicle.doing() == OnHand.Doing.AFTER) {
+            return List.of();
+        }
         int first = vehicle.doing().inFront() ? 0 : Math.max(0, index(vehicle));
         return posts.stream()
                 .skip(first)
@@ -133,7 +147,8 @@ public record TheLineNow(
                         posts.stream().map(post -> visit(one, post)).toList())
                 .withPace(past.pace(one.order()))
                 .stood(calendar.stood(moves, one.since()))
-                .promisedFor(calendar.endOf(one.promisedOn()));
+                .promisedFor(calendar.endOf(one.promisedOn()))
+                .booked(after.booked(one.order(), calendar));
         return one.stops().stream()
                 .max(LONGEST_LAST)
                 .map(open -> vehicle.withHold(
@@ -151,6 +166,7 @@ public record TheLineNow(
     private Whereabouts whereabouts(OnHand one) {
         int stage = Math.max(0, index(one));
         return switch (one.doing()) {
+            case AFTER -> new Whereabouts.BehindTheLine(after.next(one.order()), 0);
             case SIGNED -> new Whereabouts.Signed(stage);
             case UNSIGNED -> new Whereabouts.Unsigned(stage, one.minutes());
             case WORK -> new Whereabouts.AtWork(stage, one.minutes());

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Moment;
+import wainbook.gate.Gate;
 import wainbook.gate.GateSaying.Refused;
 import wainbook.gate.GateSaying.SignedOff;
 import wainbook.ledger.Entry;
@@ -24,7 +25,9 @@ import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.OrderSaying.Stops;
+import wainbook.order.WorkOrder;
 import wainbook.process.sheet.Condition;
+import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 import wainbook.station.StationSaying.Confirmed;
@@ -40,6 +43,34 @@ final class Recorded {
     Recorded(String number) {
         this.number = number;
         say(0, new Ordered("operator", "BUS", "bus", "R", List.of("strip", "fit"), LocalDate.of(2026, 4, 1)));
+    }
+
+    /** Ordered so many minutes after the beginning, which may be before it. */
+    Recorded(String number, int orderedMinute, LocalDate promised) {
+        this.number = number;
+        say(orderedMinute, new Ordered("operator", "BUS", "bus", "R", List.of("strip", "fit"), promised));
+    }
+
+    Recorded onto(int minute, String stage) {
+        return moved(minute, Direction.ONTO_LINE, Optional.of(stage));
+    }
+
+    Recorded out(int minute) {
+        return moved(minute, Direction.OUT, Optional.empty());
+    }
+
+    /** Signed for the evidence that there is. */
+    Recorded signedTruly(int minute, String stage, StageRecord.Sheets sheets) {
+        History history = history();
+        StageRecord record = StageRecord.of(history, WorkOrder.of(history).orElseThrow(), stage, sheets)
+                .orElseThrow();
+        return say(
+                minute,
+                new SignedOff(stage, "SHEET", 1, Gate.of(history, record).fingerprint(), Optional.empty()));
+    }
+
+    History history() {
+        return new History(Subject.workOrder(number), entries);
     }
 
     Recorded at(int minute, String stage) {
@@ -77,9 +108,7 @@ final class Recorded {
 
     VehiclePast past() {
         return VehiclePast.of(
-                new History(Subject.workOrder(number), entries),
-                (from, to) -> Duration.between(from, to).toMinutes(),
-                binding -> 100);
+                history(), (from, to) -> Duration.between(from, to).toMinutes(), binding -> 100);
     }
 
     private Recorded moved(int minute, Direction direction, Optional<String> stage) {

@@ -66,7 +66,15 @@ class TheLineNowTest {
         var late = new Shift("Late", 14 * 60, 22 * 60, List.of(DayOfWeek.values()), List.of("BAY"));
         var shifts = new Shifts(
                 Stream.concat(SHIFTS.shifts().stream(), Stream.of(late)).toList(), LONDON);
-        var line = new TheLineNow(new Calendar(shifts, NOW), new PastTimes(List.of()), POSTS, List.of()).line();
+        var line = new TheLineNow(
+                        new Calendar(shifts, NOW),
+                        new PastTimes(List.of()),
+                        MoveTimes.ANY,
+                        EntryRule.of(List.of()),
+                        POSTS,
+                        List.of(),
+                        After.NOTHING)
+                .line();
         double eveningMinute = 6 * 60;
 
         assertThat(line.stages())
@@ -212,7 +220,8 @@ class TheLineNowTest {
                 MoveTimes.ANY,
                 EntryRule.of(List.of()),
                 POSTS,
-                List.of(vehicles));
+                List.of(vehicles),
+                After.NOTHING);
     }
 
     private static OnHand vehicle(String order, Doing doing, String stage, LocalDate promised) {

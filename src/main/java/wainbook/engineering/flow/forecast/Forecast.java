@@ -44,6 +44,9 @@ public record Forecast(Effort effort, int replications, boolean precise, List<Ou
         private final Effort effort;
         private final Plan plan;
         private final double[][] finish;
+        /** Of those that have appointments before them; empty where nothing is dated after the line. */
+        private final double[][] through;
+
         private final List<Tally> tallies = new ArrayList<>();
         private final Drawing drawing;
 
@@ -52,6 +55,7 @@ public record Forecast(Effort effort, int replications, boolean precise, List<Ou
             this.effort = effort;
             this.plan = new Plan(line);
             this.finish = new double[plan.vehicles][effort.most()];
+            this.through = new double[line.appointments().isEmpty() ? 0 : plan.vehicles][effort.most()];
             this.drawing = new Drawing(plan, effort.drawn());
         }
 
@@ -90,6 +94,9 @@ public record Forecast(Effort effort, int replications, boolean precise, List<Ou
                 run.replicate(Draws.key(seed, replication), replication < effort.drawn());
                 for (int vehicle = 0; vehicle < plan.vehicles; vehicle++) {
                     finish[vehicle][replication] = run.finish[vehicle];
+                    if (through.length > 0) {
+                        through[vehicle][replication] = run.through[vehicle];
+                    }
                 }
                 if (replication < effort.drawn()) {
                     tally.add(run);
@@ -118,6 +125,15 @@ public record Forecast(Effort effort, int replications, boolean precise, List<Ou
                                             <= effort.toleranceMinutes());
         }
 
+        private Finish offTheLine(int vehicle, Finish own) {
+            return through.length == 0 || own.known()
+                    ? own
+                    : switch (plan.starts[vehicle].kind()) {
+                        case BEHIND -> Finish.known(plan.starts[vehicle].minute());
+                        default -> Finish.drawn(Arrays.copyOf(through[vehicle], own.draws()));
+                    };
+        }
+
         private IntStream vehicles() {
             IntStream all = IntStream.range(0, plan.vehicles);
             return effort.parallel() ? all.parallel() : all;
@@ -130,6 +146,7 @@ public record Forecast(Effort effort, int replications, boolean precise, List<Ou
                     .toList();
             return new Outlook(
                     vehicle.name(),
+                    offTheLine(at, own),
                     own,
                     vehicle.promised().stream().mapToObj(own::by).findFirst(),
                     stages,

@@ -8,12 +8,19 @@ import java.util.Optional;
 /**
  * What a forecast says of one vehicle.
  *
- * @param promise the odds of the minute it is promised for
+ * @param offTheLine when it leaves the line or the bay, as {@code finish}; the same where nothing is dated after the line
+ * @param finish when it is through its appointments too
+ * @param promise the odds of that by the minute it is promised for
  * @param stages those it has not left yet
  * @param besides mean working minutes of the line that go into what lies before and after the stages
  */
 public record Outlook(
-        String vehicle, Finish finish, Optional<Odds> promise, List<StageTimes> stages, Map<Cause, Double> besides) {
+        String vehicle,
+        Finish offTheLine,
+        Finish finish,
+        Optional<Odds> promise,
+        List<StageTimes> stages,
+        Map<Cause, Double> besides) {
 
     public Outlook {
         stages = List.copyOf(stages);

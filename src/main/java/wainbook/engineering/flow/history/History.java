@@ -39,7 +39,7 @@ public final class History {
         var basis = new Basis(ground(own.size(), all.size()), own.size(), all.size());
         double level = level(kind, stage);
         Minutes minutes = switch (basis.ground()) {
-            case OWN -> drawn(own, plannedMinutes, level, widened(own.size(), 1, own.size(), 1));
+            case OWN -> drawn(own, plannedMinutes, level);
             case POOLED -> pooled(all, plannedMinutes, level, own.size());
             case PLANNED -> Lognormal.ofMean(plannedMinutes, statedCv);
         };
@@ -91,9 +91,9 @@ public final class History {
                 .toList());
     }
 
-    private Minutes drawn(List<Finished> own, double planned, double level, double wider) {
+    private Minutes drawn(List<Finished> own, double planned, double level) {
         return Minutes.Drawn.of(own.stream()
-                .map(one -> minutes(wider * (one.residual() - level), planned, level))
+                .map(one -> minutes(one.residual() - level, planned, level))
                 .toList());
     }
 

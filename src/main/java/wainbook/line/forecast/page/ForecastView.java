@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.engineering.flow.forecast.Finish;
+import wainbook.line.forecast.After;
 import wainbook.line.forecast.Calendar;
 import wainbook.line.forecast.EntryRule;
 import wainbook.line.forecast.LineForecast;
@@ -34,6 +35,7 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
             OnHand vehicle,
             String where,
             String median,
+            Optional<String> offTheLine,
             String range,
             String latest,
             String widened,
@@ -60,6 +62,10 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
                 vehicle,
                 where(vehicle),
                 time(calendar.notAfter(finish.median())),
+                after() && vehicle.doing() != OnHand.Doing.AFTER
+                        ? Optional.of(time(
+                                calendar.notAfter(one.outlook().offTheLine().median())))
+                        : Optional.empty(),
                 range(
                         calendar.notBefore(wide.earlier(finish.interval(MIDDLE).lowMinute(), calendar)),
                         calendar.notAfter(wide.later(finish.interval(MIDDLE).highMinute(), calendar))),
@@ -96,6 +102,19 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
         boolean sameDay =
                 from.isPresent() && to.isPresent() && formats.day(from.get()).equals(formats.day(to.get()));
         return Words.of("line.forecastRange", time(from), sameDay ? formats.clock(to.get()) : time(to));
+    }
+
+    /** Whether anything is dated after the line. */
+    public boolean after() {
+        return !found.line().after().kinds().isEmpty();
+    }
+
+    public String intro() {
+        return Words.of(after() ? "line.forecastIntroAfter" : "line.forecastIntro");
+    }
+
+    public String appointments() {
+        return Words.of("line.forecastAppointments", After.EXPECTED_COUNTS);
     }
 
     public boolean any() {

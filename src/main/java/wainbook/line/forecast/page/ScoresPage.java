@@ -23,7 +23,7 @@ import wainbook.works.Role;
 import wainbook.works.shift.WorksDay;
 
 /** How good earlier forecasts were. */
-@Path("/forecast")
+@Path("/")
 @Authenticated
 @Produces(MediaType.TEXT_HTML)
 public class ScoresPage {
@@ -54,7 +54,7 @@ public class ScoresPage {
     }
 
     @GET
-    @Path("scores")
+    @Path("forecast/scores")
     public Response scores() {
         ScoresView view = view();
         Response.ResponseBuilder page = Response.ok(ForecastPages.scores(view));
@@ -62,7 +62,7 @@ public class ScoresPage {
     }
 
     @GET
-    @Path("scores.csv")
+    @Path("forecast/scores.csv")
     @Produces("text/csv")
     public Response csv() {
         return Csv.file(
@@ -70,7 +70,7 @@ public class ScoresPage {
     }
 
     @POST
-    @Path("scores/back-test")
+    @Path("forecast/scores/back-test")
     @RolesAllowed({Role.worksEngineer, Role.lineManager})
     public Response backTest() {
         tests.begin(signedIn.now().at(), DAYS);

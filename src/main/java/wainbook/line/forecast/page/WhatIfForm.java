@@ -21,7 +21,7 @@ final class WhatIfForm {
             "days",
             "minutes",
             "overtimeStage",
-            "helperStage",
+            "handsStage",
             "factor",
             "secondStation",
             "vehicle",
@@ -30,7 +30,7 @@ final class WhatIfForm {
             "released",
             "by");
     private static final Map<String, String> PRESET =
-            Map.of("minutes", "60", "factor", WhatIf.Helper.ASSUMED.toPlainString(), "place", "FIRST");
+            Map.of("minutes", "60", "factor", WhatIf.Hands.ASSUMED.toPlainString(), "place", "FIRST");
     private static final Pattern BETWEEN = Pattern.compile("[\\s,;]+");
 
     private Filled filled;
@@ -58,7 +58,7 @@ final class WhatIfForm {
         var form = new WhatIfForm(filled, zone);
         var asked = new WhatIf(
                 form.overtime(),
-                form.text("helperStage").map(stage -> new WhatIf.Helper(stage, form.factor())),
+                form.text("handsStage").map(stage -> new WhatIf.Hands(stage, form.factor())),
                 form.text("secondStation"),
                 form.text("vehicle").map(order -> new WhatIf.Turn(order, form.place())),
                 form.release(),

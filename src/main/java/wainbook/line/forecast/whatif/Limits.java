@@ -19,11 +19,11 @@ record Limits(TheLineNow line) {
             return found;
         }
         asked.overtime().ifPresent(overtime -> found.addAll(against(overtime)));
-        asked.helper().ifPresent(helper -> {
-            stage(helper.stage(), "helperStage").ifPresent(found::add);
-            if (helper.factor().compareTo(WhatIf.Helper.LEAST) < 0
-                    || helper.factor().compareTo(BigDecimal.ONE) > 0) {
-                found.add(at("factor", "line.whatIfFactor", WhatIf.Helper.LEAST));
+        asked.hands().ifPresent(hands -> {
+            stage(hands.stage(), "handsStage").ifPresent(found::add);
+            if (hands.factor().compareTo(WhatIf.Hands.LEAST) < 0
+                    || hands.factor().compareTo(BigDecimal.ONE) > 0) {
+                found.add(at("factor", "line.whatIfFactor", WhatIf.Hands.LEAST));
             }
         });
         asked.secondStation().flatMap(stage -> stage(stage, "secondStation")).ifPresent(found::add);

@@ -15,12 +15,12 @@ record MoreHands(Line line) {
     }
 
     /** Of the vehicle that stands there the work goes on as it is. */
-    Line helped(WhatIf.Helper helper) {
-        int stage = line.stage(helper.stage());
+    Line helped(WhatIf.Hands hands) {
+        int stage = line.stage(hands.stage());
         return line.withVehicles(line.vehicles().stream()
                 .map(vehicle -> isAt(stage, vehicle)
                         ? vehicle
-                        : helped(vehicle, stage, helper.factor().doubleValue()))
+                        : helped(vehicle, stage, hands.factor().doubleValue()))
                 .toList());
     }
 

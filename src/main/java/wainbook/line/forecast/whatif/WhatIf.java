@@ -16,7 +16,7 @@ import wainbook.line.forecast.TheLineNow;
  */
 public record WhatIf(
         Optional<Overtime> overtime,
-        Optional<Helper> helper,
+        Optional<Hands> hands,
         Optional<String> secondStation,
         Optional<Turn> turn,
         Optional<Release> release,
@@ -43,7 +43,7 @@ public record WhatIf(
      *
      * @param factor of the minutes of work; from {@link #LEAST} to 1
      */
-    public record Helper(String stage, BigDecimal factor) {
+    public record Hands(String stage, BigDecimal factor) {
 
         public static final BigDecimal ASSUMED = new BigDecimal("0.8");
         public static final BigDecimal LEAST = new BigDecimal("0.3");
@@ -78,14 +78,14 @@ public record WhatIf(
     }
 
     public boolean asksNothing() {
-        return Stream.of(overtime, helper, secondStation, turn, release).allMatch(Optional::isEmpty);
+        return Stream.of(overtime, hands, secondStation, turn, release).allMatch(Optional::isEmpty);
     }
 
     Line changed(TheLineNow now) {
         TheLineNow ordered = turn.map(wanted -> Turns.taken(now, wanted)).orElse(now);
         Line line = ordered.line();
         line = secondStation.map(new MoreHands(line)::station).orElse(line);
-        line = helper.map(new MoreHands(line)::helped).orElse(line);
+        line = hands.map(new MoreHands(line)::helped).orElse(line);
         line = overtime.map(new LongerDays(line, now.calendar())::worked).orElse(line);
         return release.map(new EarlierRelease(line, now)::released).orElse(line);
     }
