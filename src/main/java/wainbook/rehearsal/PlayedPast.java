@@ -43,6 +43,7 @@ final class PlayedPast {
         int entry = -playing.steps() - Playing.WAITING_FOR_PAPERS - number;
         playing.whole(entry, () -> {
             playing.finished(entry);
+            playing.leg(entry, "appointments", way -> way.appointments(), order -> order.phase() == Phase.FINISHED);
             if (number <= SOME_PAPERS_FOLLOW) {
                 playing.leg(
                         entry,

@@ -99,7 +99,7 @@ final class Playing {
         }
         Dice dice = dice(entry, "promise");
         LocalDate promised = LocalDate.ofInstant(times.start(entry + steps() + HANDED_OVER_AFTER), zone)
-                .plusDays(dice.between(0, 5));
+                .plusDays(dice.between(1, 6));
         Instant when = times.start(entry - ORDERED_BEFORE).plus(Duration.ofMinutes(dice.between(1, 60)));
         together(() -> way(entry, "ordered").ordered(when, promised));
     }

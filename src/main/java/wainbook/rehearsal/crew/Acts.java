@@ -11,6 +11,7 @@ import wainbook.handover.Noting;
 import wainbook.isolation.step.TakeStep;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.evidence.EvidenceFiles;
+import wainbook.line.appointment.Attendance;
 import wainbook.line.move.Move;
 import wainbook.matter.nonconformity.Disposal;
 import wainbook.matter.nonconformity.Reporting;
@@ -32,6 +33,7 @@ import wainbook.station.entry.Recording;
 import wainbook.station.entry.Voiding;
 import wainbook.station.help.Calling;
 import wainbook.station.work.Workplace;
+import wainbook.works.appointment.AppointmentKinds;
 import wainbook.works.instruments.Register;
 import wainbook.works.instruments.calibration.Calibrating;
 import wainbook.works.shift.WorksDay;
@@ -128,6 +130,12 @@ public class Acts {
 
     @Inject
     public HandingOver handing;
+
+    @Inject
+    public AppointmentKinds appointments;
+
+    @Inject
+    public Attendance attendance;
 
     @Inject
     public Permitting permitting;

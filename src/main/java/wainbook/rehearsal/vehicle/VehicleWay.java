@@ -237,6 +237,10 @@ public final class VehicleWay {
         }
     }
 
+    public void appointments() {
+        new AfterTheLine(at).pass();
+    }
+
     public void handedOver() {
         at.pass(at.dice.between(5.0, 20.0));
         at.done(

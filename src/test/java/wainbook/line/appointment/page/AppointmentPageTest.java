@@ -76,7 +76,7 @@ class AppointmentPageTest {
     void one_that_was_not_passed_says_why_and_is_booked_again() {
         Response silent = attend("LANE", "no", "");
         assertThat(silent.statusCode()).isEqualTo(422);
-        assertThat(silent.asString()).contains("Say what was found");
+        assertThat(silent.asString()).contains("Nothing is said of what was found");
 
         assertThat(attend("LANE", "no", "Second axle pulls left").statusCode()).isEqualTo(303);
         assertThat(Browsing.as(Cast.HANDOVER_CLERK).page(page))
