@@ -32,6 +32,9 @@ public class KeptForecasts {
     /** Stands in an entry where else a person's number stands. */
     public static final String SPEAKER = "forecast";
 
+    /** Working days: half a year. */
+    public static final int REMEMBERED = 130;
+
     private static final int DECIMALS = 6;
 
     private record Keep(UUID id, List<Subject> writes) implements Asked {
@@ -70,12 +73,21 @@ public class KeptForecasts {
                 new Keep(id, List.of(today)), Actor.of(SPEAKER, clock), reading -> Decision.say(today, said));
     }
 
-    /** All that were kept, the oldest first. */
-    public List<Prediction> all() {
-        return ledger.drawing(() -> ledger.subjects(Subject.Sort.FORECAST).stream()
+    /** How many were kept: what was made of them stays true while this stays the same. */
+    public long length() {
+        return ledger.length(Subject.Sort.FORECAST);
+    }
+
+    /** Those kept last, {@link #REMEMBERED} at most, the oldest first: older ones speak of an older works. */
+    public List<Prediction> lately() {
+        return ledger.drawing(() -> last(ledger.subjects(Subject.Sort.FORECAST)).stream()
                 .flatMap(subject -> ledger.history(subject).saying(ForecastKept.class))
                 .flatMap(KeptForecasts::read)
                 .toList());
+    }
+
+    private static List<Subject> last(List<Subject> all) {
+        return all.subList(Math.max(0, all.size() - REMEMBERED), all.size());
     }
 
     private ForecastKept said(LocalDate date, LineForecast found) {

@@ -1,6 +1,5 @@
 package wainbook.engineering.flow.forecast;
 
-import java.util.Arrays;
 import wainbook.engineering.flow.simulation.Draws;
 
 /**
@@ -14,10 +13,8 @@ final class Run {
     private final Plan plan;
     private final int last;
 
-    /** Leavings of each stage in the order of its vehicles: stage · vehicles + number. */
-    private final double[] leavings;
-
-    private final int[] count;
+    private final Queues queues;
+    private final Hours hours;
     private final long[] own;
     private final double[] pace;
     private final boolean[] away;
@@ -48,8 +45,8 @@ final class Run {
         this.last = plan.stages - 1;
         this.now = plan.opened(0);
         int visits = plan.vehicles * plan.stages;
-        leavings = new double[visits];
-        count = new int[plan.stages];
+        queues = new Queues(plan);
+        hours = new Hours(plan);
         own = new long[plan.vehicles];
         pace = new double[plan.vehicles];
         away = new boolean[plan.vehicles];
@@ -72,7 +69,7 @@ final class Run {
      */
     void replicate(long key, boolean telling) {
         told = telling;
-        Arrays.fill(count, 0);
+        queues.empty();
         for (int vehicle = 0; vehicle < plan.vehicles; vehicle++) {
             draw(vehicle, key);
         }
@@ -111,7 +108,7 @@ final class Run {
             case WAITING, BEFORE -> {
                 double arrives = plan.opened(start.minute());
                 if (plan.somebodyComesBack[0] && start.kind() == Start.Kind.WAITING) {
-                    letBackIn(0, Math.max(arrives, free(0)));
+                    letBackIn(0, Math.max(arrives, queues.free(0)));
                 }
                 pass(vehicle, start.stage(), entering(start, arrives));
             }
@@ -128,7 +125,7 @@ final class Run {
 
     /** Onto a paced line that is empty at its beginning a vehicle comes with the next pulse. */
     private double entering(Start start, double arrives) {
-        return plan.paced && start.kind() == Start.Kind.WAITING && free(0) == Double.NEGATIVE_INFINITY
+        return plan.paced && start.kind() == Start.Kind.WAITING && queues.free(0) == Double.NEGATIVE_INFINITY
                 ? plan.pulses.after(arrives, 1)
                 : arrives;
     }
@@ -142,12 +139,12 @@ final class Run {
         for (int stage = first; stage <= last; stage++) {
             int visit = vehicle * plan.stages + stage;
             // Whoever set off to a stage without places has waited for its station already.
-            double begins = stage == first || plan.places[stage] ? Math.max(here, free(stage)) : here;
+            double begins = stage == first || plan.places[stage] ? Math.max(here, queues.free(stage)) : here;
             double gate;
             if (unhindered && plan.plain[visit]) {
-                double work = slow * plan.work.at(visit, uniform(mine, stage, Luck.WORK));
-                double ends = worked(stage, begins, work);
-                gate = presented(vehicle, stage, ends, signature(mine, stage, Luck.SIGNATURE, ends));
+                double work = slow * plan.work.at(visit, hours.uniform(mine, stage, Luck.WORK));
+                double ends = hours.worked(stage, begins, work);
+                gate = presented(vehicle, stage, ends, hours.signature(mine, stage, Luck.SIGNATURE, ends));
             } else {
                 gate = visited(vehicle, stage, begins);
             }
@@ -163,10 +160,10 @@ final class Run {
         if (plan.passing[visit]) {
             return all(visit, begins);
         }
-        double work = pace[vehicle] * plan.work.at(visit, uniform(own[vehicle], stage, Luck.WORK));
-        cure(visit, worked(stage, ready(vehicle, visit, begins), work));
+        double work = pace[vehicle] * plan.work.at(visit, hours.uniform(own[vehicle], stage, Luck.WORK));
+        cure(visit, hours.worked(stage, ready(vehicle, visit, begins), work));
         return presented(
-                vehicle, stage, firstDone[visit], signature(own[vehicle], stage, Luck.SIGNATURE, cured[visit]));
+                vehicle, stage, firstDone[visit], hours.signature(own[vehicle], stage, Luck.SIGNATURE, cured[visit]));
     }
 
     /** The stage in which the vehicle stands at minute 0. */
@@ -179,15 +176,19 @@ final class Run {
         return switch (start.kind()) {
             case AT_WORK -> {
                 double slow = pace[vehicle];
-                double rest = plan.work.of(visit).left(start.elapsed() / slow, uniform(own[vehicle], stage, Luck.WORK));
-                cure(visit, worked(stage, ready(vehicle, visit, now), slow * rest));
+                double rest =
+                        plan.work.of(visit).left(start.elapsed() / slow, hours.uniform(own[vehicle], stage, Luck.WORK));
+                cure(visit, hours.worked(stage, ready(vehicle, visit, now), slow * rest));
                 yield presented(
-                        vehicle, stage, firstDone[visit], signature(own[vehicle], stage, Luck.SIGNATURE, cured[visit]));
+                        vehicle,
+                        stage,
+                        firstDone[visit],
+                        hours.signature(own[vehicle], stage, Luck.SIGNATURE, cured[visit]));
             }
             case UNSIGNED -> {
                 firstDone[visit] = now;
                 cured[visit] = Math.max(now, plan.notBefore[visit]);
-                double u = uniform(own[vehicle], stage, Luck.SIGNATURE);
+                double u = hours.uniform(own[vehicle], stage, Luck.SIGNATURE);
                 double wait = plan.signature.of(stage).left(start.elapsed(), u);
                 yield presented(vehicle, stage, now, plan.signing[stage].add(cured[visit], wait));
             }
@@ -200,14 +201,6 @@ final class Run {
         return plan.luck[vehicle].stopsWork ? Math.max(ready, heldUntil[vehicle]) : ready;
     }
 
-    private double worked(int stage, double from, double minutes) {
-        double ends = from + minutes;
-        if (from >= plan.workingFrom[stage] && ends <= plan.workingTo[stage]) {
-            return ends;
-        }
-        return minutes > 0 ? plan.working[stage].add(from, minutes) : plan.working[stage].next(from);
-    }
-
     private void cure(int visit, double ends) {
         firstDone[visit] = ends;
         cured[visit] = plan.curing[visit] > 0 ? plan.opened(plan.minute(ends) + plan.curing[visit]) : ends;
@@ -216,7 +209,7 @@ final class Run {
     /** The gate, signed or refused, until it is signed. */
     private double presented(int vehicle, int stage, double ready, double first) {
         double refusal = plan.refusal[stage];
-        double u = refusal > 0 ? uniform(own[vehicle], stage, Luck.REFUSAL) : 0;
+        double u = refusal > 0 ? hours.uniform(own[vehicle], stage, Luck.REFUSAL) : 0;
         return told || 1 - u <= refusal ? presented(vehicle, stage, ready, first, u) : first;
     }
 
@@ -226,9 +219,9 @@ final class Run {
         int times = u == 0 ? 0 : (int) (Math.log1p(-u) / Math.log(plan.refusal[stage]));
         for (int time = 0; time < times; time++) {
             int purpose = Luck.AGAIN + 2 * time;
-            double work = pace[vehicle] * plan.again.at(stage, uniform(own[vehicle], stage, purpose));
-            again = worked(stage, gate, work);
-            gate = signature(own[vehicle], stage, purpose + 1, again);
+            double work = pace[vehicle] * plan.again.at(stage, hours.uniform(own[vehicle], stage, purpose));
+            again = hours.worked(stage, gate, work);
+            gate = hours.signature(own[vehicle], stage, purpose + 1, again);
         }
         if (told) {
             tell(vehicle * plan.stages + stage, first, again, gate);
@@ -242,36 +235,20 @@ final class Run {
         signed[visit] = gate;
     }
 
-    private double signature(long mine, int stage, int purpose, double from) {
-        if (plan.signedAtOnce[stage]) {
-            return from;
-        }
-        double wait = plan.signature.at(stage, uniform(mine, stage, purpose));
-        double ends = from + wait;
-        return from >= plan.signingFrom[stage] && ends <= plan.signingTo[stage]
-                ? ends
-                : plan.signing[stage].add(from, wait);
-    }
-
     /** When the vehicle leaves the stage, with whoever comes back from a bay before it gets to the next. */
     private double leave(int vehicle, int stage, double gate) {
         double ready = gate >= heldUntil[vehicle] ? gate : heldUntil[vehicle];
-        int number = count[stage]++;
-        int place = stage * plan.vehicles + number;
         if (stage == last) {
-            int first = place - number;
-            for (; place > first && leavings[place - 1] > ready; place--) {
-                leavings[place] = leavings[place - 1];
-            }
+            queues.leavesInAnyOrder(stage, ready);
         } else {
             // At a single station the elder left before the work began.
-            ready = number > 0 && plan.stations[stage] > 1 ? Math.max(ready, leavings[place - 1]) : ready;
+            ready = plan.stations[stage] > 1 ? Math.max(ready, queues.newest(stage)) : ready;
             if (plan.somebodyComesBack[stage + 1]) {
-                letBackIn(stage + 1, Math.max(ready, room(stage + 1)));
+                letBackIn(stage + 1, Math.max(ready, queues.room(stage + 1)));
             }
-            ready = Math.max(ready, room(stage + 1));
+            ready = Math.max(ready, queues.room(stage + 1));
+            queues.leaves(stage, ready);
         }
-        leavings[place] = ready;
         left[vehicle * plan.stages + stage] = ready;
         return ready;
     }
@@ -281,8 +258,8 @@ final class Run {
         double until = leaves;
         for (int next = nextBack(stage, until); next >= 0; next = nextBack(stage, until)) {
             away[next] = false;
-            pass(next, stage, Math.max(plan.opened(outOfBay[next]), room(stage)));
-            until = Math.max(until, stage == 0 ? free(0) : room(stage));
+            pass(next, stage, Math.max(plan.opened(outOfBay[next]), queues.room(stage)));
+            until = Math.max(until, stage == 0 ? queues.free(0) : queues.room(stage));
         }
     }
 
@@ -297,18 +274,6 @@ final class Run {
             }
         }
         return next;
-    }
-
-    /** When there is room for one more at the stage or on a place in front of it. */
-    private double room(int stage) {
-        int before = count[stage] - plan.room[stage];
-        return before < 0 || stage == 0 ? Double.NEGATIVE_INFINITY : leavings[stage * plan.vehicles + before];
-    }
-
-    /** When a station of the stage is free. */
-    private double free(int stage) {
-        int before = count[stage] - plan.stations[stage];
-        return before < 0 ? Double.NEGATIVE_INFINITY : leavings[stage * plan.vehicles + before];
     }
 
     private void finish(int vehicle) {
@@ -334,9 +299,5 @@ final class Run {
         cured[visit] = minute;
         tell(visit, minute, minute, minute);
         return minute;
-    }
-
-    private double uniform(long mine, int stage, int purpose) {
-        return Draws.uniform(Draws.key(mine, plan.stageKey[stage] + purpose));
     }
 }

@@ -89,10 +89,6 @@ public record WhatIfView(TheLineNow line, Optional<Answer> answer, Filled filled
                 .toList();
     }
 
-    public boolean chosen(String field, String value) {
-        return filled.value(field).equals(value);
-    }
-
     public List<Row> rows() {
         return answer.stream()
                 .flatMap(found -> found.vehicles().stream())

@@ -1,10 +1,12 @@
 package wainbook.line.forecast.score;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.line.forecast.KeptForecasts;
@@ -17,6 +19,15 @@ import wainbook.works.shift.WorksDay;
 @ApplicationScoped
 public class Scoring {
 
+    private static final Duration FRESH = Duration.ofMinutes(10);
+
+    private record Known(long length, Instant at, Cards cards) {
+        boolean isFresh(Instant now) {
+            return Duration.between(at, now).abs().compareTo(FRESH) < 0;
+        }
+    }
+
+    private Optional<Known> known = Optional.empty();
     private final Ledger ledger;
     private final KeptForecasts kept;
     private final WorksDay day;
@@ -27,9 +38,13 @@ public class Scoring {
         this.day = day;
     }
 
-    /** Of those that were really kept. */
-    public Cards kept(Instant now) {
-        return of(kept.all(), now);
+    /** Of those that were really kept; counted anew when another was, and every few minutes, since vehicles finish. */
+    public synchronized Cards kept(Instant now) {
+        long length = kept.length();
+        if (known.filter(one -> one.length() == length && one.isFresh(now)).isEmpty()) {
+            known = Optional.of(new Known(length, now, of(kept.lately(), now)));
+        }
+        return known.orElseThrow().cards();
     }
 
     /** Of any. Minutes are those of the shifts at the stations of the line. */

@@ -63,7 +63,7 @@ class ScoresPageTest {
         assertThat(ledger.history(Subject.forecast(day.of(clock.instant()))).number())
                 .isEqualTo(1);
         assertThat(entry.saying()).isInstanceOf(ForecastKept.class);
-        assertThat(kept.all())
+        assertThat(kept.lately())
                 .isNotEmpty()
                 .allSatisfy(one -> assertThat(one.finish()).isSorted());
     }
