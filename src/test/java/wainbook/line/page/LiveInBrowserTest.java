@@ -24,6 +24,7 @@ import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
 import wainbook.house.Relay;
+import wainbook.page.Globals;
 import wainbook.station.StationSaying.Help;
 import wainbook.station.StationSaying.HelpCalled;
 
@@ -64,7 +65,7 @@ class LiveInBrowserTest {
     }
 
     private Page line() {
-        Page page = browser.newPage();
+        Page page = browser.newContext().newPage();
         page.navigate(relay.address() + "/line");
         page.fill("[name=j_username]", Cast.LINE_MANAGER.user());
         page.fill("[name=j_password]", Cast.PASSWORD);
@@ -99,9 +100,11 @@ class LiveInBrowserTest {
     @Test
     void a_broken_connection_is_said_in_words_and_what_was_missed_is_caught_up_with() {
         Page page = line();
+        calls(1, Help.MAINTENANCE);
+        says(page.locator("#stations"), "Help called: maintenance");
         relay.cut();
         says(page.locator("#connection"), "trying again");
-        calls(1, Help.QUALITY);
+        calls(2, Help.QUALITY);
         relay.mend();
         says(page.locator("#stations"), "Help called: quality");
         assertThat(page.locator("#connection"))
@@ -111,6 +114,8 @@ class LiveInBrowserTest {
     @Test
     void whoever_signed_out_elsewhere_comes_to_the_sign_in_page_and_back() {
         Page page = line();
+        calls(1, Help.MAINTENANCE);
+        says(page.locator("#stations"), "Help called: maintenance");
         Page other = page.context().newPage();
         other.navigate(relay.address() + "/gates");
         other.click("form[action='/sign-out'] button");
@@ -125,10 +130,16 @@ class LiveInBrowserTest {
     @Test
     void a_page_of_an_older_version_loads_itself_anew() {
         Page page = line();
-        page.evaluate("document.documentElement.dataset.assets = 'older'; window.older = true");
         calls(1, Help.QUALITY);
-        page.waitForFunction("!window.older", null, new Page.WaitForFunctionOptions().setTimeout(AT_MOST_MS));
         says(page.locator("#stations"), "Help called: quality");
+        page.evaluate("document.documentElement.dataset.assets = 'older'");
+        calls(2, Help.MAINTENANCE);
+        assertThat(page.locator("html"))
+                .hasAttribute(
+                        "data-assets",
+                        Globals.assets(),
+                        new LocatorAssertions.HasAttributeOptions().setTimeout(AT_MOST_MS));
+        says(page.locator("#stations"), "Help called: maintenance");
     }
 
     @Test
