@@ -55,7 +55,7 @@ public class DemoPage {
 
     @GET
     public TemplateInstance demo() {
-        return draw(Filled.fresh());
+        return draw(Filled.fresh().with("speed", Speed.FIVE_MINUTES.name()));
     }
 
     @GET
@@ -68,7 +68,9 @@ public class DemoPage {
     @Path("events")
     @Produces(MediaType.SERVER_SENT_EVENTS)
     public Multi<OutboundSseEvent> events(@Context RoutingContext web, @Context Sse sse) {
-        view(Filled.fresh(), false);
+        if (!play.possible()) {
+            throw new NotFoundException();
+        }
         return live.part("demo", () -> Pages.play(view(Filled.fresh(), false)).render(), web, sse);
     }
 

@@ -70,7 +70,8 @@ record DemoView(
 
         private String words(Tally.LeftOut one) {
             return one.reasons().stream()
-                    .map(reason -> Refusal.of(reason, formats).what())
+                    .map(reason -> Refusal.of(reason, formats))
+                    .map(refusal -> (refusal.what() + " " + refusal.why()).strip())
                     .reduce((former, latter) -> former + " " + latter)
                     .orElse(Words.of("rehearsal.nobodyThere"));
         }

@@ -46,6 +46,11 @@ final class Listener {
         }
     }
 
+    /** The program ends; the page comes back to the next one by itself. */
+    void left() {
+        emitter.complete();
+    }
+
     void ended() {
         emitter.emit(sse.newEventBuilder().name("ended").data("").build());
         emitter.complete();

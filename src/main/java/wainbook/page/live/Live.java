@@ -39,6 +39,7 @@ public class Live {
         thread.setDaemon(true);
         return thread;
     });
+    private final Thread leaving = new Thread(this::leave, "live ends");
     private boolean looking;
     private int looks;
 
@@ -80,6 +81,8 @@ public class Live {
         part.listeners().add(listener);
         if (!looking) {
             looking = true;
+            // A server that stops waits for what is under way, and a stream always is: they end before it waits.
+            Runtime.getRuntime().addShutdownHook(leaving);
             var unused = drawing.scheduleWithFixedDelay(this::look, EVERY_S, EVERY_S, TimeUnit.SECONDS);
         }
         try {
@@ -106,8 +109,18 @@ public class Live {
         return new Seen(ledger.length(), clock.instant().truncatedTo(ChronoUnit.MINUTES));
     }
 
+    private void leave() {
+        parts.values().stream().flatMap(part -> part.listeners().stream()).forEach(Listener::left);
+    }
+
     @PreDestroy
     void stop() {
+        leave();
         drawing.shutdownNow();
+        try {
+            Runtime.getRuntime().removeShutdownHook(leaving);
+        } catch (IllegalStateException endingAnyway) {
+            LOG.trace("the hook has run", endingAnyway);
+        }
     }
 }

@@ -41,7 +41,7 @@ public final class AtWork {
 
     /** Does the one thing that is next, if it would be done by a time. */
     public Next next(Instant end) {
-        if (work.events().comes() || work.events().letGo()) {
+        if (work.events().comes() || work.events().letGo() || work.events().closes()) {
             return Next.DONE;
         }
         if (!Nonconformities.of(at.history()).awaitingDisposition().isEmpty()) {

@@ -11,6 +11,10 @@ import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.hold.Holding;
+import wainbook.permit.Permit;
+import wainbook.permit.Permits;
+import wainbook.permit.Permitting;
+import wainbook.permit.Step;
 import wainbook.process.joint.JointClass;
 import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.Condition;
@@ -97,6 +101,30 @@ public final class Events {
                     "settle");
         });
         return played.isPresent();
+    }
+
+    /** Closes a permit under which work is over, once the last look for fire counts; whoever issued it does. */
+    boolean closes() {
+        Optional<Permit> over = Permits.of(at.history()).open().stream()
+                .filter(permit -> permit.overAt().isPresent())
+                .filter(permit -> permit.lastLookFrom()
+                        .map(from -> !from.isAfter(at.now()))
+                        .orElse(true))
+                .findFirst();
+        over.ifPresent(permit -> {
+            at.pass(at.dice.between(2.0, 6.0));
+            at.done(
+                    at.acts.permitting.take(
+                            new Permitting.ToTake(
+                                    at.dice.id(),
+                                    permit.subject(),
+                                    permit.number(),
+                                    Step.CLOSE,
+                                    Optional.of("Looked at last, nothing warm or glowing")),
+                            at.as(permit.issuer())),
+                    "close permit");
+        });
+        return over.isPresent();
     }
 
     public void hold(HoldKind kind, String reason) {
