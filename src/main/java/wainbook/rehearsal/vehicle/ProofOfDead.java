@@ -16,17 +16,21 @@ record ProofOfDead(AtVehicle at, int station, String isolator, String witness) {
         at.isolation().waitOverAt().ifPresent(at.clock::waitUntil);
         String tester = instrument("voltage-tester", plan().maximumVolt());
         String unit = instrument("proving-unit", KNOWN_VOLT);
+        at.here.seen(tester, at.now());
         at.step(
                 isolator,
                 new Wanted.ProveTesterBefore(Scope.ALL_POINTS, tester, unit, KNOWN_VOLT, at.dice.figure(237, 243, 0)));
         List<String> points = at.isolation().points();
         for (String point : points) {
+            at.here.seen(tester, at.now());
             at.step(isolator, new Wanted.MeasurePoint(point, tester, readings(point)));
         }
         at.pass(1);
         for (String point : points) {
+            at.here.seen(tester, at.now());
             at.step(isolator, new Wanted.MeasurePointAgain(point, tester, readings(point)));
         }
+        at.here.seen(tester, at.now());
         at.step(isolator, new Wanted.ProveTesterAfter(tester, unit, KNOWN_VOLT, at.dice.figure(237, 243, 0)));
         at.step(witness, new Wanted.WitnessProof());
     }
