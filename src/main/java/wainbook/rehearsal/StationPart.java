@@ -38,7 +38,9 @@ final class StationPart implements Consumer<PlayedClock> {
     @Override
     public void accept(PlayedClock clock) {
         while (true) {
-            tally.attempt(station, clock, () -> look(clock));
+            if (!tally.attempt(station, clock, () -> look(clock))) {
+                here = Optional.empty();
+            }
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.jboss.logging.Logger;
 import wainbook.act.Reason;
 import wainbook.rehearsal.time.PlayedClock;
 import wainbook.rehearsal.time.Turns;
@@ -12,6 +13,7 @@ import wainbook.rehearsal.vehicle.AtVehicle.Refused;
 /** What came of a played shift so far, and what was left out because the works would not let it happen. */
 final class Tally {
 
+    private static final Logger LOG = Logger.getLogger("wainbook");
     private static final int KEPT = 12;
     private static final Duration AFTER_A_REFUSAL = Duration.ofMinutes(6);
 
@@ -32,19 +34,22 @@ final class Tally {
     private int signed;
     private int left;
 
-    /** Tries what is next; people may be there before, and then it is told and looked at again after a while. */
-    void attempt(String place, PlayedClock clock, Runnable act) {
+    /** Tries what is next; false if it was not possible, since people may be there before: it is told, and time passes. */
+    boolean attempt(String place, PlayedClock clock, Runnable act) {
         try {
             act.run();
+            return true;
         } catch (Turns.Over over) {
             throw over;
         } catch (Refused refused) {
             leaves(new LeftOut(clock.instant(), place, refused.getMessage(), refused.reasons()));
             clock.pass(AFTER_A_REFUSAL);
-        } catch (IllegalStateException nobody) {
-            leaves(new LeftOut(clock.instant(), place, String.valueOf(nobody.getMessage()), List.of()));
+        } catch (RuntimeException notPossible) {
+            LOG.warnf(notPossible, "the play at %s goes on after something that was not possible", place);
+            leaves(new LeftOut(clock.instant(), place, String.valueOf(notPossible.getMessage()), List.of()));
             clock.pass(AFTER_A_REFUSAL);
         }
+        return false;
     }
 
     private synchronized void leaves(LeftOut one) {

@@ -34,7 +34,9 @@ final class YardPart implements Consumer<PlayedClock> {
     @Override
     public void accept(PlayedClock clock) {
         while (true) {
-            tally.attempt("YARD", clock, () -> look(clock));
+            if (!tally.attempt("YARD", clock, () -> look(clock))) {
+                vehicle = Optional.empty();
+            }
         }
     }
 

@@ -11,12 +11,16 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import wainbook.act.Actor;
 import wainbook.gate.GateSaying.SignedOff;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.State;
@@ -25,11 +29,18 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.ledger.verification.Verify;
 import wainbook.line.page.LineLook;
+import wainbook.order.OrderSaying.Held;
+import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Moved;
+import wainbook.order.OrderSaying.Stops;
+import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
+import wainbook.order.hold.Holding;
 import wainbook.rehearsal.time.DemoClock;
 import wainbook.rehearsal.time.Running;
+import wainbook.works.PersonRow;
+import wainbook.works.Role;
 import wainbook.works.shift.WorksDay;
 
 /** The demonstration's line through a shift, as fast as it goes: stopped on the way, and gone on with. */
@@ -80,6 +91,14 @@ class PlayedShiftTest {
     @Inject
     WorksDay day;
 
+    @Inject
+    Holding holding;
+
+    @Inject
+    Clock clock;
+
+    private static final String WISH = "The operator wants to see it as it is";
+
     private final Tally tally = new Tally();
     private final List<Instant> shown = new ArrayList<>();
 
@@ -110,6 +129,7 @@ class PlayedShiftTest {
                 .hasSizeGreaterThan(50)
                 .allSatisfy(entry -> assertThat(entry.moment().at()).isBeforeOrEqualTo(broken));
         int moves = tally.moves();
+        WorkOrderRow held = somebodyHoldsTheFirstVehicle();
         played(broken, end);
         List<Entry> all = since(from);
 
@@ -122,9 +142,46 @@ class PlayedShiftTest {
                 .hasSizeGreaterThan(10);
         assertThat(tally.moves()).isGreaterThan(moves);
         assertThat(tally.leftOutInAll()).as(String.valueOf(tally.leftOut())).isLessThan(all.size() / 20);
+        assertThat(WorkOrder.of(ledger.history(Subject.workOrder(held.number)))
+                        .orElseThrow()
+                        .holds())
+                .as("what people hold is theirs to let go")
+                .extracting(Held::reason)
+                .contains(WISH);
+        assertThat(tally.leftOut())
+                .filteredOn(one -> one.place().equals(held.occupies))
+                .flatExtracting(Tally.LeftOut::reasons)
+                .isNotEmpty();
         everyStationIsInOneState(end);
         nobodysLockIsOnOverNight(end);
         assertThat(verify.everything().findings()).isEmpty();
+    }
+
+    /** The one nearest the begin of the line, so that it stands in nobody's way. */
+    private WorkOrderRow somebodyHoldsTheFirstVehicle() {
+        WorkOrderRow order = QuarkusTransaction.requiringNew()
+                .call(() -> Stream.of("ST-1", "ST-2", "ST-3")
+                        .flatMap(station -> WorkOrderRow.occupant(station).stream())
+                        .findFirst()
+                        .orElseThrow());
+        String leader = QuarkusTransaction.requiringNew()
+                .call(() -> PersonRow.everybody().stream()
+                        .filter(row -> row.roleWords().contains(Role.lineManager))
+                        .findFirst()
+                        .orElseThrow()
+                        .number);
+        holding.hold(
+                        new Holding.ToHold(
+                                UUID.randomUUID(),
+                                order.number,
+                                HoldKind.OPERATOR_WISH,
+                                List.of(Stops.WORK, Stops.MOVE),
+                                WISH),
+                        Actor.of(leader, clock))
+                .fold(entry -> entry, reasons -> {
+                    throw new AssertionError(reasons.toString());
+                });
+        return order;
     }
 
     private void everyStationIsInOneState(Instant end) {

@@ -13,11 +13,20 @@ final class Listener {
     private final Sessions.Session session;
     private final Sse sse;
     private String heard = "";
+    private volatile boolean gone;
 
     Listener(MultiEmitter<? super OutboundSseEvent> emitter, Sessions.Session session, Sse sse) {
         this.emitter = emitter;
         this.session = session;
         this.sse = sse;
+    }
+
+    void goes() {
+        gone = true;
+    }
+
+    boolean isGone() {
+        return gone;
     }
 
     boolean is(String person) {

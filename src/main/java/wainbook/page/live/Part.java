@@ -21,6 +21,19 @@ final class Part {
         return listeners;
     }
 
+    void joins(Listener listener) {
+        listeners.add(listener);
+        if (listener.isGone()) {
+            listeners.remove(listener);
+        }
+    }
+
+    /** It may be gone before it has joined. */
+    void leaves(Listener listener) {
+        listener.goes();
+        listeners.remove(listener);
+    }
+
     String drawn(Seen now) {
         if (!seen.equals(Optional.of(now))) {
             drawn = draw.get();

@@ -25,6 +25,7 @@
   };
   let stream, silence;
   const listen = () => {
+    quiet();
     stream = new EventSource(live.live);
     const hear = (name, act) => stream.addEventListener(name, event => {
       clearTimeout(silence);
@@ -42,12 +43,15 @@
       setTimeout(again, AGAIN_MS);
     };
   };
-  const lost = () => { clearTimeout(silence); stream.close(); say('lost'); };
+  const quiet = () => { clearTimeout(silence); stream?.close(); };
+  const lost = () => { quiet(); say('lost'); };
   // The stream was refused: the server is not up yet, or nobody is signed in any more, and then the page goes to sign in.
   const again = () => fetch(location.href, { redirect: 'manual' })
     .then(answer => answer.type === 'opaqueredirect' ? location.reload() : answer.ok ? listen() : setTimeout(again, AGAIN_MS))
     .catch(() => setTimeout(again, AGAIN_MS));
   // A screen that nobody touches stays signed in.
   if (live.keep) setInterval(() => fetch(live.keep).catch(() => {}), KEEP_MS);
+  // A browser has few connections to one server: pages that nobody sees leave theirs to others.
+  document.addEventListener('visibilitychange', () => document.hidden ? quiet() : listen());
   listen();
 })();

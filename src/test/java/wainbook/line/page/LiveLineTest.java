@@ -10,7 +10,9 @@ import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -62,7 +64,9 @@ class LiveLineTest {
             Listening.Event first = line.next().orElseThrow();
             assertThat(first.name()).isEqualTo("message");
             assertThat(first.id()).isEqualTo(Globals.assets());
-            assertThat(first.data()).startsWith("<div id=\"stations\"").contains(bus.number());
+            assertThat(first.data())
+                    .startsWith("<div id=\"announcements\"")
+                    .contains("<div id=\"stations\"", bus.number());
         }
     }
 
@@ -75,6 +79,29 @@ class LiveLineTest {
             calls(1, Help.MAINTENANCE);
             assertThat(line.untilSays("Help called: maintenance").data()).contains(bus.number());
             assertThat(wall.untilSays("1 call for help").data()).contains(bus.number());
+        }
+    }
+
+    @Test
+    void work_that_is_stopped_is_announced_at_once_and_no_more_when_it_may_go_on() {
+        Browsing manager = Browsing.as(Cast.LINE_MANAGER);
+        try (Listening wall = Listening.as(Cast.TECHNICIAN, app, "/wall/events")) {
+            assertThat(wall.next().orElseThrow().data()).doesNotContain("Work is stopped");
+            Map<String, Object> where = manager.form("/line");
+            where.put("atOrder", bus.number());
+            assertThat(manager.send("/safety/stop", where).statusCode()).isEqualTo(303);
+            wall.untilSays("Work is stopped: " + bus.number());
+            Cast.QUALITY_ENGINEER
+                    .asks()
+                    .contentType("application/json")
+                    .body(Map.of("id", UUID.randomUUID(), "reason", "Looked at, nobody was near"))
+                    .post("/api/v1/orders/" + bus.number() + "/holds/1/release")
+                    .then()
+                    .statusCode(201);
+            assertThat(wall.until(event -> event.name().equals("message")
+                                    && !event.data().contains("Work is stopped"))
+                            .data())
+                    .contains(bus.number());
         }
     }
 
