@@ -66,10 +66,12 @@ public class SignInPage {
     @POST
     @Path("/sign-out")
     @PermitAll
-    public Response signOut(@Context SecurityIdentity identity) {
+    public Response signOut(@Context SecurityIdentity identity, @Context RoutingContext web) {
         if (!identity.isAnonymous()) {
+            String person = identity.getPrincipal().getName();
             FormAuthenticationMechanism.logout(identity);
-            live.signedOut(identity.getPrincipal().getName());
+            // Not before the browser is told: a page that loads itself with the old cookie would be signed in still.
+            web.addEndHandler(told -> live.signedOut(person));
         }
         return Response.seeOther(URI.create("/sign-in")).build();
     }

@@ -2,7 +2,7 @@
 (() => {
   const live = document.querySelector('[data-live]')?.dataset;
   if (!live) return;
-  const SILENCE_MS = 45_000, AGAIN_MS = 3_000, KEEP_MS = 3_600_000;
+  const SILENCE_MS = 45_000, AGAIN_MS = 3_000, ENDED_MS = 1_000, KEEP_MS = 3_600_000;
   const say = word => dispatchEvent(new Event('live:' + word));
   const like = (old, fresh) => old.nodeName === fresh.nodeName && (old.id ?? '') === (fresh.id ?? '');
   const change = (old, fresh) => {
@@ -35,7 +35,8 @@
     hear('open', () => say('open'));
     hear('beat');
     hear('message', event => event.lastEventId === document.documentElement.dataset.assets ? take(event.data) : location.reload());
-    hear('ended', () => { lost(); location.reload(); });
+    // The answer to signing out may still be on its way, and with it the end of the cookie.
+    hear('ended', () => { lost(); setTimeout(() => location.reload(), ENDED_MS); });
     stream.onerror = () => {
       say('lost');
       if (stream.readyState !== EventSource.CLOSED) return;
