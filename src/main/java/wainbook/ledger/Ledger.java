@@ -63,6 +63,11 @@ public class Ledger {
         return histories.length(sort);
     }
 
+    /** How many entries there are in all: it grows with each one that is committed, by whichever process. */
+    public long length() {
+        return histories.length();
+    }
+
     /**
      * Writes what was asked, if the rule lets it.
      *

@@ -13,17 +13,27 @@ import java.time.temporal.ChronoUnit;
 @ApplicationScoped
 public class WorksClock {
 
-    private volatile Duration beside = Duration.ZERO;
+    private volatile InstantSource shown = WorksClock::ofDay;
 
     @Produces
     @ApplicationScoped
     Clock clock() {
-        return wholeMicroseconds(() -> Instant.now().plus(beside));
+        return wholeMicroseconds(() -> shown.instant());
+    }
+
+    private static Instant ofDay() {
+        return Instant.now();
     }
 
     /** For a demonstration, whose time stands still while the program is off: from now on it is as late as this. */
     public void showing(Instant time) {
-        beside = Duration.between(Instant.now(), time);
+        Duration beside = Duration.between(ofDay(), time);
+        shown = () -> ofDay().plus(beside);
+    }
+
+    /** For a demonstration that is played: it is this time until it is told another. */
+    public void standing(Instant time) {
+        shown = () -> time;
     }
 
     /**

@@ -13,6 +13,11 @@ public interface Announcement {
         return Optional.empty();
     }
 
+    /** Whether it is said to somebody who is not signed in. */
+    default boolean toStrangers() {
+        return true;
+    }
+
     /** What is said, as the layout draws it. */
     record Said(String text, Optional<String> path) {}
 

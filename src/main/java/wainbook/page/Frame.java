@@ -66,7 +66,10 @@ public class Frame {
 
     /** What every page says for a while. */
     public List<Announcement.Said> announcements() {
-        return announcements.stream().flatMap(each -> each.said().stream()).toList();
+        return announcements.stream()
+                .filter(each -> !identity.isAnonymous() || each.toStrangers())
+                .flatMap(each -> each.said().stream())
+                .toList();
     }
 
     public String path() {

@@ -10,10 +10,10 @@ import java.util.HexFormat;
 import java.util.List;
 
 /** What every template may use. */
-final class Globals {
+public final class Globals {
 
     private static final List<String> ASSETS =
-            List.of("css/wainbook.css", "img/signs.svg", "js/connection.js", "js/fold.js");
+            List.of("css/wainbook.css", "img/signs.svg", "js/connection.js", "js/fold.js", "js/live.js");
 
     private static final String FINGERPRINT = fingerprint();
 
@@ -21,7 +21,7 @@ final class Globals {
 
     /** Changes when a stylesheet, sign or script does: browsers may keep each version for ever. */
     @TemplateGlobal(name = "assets")
-    static String assets() {
+    public static String assets() {
         return FINGERPRINT;
     }
 

@@ -7,6 +7,7 @@ import wainbook.order.OrderSaying.HoldKind;
 import wainbook.rehearsal.scenario.Line;
 import wainbook.rehearsal.scenario.Scene;
 import wainbook.rehearsal.time.Timetable;
+import wainbook.rehearsal.vehicle.Events;
 import wainbook.rehearsal.vehicle.StageWork;
 import wainbook.rehearsal.vehicle.VehicleWay;
 
@@ -32,7 +33,7 @@ final class PlayedLine {
         }
         playing.ordered(3);
         playing.surveyed(3, 0.5);
-        for (int entry = 4; entry <= 8; entry++) {
+        for (int entry = 4; entry <= Playing.ORDERED_AHEAD; entry++) {
             playing.ordered(entry);
         }
         beside.safety(Scene.of(steps));
@@ -68,7 +69,7 @@ final class PlayedLine {
             case SIGNED -> way.sign(leg.stage());
             case STUCK ->
                 work.events().report(Optional.empty(), "Connector housing cracked, replacement not in the works");
-            case HELD -> work.events().hold(HoldKind.PARTS, "Coupling not delivered, promised for this afternoon");
+            case HELD -> work.events().hold(HoldKind.PARTS, Events.NO_COUPLING);
             case CALLING -> {
                 work.events().leaveSomething();
                 work.events().call();

@@ -48,6 +48,9 @@ final class Playing {
 
     private static final int LEG_TIMEOUT_S = 120;
     private static final int SURVEYED_BEFORE = 3;
+    /** The last that is ordered when a demonstration begins. */
+    static final int ORDERED_AHEAD = 8;
+
     static final int ORDERED_BEFORE = 15;
     private static final int PAPERS_AFTER = 1;
     private static final int HANDED_OVER_AFTER = 5;
@@ -102,6 +105,19 @@ final class Playing {
                 .plusDays(dice.between(1, 6));
         Instant when = times.start(entry - ORDERED_BEFORE).plus(Duration.ofMinutes(dice.between(1, 60)));
         together(() -> way(entry, "ordered").ordered(when, promised));
+    }
+
+    /** The next vehicle that nobody has ordered yet, at the time of this clock; gives its number. */
+    String orderedNow(PlayedClock clock) {
+        int entry = ORDERED_AHEAD;
+        while (!history(entry).isEmpty()) {
+            entry++;
+        }
+        Dice dice = dice(entry, "ordered");
+        Scenario.Kind kind = kind(entry);
+        LocalDate promised = LocalDate.ofInstant(clock.instant(), zone).plusDays(dice.between(18, 26));
+        way(at(number(entry), clock, dice), kind, vin(kind, entry), dice).ordered(clock.instant(), promised);
+        return number(entry);
     }
 
     void surveyed(int entry, double share) {
@@ -169,7 +185,10 @@ final class Playing {
     }
 
     double pace(int entry, Line.Leg leg) {
-        Scenario.Kind kind = kind(entry);
+        return pace(kind(entry), leg);
+    }
+
+    double pace(Scenario.Kind kind, Line.Leg leg) {
         CheckSheet sheet = acts.releases
                 .route(kind.route())
                 .flatMap(route -> route.leg(leg.stage()))
@@ -205,7 +224,6 @@ final class Playing {
     }
 
     VehicleWay way(int entry, String leg) {
-        Dice dice = dice(entry, leg);
         History history = history(entry);
         var clock = new PlayedClock(
                 history.isEmpty()
@@ -214,15 +232,23 @@ final class Playing {
                                 .get(history.entries().size() - 1)
                                 .moment()
                                 .at());
+        Dice dice = dice(entry, leg);
+        return way(at(number(entry), clock, dice), kind(entry), vin(kind(entry), entry), dice);
+    }
+
+    AtVehicle at(String order, PlayedClock clock, Dice dice) {
+        Whereabouts.At here = whereabouts.at(order);
+        return new AtVehicle(acts, crew(here), tools(here), clock, dice, here);
+    }
+
+    /** @param vin that its people read, or will read, on the vehicle */
+    VehicleWay way(AtVehicle at, Scenario.Kind kind, String vin, Dice dice) {
         var evidence = new Evidence(acts.files);
-        Scenario.Kind kind = kind(entry);
         var answers = new Answers(
                 dice,
-                vin(kind, entry),
+                vin,
                 item -> Optional.<BigDecimal>ofNullable(scenario.typical().get(item)),
                 evidence::of);
-        Whereabouts.At here = whereabouts.at(number(entry));
-        var at = new AtVehicle(acts, crew(here), tools(here), clock, dice, here);
         return new VehicleWay(at, kind, operators, answers, odds);
     }
 
@@ -259,7 +285,7 @@ final class Playing {
         return numbers + String.format("%04d", 200 + entry);
     }
 
-    private String vin(Scenario.Kind kind, int entry) {
+    String vin(Scenario.Kind kind, int entry) {
         return kind.vinPrefix()
                 + dice(entry, "vin").digits(17 - kind.vinPrefix().length());
     }

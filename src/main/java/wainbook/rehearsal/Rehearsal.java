@@ -115,6 +115,16 @@ public class Rehearsal implements Announcement {
         });
     }
 
+    /** Whether the past is being played. */
+    boolean plays() {
+        return playing;
+    }
+
+    /** The works as it is played from now on; empty where there is no demonstration. */
+    Optional<Playing> present() {
+        return time.began().flatMap(this::playing);
+    }
+
     void end(@Observes ShutdownEvent event) {
         ending = true;
     }

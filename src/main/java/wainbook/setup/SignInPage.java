@@ -18,6 +18,7 @@ import wainbook.page.Pages;
 import wainbook.page.SignIn;
 import wainbook.page.SignIn.After;
 import wainbook.page.api.Redirect;
+import wainbook.page.live.Live;
 import wainbook.process.Releases;
 import wainbook.setup.start.StartCode;
 import wainbook.works.Role;
@@ -31,12 +32,14 @@ public class SignInPage {
     private final Throttle throttle;
     private final StartCode code;
     private final Releases releases;
+    private final Live live;
 
-    SignInPage(DemoWorks demo, Throttle throttle, StartCode code, Releases releases) {
+    SignInPage(DemoWorks demo, Throttle throttle, StartCode code, Releases releases, Live live) {
         this.demo = demo;
         this.throttle = throttle;
         this.code = code;
         this.releases = releases;
+        this.live = live;
     }
 
     /** A part of a page that asks without a session is sent to sign in as a whole page, not inside the part. */
@@ -63,9 +66,12 @@ public class SignInPage {
     @POST
     @Path("/sign-out")
     @PermitAll
-    public Response signOut(@Context SecurityIdentity identity) {
+    public Response signOut(@Context SecurityIdentity identity, @Context RoutingContext web) {
         if (!identity.isAnonymous()) {
+            String person = identity.getPrincipal().getName();
             FormAuthenticationMechanism.logout(identity);
+            // Not before the browser is told: a page that loads itself with the old cookie would be signed in still.
+            web.addEndHandler(told -> live.signedOut(person));
         }
         return Response.seeOther(URI.create("/sign-in")).build();
     }

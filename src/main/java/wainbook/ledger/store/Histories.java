@@ -120,6 +120,13 @@ public class Histories {
                         .getSingleResult());
     }
 
+    public long length() {
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> session.createSelectionQuery(
+                                "select coalesce(sum(lastNumber), 0) from StreamHead", Long.class)
+                        .getSingleResult());
+    }
+
     private History longer(History known, Subject subject) {
         List<EntryRow> added = session.createSelectionQuery(
                         "from EntryRow where stream = :stream and number > :number order by number", EntryRow.class)

@@ -1,6 +1,7 @@
 package wainbook.line.page;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import wainbook.line.Standing;
@@ -23,6 +24,9 @@ import wainbook.works.shift.Shifts;
  * @param yard vehicles before and after their way, by how far they are
  */
 public record LineNow(Head head, List<Row> rows, List<FirstThings.First> first, List<Off> bays, List<Yard> yard) {
+
+    /** As many vehicles of a sort as are named off the line; the others are counted and stand in the list of orders. */
+    private static final int AT_A_GLANCE = 12;
 
     public LineNow {
         rows = List.copyOf(rows);
@@ -90,6 +94,19 @@ public record LineNow(Head head, List<Row> rows, List<FirstThings.First> first, 
 
     /** Vehicles in the yard that are equally far. */
     public record Yard(Phase phase, List<WorkOrderRow> rows) {
+
+        /** Those on hold first, since they wait for somebody; then whoever came first. */
+        public List<WorkOrderRow> shown() {
+            return rows.stream()
+                    .sorted(Comparator.comparing(row -> row.holds == 0))
+                    .limit(AT_A_GLANCE)
+                    .toList();
+        }
+
+        public int more() {
+            return Math.max(0, rows.size() - AT_A_GLANCE);
+        }
+
         public String word() {
             return OrderList.word(phase);
         }
@@ -97,6 +114,14 @@ public record LineNow(Head head, List<Row> rows, List<FirstThings.First> first, 
 
     public long vehicles() {
         return rows.stream().filter(row -> row.standing().isPresent()).count();
+    }
+
+    public List<Off> baysShown() {
+        return bays.stream().limit(AT_A_GLANCE).toList();
+    }
+
+    public int baysMore() {
+        return Math.max(0, bays.size() - AT_A_GLANCE);
     }
 
     public boolean noneOff() {

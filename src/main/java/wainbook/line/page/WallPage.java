@@ -2,14 +2,21 @@ package wainbook.line.page;
 
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
+import io.smallrye.mutiny.Multi;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.sse.OutboundSseEvent;
+import jakarta.ws.rs.sse.Sse;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
 import wainbook.page.Formats;
 import wainbook.page.SignedIn;
+import wainbook.page.live.Live;
 import wainbook.works.shift.Shifts;
 import wainbook.works.shift.WorksDay;
 
@@ -21,17 +28,29 @@ public class WallPage {
 
     private final LineLook look;
     private final WorksDay day;
+    private final Live live;
+    private final Clock clock;
     private final SignedIn signedIn;
 
-    WallPage(LineLook look, WorksDay day, SignedIn signedIn) {
+    WallPage(LineLook look, WorksDay day, Live live, Clock clock, SignedIn signedIn) {
         this.look = look;
         this.day = day;
+        this.live = live;
+        this.clock = clock;
         this.signedIn = signedIn;
     }
 
     @GET
     public TemplateInstance wall() {
         return LinePages.wall(at(signedIn.now().at()));
+    }
+
+    /** The same part, told anew whenever it changes. */
+    @GET
+    @Path("events")
+    @Produces(MediaType.SERVER_SENT_EVENTS)
+    public Multi<OutboundSseEvent> events(@Context RoutingContext web, @Context Sse sse) {
+        return live.part("wall", () -> LinePages.posts(at(clock.instant())).render(), web, sse);
     }
 
     @GET

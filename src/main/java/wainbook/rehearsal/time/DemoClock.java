@@ -86,6 +86,12 @@ public class DemoClock {
         tick();
     }
 
+    /** Stands at a time while the demonstration is played, and is kept there: what happens at this time comes after. */
+    public void standing(Instant time) {
+        works.standing(time);
+        keep();
+    }
+
     private void read() {
         if (!Files.exists(file)) {
             return;
@@ -104,7 +110,7 @@ public class DemoClock {
         var unused = ticking.scheduleAtFixedRate(this::keep, EVERY_SECONDS, EVERY_SECONDS, TimeUnit.SECONDS);
     }
 
-    private void keep() {
+    private synchronized void keep() {
         began.ifPresent(beginning -> {
             try {
                 Path next = file.resolveSibling(file.getFileName() + ".next");

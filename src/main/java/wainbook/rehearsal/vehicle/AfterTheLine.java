@@ -12,7 +12,7 @@ record AfterTheLine(AtVehicle at) {
         for (AppointmentKind kind : at.acts.appointments.all()) {
             at.pass(at.dice.between(10.0, 20.0));
             if (at.dice.between(0, 99) < kind.failsInHundred()) {
-                attended(kind, false, "Brake balance on the second axle 34 %, adjusted");
+                attended(kind, false, "Brakes pull to one side, adjusted");
                 at.pass(at.dice.between(15.0, 25.0));
             }
             attended(kind, true, "");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
+import wainbook.act.Reason;
 import wainbook.isolation.Isolation;
 import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.step.ToTake;
@@ -23,8 +24,26 @@ import wainbook.rehearsal.time.PlayedClock;
 import wainbook.setup.DemoWorks;
 import wainbook.station.StageRecord;
 
-/** One vehicle, the time there, and the people's acts at it. An act that is refused is a fault of the rehearsal. */
+/**
+ * One vehicle, the time there, and the people's acts at it. An act that is refused is a fault of the rehearsal, unless people
+ * use the demonstration meanwhile.
+ */
 public final class AtVehicle {
+
+    /** An act that is refused. */
+    public static final class Refused extends IllegalStateException {
+        private static final long serialVersionUID = 1;
+        private final transient List<Reason> reasons;
+
+        Refused(String what, List<Reason> reasons) {
+            super(what + " is refused: " + reasons);
+            this.reasons = List.copyOf(reasons);
+        }
+
+        public List<Reason> reasons() {
+            return reasons;
+        }
+    }
 
     final Acts acts;
     final Crew crew;
@@ -95,7 +114,7 @@ public final class AtVehicle {
 
     <T> T done(Outcome<T> outcome, Object what) {
         return outcome.fold(entry -> entry, reasons -> {
-            throw new IllegalStateException(order + " at " + now() + ", " + what + " is refused: " + reasons);
+            throw new Refused(order + " at " + now() + ", " + what, reasons);
         });
     }
 

@@ -1,20 +1,17 @@
 package wainbook.rehearsal.vehicle;
 
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wainbook.isolation.IsolationSaying.Reading;
+import wainbook.isolation.Isolation;
 import wainbook.isolation.State;
 import wainbook.isolation.Step;
 import wainbook.isolation.fact.Register;
 import wainbook.isolation.permit.Permit;
 import wainbook.isolation.permit.Precaution;
 import wainbook.isolation.proof.Lock;
-import wainbook.isolation.proof.Scope;
-import wainbook.isolation.step.LockRow;
 import wainbook.isolation.step.Wanted;
 import wainbook.ledger.Subject;
 import wainbook.process.plan.Plan;
@@ -22,7 +19,6 @@ import wainbook.process.plan.Plan;
 /** The isolation of one vehicle at one stage, done as it is taught: by several people, each with a part of their own. */
 final class DeadWork {
 
-    private static final BigDecimal KNOWN_VOLT = new BigDecimal("240");
     private static final Duration WORTH_A_PAPER = Duration.ofMinutes(15);
 
     private final AtVehicle at;
@@ -33,16 +29,36 @@ final class DeadWork {
     private final String issuer;
     private final String checker;
 
-    DeadWork(AtVehicle at, int station, String receiver) {
+    private DeadWork(
+            AtVehicle at, int station, Optional<String> receiver, Optional<String> issuer, Optional<String> isolator) {
         this.at = at;
         this.station = station;
-        this.receiver = receiver;
-        this.issuer = AtVehicle.needed(at.crew.issuer(at.now(), at.dice, receiver), "issuing a permit");
-        this.isolator =
-                AtVehicle.needed(at.crew.authorised(2, at.now(), at.dice, receiver, issuer), "making the vehicle dead");
+        this.receiver =
+                receiver.orElseGet(() -> AtVehicle.needed(at.crew.receiver(station, at.now(), at.dice), "dead work"));
+        this.issuer = issuer.orElseGet(
+                () -> AtVehicle.needed(at.crew.issuer(at.now(), at.dice, this.receiver), "issuing a permit"));
+        this.isolator = isolator.orElseGet(() -> AtVehicle.needed(
+                at.crew.authorised(2, at.now(), at.dice, this.receiver, this.issuer), "making the vehicle dead"));
         this.witness = AtVehicle.needed(
-                at.crew.authorised(2, at.now(), at.dice, isolator, issuer, receiver), "witnessing the proof");
+                at.crew.authorised(2, at.now(), at.dice, this.isolator, this.issuer, this.receiver),
+                "witnessing the proof");
         this.checker = witness;
+    }
+
+    /** By new people, or by those who have it in hand. */
+    static DeadWork begun(AtVehicle at, int station) {
+        if (!isUnderWay(at)) {
+            return new DeadWork(at, station, Optional.empty(), Optional.empty(), Optional.empty());
+        }
+        Isolation found = at.isolation();
+        Optional<Permit> permit = found.permit().filter(held -> !held.cancelled());
+        return new DeadWork(
+                at, station, permit.map(Permit::receiver), permit.map(Permit::issuer), Optional.of(found.isolator()));
+    }
+
+    static boolean isUnderWay(AtVehicle at) {
+        State state = at.isolation().state();
+        return state != State.LIVE && state != State.VOID;
     }
 
     /** Whoever works on the dead system. */
@@ -52,16 +68,18 @@ final class DeadWork {
 
     /** Brings the isolation into force for the receiver, with these sources open that the work will bring aboard. */
     void inForce(String work, List<String> landing) {
-        if (at.isolation().state() == State.LIVE || at.isolation().state() == State.VOID) {
-            secure();
+        endWhatWasLeft();
+        if (at.isolation().state() == State.HANDED_BACK || at.isolation().state() == State.READY) {
+            restore();
         }
+        secure();
         if (!at.isolation().lockOn(receiver)) {
             lock(receiver);
         }
         landing.stream().filter(source -> !at.isolation().isOpen(source)).forEach(this::open);
         State state = at.isolation().state();
         if (state == State.LOCKED || state == State.STOPPED) {
-            prove();
+            new ProofOfDead(at, station, isolator, witness).prove();
         }
         if (at.isolation().state() == State.PROVED_DEAD) {
             permit(work);
@@ -100,9 +118,11 @@ final class DeadWork {
 
     /** Hands back, checks and restores; nothing where the vehicle is live already. */
     void restore() {
-        if (at.isolation().state() == State.LIVE) {
+        if (!isUnderWay(at)) {
             return;
         }
+        endWhatWasLeft();
+        secure();
         if (at.isolation().state() == State.IN_FORCE) {
             at.step(receiver, new Wanted.HandBack(true, true, true));
         }
@@ -151,16 +171,34 @@ final class DeadWork {
         }
     }
 
+    /** A test or live work that was broken off is ended by whoever held its paper. */
+    private void endWhatWasLeft() {
+        Isolation found = at.isolation();
+        if (found.state() == State.UNDER_TEST) {
+            found.sanction().ifPresent(held -> at.step(held.holder(), new Wanted.EndTest(confirmed(Step.END_TEST))));
+        }
+        found.live().ifPresent(held -> liveOver(held.tester()));
+    }
+
+    /** From wherever it is: somebody may have begun. */
     private void secure() {
-        at.step(isolator, new Wanted.Plan(confirmed(Step.PLAN)));
-        at.step(
-                isolator,
-                new Wanted.ShutDown(
-                        spare(Register.Sort.LOCK_BOX),
-                        List.of(spare(Register.Sort.VEHICLE_KEY)),
-                        confirmed(Step.SHUT_DOWN)));
-        at.isolation().sources().forEach(source -> open(source.code()));
-        lock(isolator);
+        if (!isUnderWay(at)) {
+            at.step(isolator, new Wanted.Plan(confirmed(Step.PLAN)));
+        }
+        if (at.isolation().state() == State.PLANNED) {
+            at.step(
+                    isolator,
+                    new Wanted.ShutDown(
+                            board().spare(Register.Sort.LOCK_BOX),
+                            List.of(board().spare(Register.Sort.VEHICLE_KEY)),
+                            confirmed(Step.SHUT_DOWN)));
+        }
+        if (at.isolation().state() == State.SHUT_DOWN) {
+            at.isolation().sources().stream()
+                    .filter(source -> !at.isolation().isOpen(source.code()))
+                    .forEach(source -> open(source.code()));
+            lock(isolator);
+        }
     }
 
     private void open(String source) {
@@ -168,32 +206,7 @@ final class DeadWork {
     }
 
     private void lock(String person) {
-        at.step(person, new Wanted.LockOn(freeLock(person), spare(Register.Sort.TAG)));
-    }
-
-    private void prove() {
-        at.isolation().waitOverAt().ifPresent(at.clock::waitUntil);
-        String tester = instrument("voltage-tester", plan().maximumVolt());
-        String unit = instrument("proving-unit", KNOWN_VOLT);
-        at.step(
-                isolator,
-                new Wanted.ProveTesterBefore(Scope.ALL_POINTS, tester, unit, KNOWN_VOLT, at.dice.figure(237, 243, 0)));
-        List<String> points = at.isolation().points();
-        for (String point : points) {
-            at.step(isolator, new Wanted.MeasurePoint(point, tester, readings(point)));
-        }
-        at.pass(1);
-        for (String point : points) {
-            at.step(isolator, new Wanted.MeasurePointAgain(point, tester, readings(point)));
-        }
-        at.step(isolator, new Wanted.ProveTesterAfter(tester, unit, KNOWN_VOLT, at.dice.figure(237, 243, 0)));
-        at.step(witness, new Wanted.WitnessProof());
-    }
-
-    private List<Reading> readings(String point) {
-        return plan().point(point).orElseThrow().pairs().stream()
-                .map(pair -> new Reading(pair, at.dice.figure(0.1, 0.6, 1)))
-                .toList();
+        at.step(person, new Wanted.LockOn(board().lockOf(person), board().spare(Register.Sort.TAG)));
     }
 
     private void permit(String work) {
@@ -233,33 +246,8 @@ final class DeadWork {
                 .orElseThrow();
     }
 
-    private String freeLock(String person) {
-        List<String> locks = register().items().stream()
-                .filter(item -> item.sort() == Register.Sort.LOCK && !item.retired())
-                .filter(item -> item.owner().filter(person::equals).isPresent()
-                        || item.owner().isEmpty())
-                .sorted((one, other) ->
-                        Boolean.compare(one.owner().isEmpty(), other.owner().isEmpty()))
-                .map(Register.Item::number)
-                .filter(number -> LockRow.at(number).isEmpty())
-                .toList();
-        return AtVehicle.needed(locks.stream().findFirst(), "a lock of " + person);
-    }
-
-    private String spare(Register.Sort sort) {
-        List<String> numbers = register().items().stream()
-                .filter(item -> item.sort() == sort && !item.retired())
-                .map(Register.Item::number)
-                .toList();
-        return at.dice.one(numbers);
-    }
-
-    private Register register() {
-        return Register.of(at.acts.ledger.history(Subject.works()));
-    }
-
-    private String instrument(String kind, BigDecimal volt) {
-        return AtVehicle.needed(at.tools.fit(kind, List.of(volt), at.now(), station), kind);
+    private LockBoard board() {
+        return new LockBoard(Register.of(at.acts.ledger.history(Subject.works())), at.dice);
     }
 
     private Plan plan() {

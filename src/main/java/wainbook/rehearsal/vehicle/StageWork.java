@@ -34,11 +34,7 @@ public final class StageWork {
 
     private static final int MOST_ENTRIES = 400;
     private static final double QUICKEST = 0.7;
-    private static final double SLOWEST = 1.3;
-    private static final double SURPRISES_MIN = 6;
-    private static final double ISOLATING_MIN = 25;
-    /** Restoring what was dead, and a live-work permit with its two readers. */
-    private static final double MAKING_LIVE_MIN = 16;
+    static final double SLOWEST = 1.3;
 
     /** Fasteners that are hardly ever all alike. */
     private static final int MANY = 6;
@@ -79,18 +75,12 @@ public final class StageWork {
     public void upTo(double share, Instant end) {
         for (int i = 0; i < MOST_ENTRIES; i++) {
             StageRecord record = at.record(stage);
-            Optional<ItemState> next = record.unsettled().stream()
-                    .filter(item -> settledBefore(record, item))
-                    .findFirst();
-            if (next.isEmpty()
-                    || doneBy(next.get().item()).isAfter(end)
-                    || record.settledCount() >= share * record.items().size()) {
+            if (record.settledCount() >= share * record.items().size() || !next(record, end)) {
                 if (share >= 1) {
                     dead.ifPresent(DeadWork::restore);
                 }
                 return;
             }
-            work(next.get());
         }
         throw new IllegalStateException(at.order + " does not come to an end at " + stage + ": "
                 + at.record(stage).unsettled().stream()
@@ -98,16 +88,19 @@ public final class StageWork {
                         .toList());
     }
 
-    /** When an item begun now is done, at the latest that is likely. */
-    private Instant doneBy(CheckItem item) {
-        double minutes = SURPRISES_MIN + item.plannedMinutes() * pace * SLOWEST;
-        minutes +=
-                item.condition() == Condition.NONE || item.condition() == Condition.NO_SOURCE_ABOARD || dead.isPresent()
-                        ? 0
-                        : ISOLATING_MIN;
-        minutes += item.condition() == Condition.LIVE ? MAKING_LIVE_MIN : 0;
-        minutes += item.asks() instanceof Ask.Wait wait ? wait.minutes() : 0;
-        return at.now().plusSeconds(Math.round(minutes * 60));
+    /** Works on the next item; false if none is left that would be done by a time. */
+    public boolean next(Instant end) {
+        return next(at.record(stage), end);
+    }
+
+    private boolean next(StageRecord record, Instant end) {
+        Optional<ItemState> next = record.unsettled().stream()
+                .filter(item -> settledBefore(record, item))
+                .findFirst()
+                .filter(item -> !Foreseen.doneBy(item.item(), pace, dead.isPresent(), at.now())
+                        .isAfter(end));
+        next.ifPresent(this::work);
+        return next.isPresent();
     }
 
     private static boolean settledBefore(StageRecord record, ItemState item) {
@@ -189,8 +182,8 @@ public final class StageWork {
 
     private Entry enter(ItemState state, String person, Optional<String> instrument, Reply answered) {
         Reply reply = named(state, person, answered);
-        at.clock.waitUntil(at.here.here(person, at.now()));
-        instrument.ifPresent(code -> at.clock.waitUntil(at.here.here(code, at.now())));
+        arrives(person);
+        instrument.ifPresent(this::arrives);
         at.here.seen(person, at.now());
         instrument.ifPresent(code -> at.here.seen(code, at.now()));
         if (state.item().asks() instanceof Ask.Serial serial) {
@@ -202,6 +195,15 @@ public final class StageWork {
                 at.acts.recording.record(
                         new Recording.ToRecord(at.dice.id(), at.order, state.key(), instrument, reply), at.as(person)),
                 state.line().name() + " " + reply);
+    }
+
+    /** Looked at again after each wait: others go about meanwhile. */
+    private void arrives(String code) {
+        for (Instant there = at.here.here(code, at.now());
+                there.isAfter(at.now());
+                there = at.here.here(code, at.now())) {
+            at.clock.waitUntil(there);
+        }
     }
 
     /** Whom and what the entry names besides: who stood by and where, and the known resistor. */
@@ -273,8 +275,7 @@ public final class StageWork {
 
     private DeadWork dead() {
         if (dead.isEmpty()) {
-            String receiver = AtVehicle.needed(at.crew.receiver(station, at.now(), at.dice), "dead work");
-            dead = Optional.of(new DeadWork(at, station, receiver));
+            dead = Optional.of(DeadWork.begun(at, station));
         }
         return dead.get();
     }
@@ -290,7 +291,9 @@ public final class StageWork {
 
     /** Leaves the vehicle so that it can be moved: isolated no more, or with every lock off. */
     public void makeSafe() {
-        dead.ifPresent(DeadWork::restore);
+        if (dead.isPresent() || DeadWork.isUnderWay(at)) {
+            dead().restore();
+        }
     }
 
     /** What else happens at the vehicle. */

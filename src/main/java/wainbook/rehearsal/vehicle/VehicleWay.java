@@ -31,6 +31,9 @@ public final class VehicleWay {
 
     private static final List<String> CLEAR = List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan");
 
+    /** Clock minutes for a planned minute of a survey. */
+    public static final double SURVEYING = 0.6;
+
     private final AtVehicle at;
     private final Scenario.Kind kind;
     private final Map<String, String> operators;
@@ -68,6 +71,15 @@ public final class VehicleWay {
     /** The donor's survey, up to a share of its items; accepted where all of it is done. */
     public void surveyed(Instant when, double share) {
         at.clock.waitUntil(when);
+        received();
+        String stage = at.vehicle().stage().orElseThrow();
+        work(stage, 0, SURVEYING).upTo(share);
+        if (share >= 1) {
+            sign(stage);
+        }
+    }
+
+    public void received() {
         at.done(
                 at.acts.intake.receive(
                         new Intake.ToReceive(
@@ -80,11 +92,6 @@ public final class VehicleWay {
                                         kind.odometerKm().get(1))),
                         at.inOffice(at.crew.anyone(Role.TECHNICIAN, at.dice))),
                 "donor");
-        String stage = at.vehicle().stage().orElseThrow();
-        work(stage, 0, 0.6).upTo(share);
-        if (share >= 1) {
-            sign(stage);
-        }
     }
 
     /** Onto a station of the line, the first one or the next. */

@@ -2,8 +2,7 @@ package wainbook.safety.stop;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.runtime.BlockingOperationControl;
-import io.quarkus.security.identity.SecurityIdentity;
-import jakarta.enterprise.context.RequestScoped;
+import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -16,15 +15,13 @@ import wainbook.process.Station;
 import wainbook.works.shift.WorksDay;
 
 /** Says on every page where work is stopped, to whoever is signed in. */
-@RequestScoped
+@ApplicationScoped
 public class StopsAnnounced implements Announcement {
 
-    private final SecurityIdentity identity;
     private final Releases releases;
     private final WorksDay day;
 
-    StopsAnnounced(SecurityIdentity identity, Releases releases, WorksDay day) {
-        this.identity = identity;
+    StopsAnnounced(Releases releases, WorksDay day) {
         this.releases = releases;
         this.day = day;
     }
@@ -32,7 +29,7 @@ public class StopsAnnounced implements Announcement {
     @Override
     public Optional<String> text() {
         // Who is turned away is told so on the thread that takes requests in, which must not wait for the database.
-        if (identity.isAnonymous() || !BlockingOperationControl.isBlockingAllowed()) {
+        if (!BlockingOperationControl.isBlockingAllowed()) {
             return Optional.empty();
         }
         List<StopRow> open = QuarkusTransaction.joiningExisting().call(StopRow::open);
@@ -44,6 +41,11 @@ public class StopsAnnounced implements Announcement {
                         open.stream()
                                 .map(row -> Words.of("safety.announcedOne", place(row), formats.clock(row.since)))
                                 .collect(Collectors.joining("; "))));
+    }
+
+    @Override
+    public boolean toStrangers() {
+        return false;
     }
 
     @Override

@@ -42,7 +42,7 @@ public class HelpPage {
 
     @GET
     public TemplateInstance form(String order) {
-        return StationPages.call(Filled.fresh(), order, HelpView.helps(), HelpView.open(order, known(order)));
+        return calls(Filled.fresh(), order);
     }
 
     /** Without a word on who is meant the team leader is: a call is not sent back over a field. */
@@ -63,7 +63,7 @@ public class HelpPage {
         return filled.answer(
                 calling.call(asked, signedIn.actor()),
                 HelpView.after(order, known(order)),
-                again -> StationPages.call(again, order, HelpView.helps(), HelpView.open(order, known(order))));
+                again -> calls(again, order));
     }
 
     @GET
@@ -93,6 +93,14 @@ public class HelpPage {
         view(order, call);
         return outcome -> filled.answer(
                 outcome, HelpCall.path(order, call), again -> StationPages.help(again, view(order, call)));
+    }
+
+    private TemplateInstance calls(Filled filled, String order) {
+        return StationPages.call(
+                filled,
+                order,
+                HelpView.helps(),
+                HelpView.open(order, known(order), signedIn.actor().who()));
     }
 
     private static Optional<String> words(Filled filled) {

@@ -16,12 +16,13 @@ import wainbook.station.help.HelpCall;
  */
 public record HelpView(String order, HelpCall call, String reader) {
 
-    /** An open call as a line on the station page. */
-    public record Line(String path, HelpCall call) {}
+    /** An open call as a line on the station page; who may come says so there and then. */
+    public record Line(String path, HelpCall call, boolean mayAnswer) {}
 
-    static List<Line> open(String order, History history) {
+    static List<Line> open(String order, History history, String reader) {
         return HelpCall.open(history).stream()
-                .map(call -> new Line(HelpCall.path(order, call.number()), call))
+                .map(call -> new HelpView(order, call, reader))
+                .map(view -> new Line(view.path(), view.call(), view.mayAnswer()))
                 .toList();
     }
 

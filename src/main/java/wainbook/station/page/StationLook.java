@@ -97,7 +97,7 @@ class StationLook {
                 InWords.of(history, moment.at(), moment.who(), new Formats(day.zone())),
                 bar.of(order, moment.at(), DeferredWork.from(history)),
                 inHand.flatMap(state -> taking.inHand(history, moment, state.key())),
-                HelpView.open(number, history),
+                HelpView.open(number, history, moment.who()),
                 zones.drawing(inHand, chosen.zone()),
                 PermitLook.open(history, moment.at(), day.zone()));
         return inHand.isEmpty() ? bare : withInstruments(bare, moment);

@@ -10,8 +10,8 @@
   say(navigator.onLine);
   addEventListener('online', () => say(true));
   addEventListener('offline', () => say(false));
-  for (const good of ['htmx:afterOnLoad', 'htmx:sseOpen', 'htmx:sseMessage']) addEventListener(good, () => say(true));
-  for (const bad of ['htmx:sendError', 'htmx:timeout', 'htmx:sseError']) addEventListener(bad, () => say(false));
+  for (const good of ['htmx:afterOnLoad', 'live:open']) addEventListener(good, () => say(true));
+  for (const bad of ['htmx:sendError', 'htmx:timeout', 'live:lost']) addEventListener(bad, () => say(false));
   // A form that came back with faults: the summary takes the focus.
   document.getElementById('faults')?.focus();
   addEventListener('htmx:afterSettle', () => document.getElementById('faults')?.focus());

@@ -180,7 +180,7 @@ class VehiclePageTest {
         assertThat(leader.send(path, form).statusCode()).isEqualTo(303);
         assertThat(leader.send(path, form).statusCode()).isEqualTo(303);
         assertThat(leader.page("/line"))
-                .contains(number, "working", "items are open", "hx-trigger=\"every 5s\"")
+                .contains(number, "working", "items are open", "data-live=\"/line/events\"")
                 .contains("starved");
         assertThat(leader.page("/line/stations")).contains(number).doesNotContain("<html");
         assertThat(leader.page(path)).contains("Not possible now", "The gate of stage strip is not signed");

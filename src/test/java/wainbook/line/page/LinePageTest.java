@@ -128,7 +128,7 @@ class LinePageTest {
     @Test
     void the_part_that_refreshes_keeps_an_id_at_every_link() {
         String part = Browsing.as(Cast.LINE_MANAGER).page("/line/stations");
-        assertThat(part).doesNotContain("<html").contains("hx-trigger=\"every 5s\"");
+        assertThat(part).doesNotContain("<html").contains("data-live=\"/line/events\"");
         assertThat(part.split("<a ")).hasSizeGreaterThan(5);
         assertThat(part.replaceAll("(?s)<a [^>]*\\bid=\"[^\"]+\"[^>]*>", "")).doesNotContain("<a ");
     }

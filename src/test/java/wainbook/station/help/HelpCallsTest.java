@@ -32,13 +32,16 @@ class HelpCallsTest {
         Response answer = technician.send("/orders/" + donor.number() + "/help", form);
         assertThat(answer.statusCode()).isEqualTo(303);
         assertThat(answer.header("Location")).endsWith("/station/" + donor.number());
-        assertThat(technician.page("/station/" + donor.number())).contains("Help called: maintenance", "Answer");
+        assertThat(technician.page("/station/" + donor.number())).contains("Help called: maintenance", "Settle");
 
         Browsing leader = Browsing.as(Cast.TEAM_LEADER);
         String call = "/orders/" + donor.number() + "/help/1";
         assertThat(technician.page(call)).doesNotContain("I am coming");
         assertThat(leader.page(call)).contains("I am coming", "nobody yet", "Tess Nichols");
-        assertThat(leader.send(call + "/answered", leader.form(call)).statusCode())
+        assertThat(leader.page("/station/" + donor.number()))
+                .contains("action=\"" + call + "/answered\"", "I am coming");
+        assertThat(leader.send(call + "/answered", leader.form("/station/" + donor.number()))
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(technician.page("/station/" + donor.number())).contains("Tom Leary comes");
         Map<String, Object> settled = leader.form(call);

@@ -1,0 +1,210 @@
+package wainbook.rehearsal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.QuarkusTestProfile;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import wainbook.act.Actor;
+import wainbook.gate.GateSaying.SignedOff;
+import wainbook.isolation.Isolation;
+import wainbook.isolation.State;
+import wainbook.ledger.Entry;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
+import wainbook.ledger.verification.Verify;
+import wainbook.line.page.LineLook;
+import wainbook.order.OrderSaying.Held;
+import wainbook.order.OrderSaying.HoldKind;
+import wainbook.order.OrderSaying.Moved;
+import wainbook.order.OrderSaying.Stops;
+import wainbook.order.WorkOrder;
+import wainbook.order.WorkOrder.Phase;
+import wainbook.order.WorkOrderRow;
+import wainbook.order.hold.Holding;
+import wainbook.rehearsal.time.DemoClock;
+import wainbook.rehearsal.time.Running;
+import wainbook.works.PersonRow;
+import wainbook.works.Role;
+import wainbook.works.shift.WorksDay;
+
+/** The demonstration's line through a shift, as fast as it goes: stopped on the way, and gone on with. */
+@QuarkusTest
+@TestProfile(PlayedShiftTest.LineAlone.class)
+class PlayedShiftTest {
+
+    /** The line in full work; nothing of its past. */
+    public static class LineAlone implements QuarkusTestProfile {
+        @Override
+        public Map<String, String> getConfigOverrides() {
+            try {
+                return Map.of(
+                        "wainbook.demo.folder",
+                        "demo-fleet",
+                        "wainbook.rehearsal",
+                        "true",
+                        "wainbook.rehearsal.handed-over",
+                        "0",
+                        "wainbook.rehearsal.behind",
+                        "false",
+                        "wainbook.data",
+                        Files.createTempDirectory(Path.of("target").toAbsolutePath(), "played-shift")
+                                .toString(),
+                        "quarkus.datasource.jdbc.url",
+                        "jdbc:h2:mem:played-shift;DB_CLOSE_DELAY=-1;DEFAULT_NULL_ORDERING=HIGH;LOCK_TIMEOUT=10000");
+            } catch (IOException unwritable) {
+                throw new UncheckedIOException(unwritable);
+            }
+        }
+    }
+
+    @Inject
+    Rehearsal rehearsal;
+
+    @Inject
+    DemoClock demo;
+
+    @Inject
+    Ledger ledger;
+
+    @Inject
+    Verify verify;
+
+    @Inject
+    LineLook look;
+
+    @Inject
+    WorksDay day;
+
+    @Inject
+    Holding holding;
+
+    @Inject
+    Clock clock;
+
+    private static final String WISH = "The operator wants to see it as it is";
+
+    private final Tally tally = new Tally();
+    private final List<Instant> shown = new ArrayList<>();
+
+    private List<Entry> since(Instant from) {
+        return ledger.subjects(Subject.Sort.WORK_ORDER).stream()
+                .flatMap(order -> ledger.history(order).entries().stream())
+                .filter(entry -> entry.moment().at().isAfter(from))
+                .toList();
+    }
+
+    private void played(Instant from, Instant until) {
+        new PlayedShift(rehearsal.present().orElseThrow(), tally)
+                .play(from, until, new Running(from, Double.POSITIVE_INFINITY, time -> {
+                    shown.add(time);
+                    demo.standing(time);
+                }));
+    }
+
+    @Test
+    void a_shift_goes_by_in_order_of_time_and_leaves_a_record_that_verifies() {
+        Instant from = demo.began().orElseThrow();
+        Instant end = day.shiftEnd(from).orElseThrow();
+        Instant broken = from.plus(Duration.ofMinutes(100));
+
+        played(from, broken);
+        List<Entry> before = since(from);
+        assertThat(before)
+                .hasSizeGreaterThan(50)
+                .allSatisfy(entry -> assertThat(entry.moment().at()).isBeforeOrEqualTo(broken));
+        int moves = tally.moves();
+        WorkOrderRow held = somebodyHoldsTheFirstVehicle();
+        played(broken, end);
+        List<Entry> all = since(from);
+
+        assertThat(shown).isSorted();
+        assertThat(all).extracting(entry -> entry.moment().at()).isSubsetOf(shown);
+        assertThat(all).as(String.valueOf(tally.leftOut())).hasSizeGreaterThan(2 * before.size());
+        assertThat(all.stream().filter(entry -> entry.saying() instanceof Moved))
+                .hasSizeGreaterThan(10);
+        assertThat(all.stream().filter(entry -> entry.saying() instanceof SignedOff))
+                .hasSizeGreaterThan(10);
+        assertThat(tally.moves()).isGreaterThan(moves);
+        assertThat(tally.leftOutInAll()).as(String.valueOf(tally.leftOut())).isLessThan(all.size() / 20);
+        assertThat(WorkOrder.of(ledger.history(Subject.workOrder(held.number)))
+                        .orElseThrow()
+                        .holds())
+                .as("what people hold is theirs to let go")
+                .extracting(Held::reason)
+                .contains(WISH);
+        assertThat(tally.leftOut())
+                .filteredOn(one -> one.place().equals(held.occupies))
+                .flatExtracting(Tally.LeftOut::reasons)
+                .isNotEmpty();
+        everyStationIsInOneState(end);
+        nobodysLockIsOnOverNight(end);
+        assertThat(verify.everything().findings()).isEmpty();
+    }
+
+    /** The one nearest the begin of the line, so that it stands in nobody's way. */
+    private WorkOrderRow somebodyHoldsTheFirstVehicle() {
+        WorkOrderRow order = QuarkusTransaction.requiringNew()
+                .call(() -> Stream.of("ST-1", "ST-2", "ST-3")
+                        .flatMap(station -> WorkOrderRow.occupant(station).stream())
+                        .findFirst()
+                        .orElseThrow());
+        String leader = QuarkusTransaction.requiringNew()
+                .call(() -> PersonRow.everybody().stream()
+                        .filter(row -> row.roleWords().contains(Role.lineManager))
+                        .findFirst()
+                        .orElseThrow()
+                        .number);
+        holding.hold(
+                        new Holding.ToHold(
+                                UUID.randomUUID(),
+                                order.number,
+                                HoldKind.OPERATOR_WISH,
+                                List.of(Stops.WORK, Stops.MOVE),
+                                WISH),
+                        Actor.of(leader, clock))
+                .fold(entry -> entry, reasons -> {
+                    throw new AssertionError(reasons.toString());
+                });
+        return order;
+    }
+
+    private void everyStationIsInOneState(Instant end) {
+        var line = look.at(end.minusSeconds(1));
+        var numbers = new ArrayList<String>();
+        line.rows().forEach(row -> {
+            assertThat(row.state()).isNotNull();
+            row.standing().ifPresent(standing -> numbers.add(standing.order().number()));
+        });
+        assertThat(numbers).doesNotHaveDuplicates().hasSizeGreaterThan(3);
+    }
+
+    private void nobodysLockIsOnOverNight(Instant end) {
+        List<String> onLine = QuarkusTransaction.requiringNew()
+                .call(() -> WorkOrderRow.inPhase(Phase.ON_LINE).stream()
+                        .map(row -> row.number)
+                        .toList());
+        assertThat(onLine)
+                .isNotEmpty()
+                .allSatisfy(number -> assertThat(Isolation.of(ledger.history(Subject.workOrder(number)))
+                                .at(end)
+                                .state())
+                        .as(number)
+                        .isIn(State.LIVE, State.VOID));
+    }
+}
