@@ -30,6 +30,9 @@ public class AskedPeriod {
                 .with("to", typed(to).orElse(last.toString()))
                 .with("kind", kind());
         form = checked(checked(form, "from", from, today), "to", to, today);
+        if (form.right() && first.isAfter(today)) {
+            return form.wrong("from", "line.measuresFuture");
+        }
         if (form.right() && first.isAfter(last)) {
             return form.wrong("to", "line.measuresBackwards");
         }
