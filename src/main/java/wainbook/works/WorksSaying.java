@@ -1,6 +1,7 @@
 package wainbook.works;
 
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -19,8 +20,32 @@ public sealed interface WorksSaying extends Saying {
     @Kind("works.named/1")
     record Named(String title, String zone) implements WorksSaying {}
 
-    /** The works' shifts, all of them; each set replaces the one before. */
+    /** A shift as it was said before shifts had places. */
+    record ShiftBefore(String title, int fromMinute, int toMinute, List<DayOfWeek> weekdays) {
+        public ShiftBefore {
+            weekdays = List.copyOf(weekdays);
+        }
+
+        Shift newer() {
+            return Shift.everywhere(title, fromMinute, toMinute, weekdays);
+        }
+    }
+
+    /** As it was said before shifts had places: each is one of the whole works. */
     @Kind("works.shiftsSet/1")
+    record ShiftsSetBefore(List<ShiftBefore> shifts) implements WorksSaying, Superseded {
+        public ShiftsSetBefore {
+            shifts = List.copyOf(shifts);
+        }
+
+        @Override
+        public ShiftsSet newer() {
+            return new ShiftsSet(shifts.stream().map(ShiftBefore::newer).toList());
+        }
+    }
+
+    /** The works' shifts, all of them; each set replaces the one before. */
+    @Kind("works.shiftsSet/2")
     record ShiftsSet(List<Shift> shifts) implements WorksSaying {
         public ShiftsSet {
             shifts = List.copyOf(shifts);

@@ -31,13 +31,13 @@ class WorkingTimeTest {
 
     /** 465 working minutes a day. */
     private static final Shifts DAYS = new Shifts(
-            List.of(new Shift("Day", 7 * 60, 15 * 60 + 30, WORKDAYS)),
+            List.of(Shift.everywhere("Day", 7 * 60, 15 * 60 + 30, WORKDAYS)),
             BREAKS,
             Set.of(LocalDate.parse("2026-12-25")),
             BERLIN);
 
     private static final Shifts NIGHTS = new Shifts(
-            List.of(new Shift("Night", 22 * 60, 6 * 60, List.of(DayOfWeek.values()))),
+            List.of(Shift.everywhere("Night", 22 * 60, 6 * 60, List.of(DayOfWeek.values()))),
             List.of(pause("23:55", "00:15"), pause("04:00", "04:25")),
             Set.of(),
             BERLIN);
@@ -87,7 +87,8 @@ class WorkingTimeTest {
     /** A late shift from 12:15 has no part in a break from 12:00 to 12:30. */
     @Test
     void a_break_is_cut_only_from_shifts_that_contain_it_whole() {
-        var late = new Shifts(List.of(new Shift("Late", 12 * 60 + 15, 15 * 60, WORKDAYS)), BREAKS, Set.of(), BERLIN);
+        var late = new Shifts(
+                List.of(Shift.everywhere("Late", 12 * 60 + 15, 15 * 60, WORKDAYS)), BREAKS, Set.of(), BERLIN);
         assertThat(late.workingMinutes(at("2026-11-25T00:00"), at("2026-11-26T00:00")))
                 .isEqualTo(165);
         assertThat(DAYS.endOf(at("2026-11-25T12:10"))).contains(at("2026-11-25T15:30"));
@@ -97,7 +98,7 @@ class WorkingTimeTest {
     void no_work_takes_no_time_even_off_shift_and_work_that_never_comes_is_said_to_be_never() {
         Instant sunday = at("2026-11-29T10:00");
         assertThat(DAYS.after(sunday, Duration.ZERO)).contains(sunday);
-        var never = new Shifts(List.of(new Shift("None", 0, 60, List.of())), BERLIN);
+        var never = new Shifts(List.of(Shift.everywhere("None", 0, 60, List.of())), BERLIN);
         assertThat(never.after(sunday, Duration.ofMinutes(1))).isEmpty();
     }
 

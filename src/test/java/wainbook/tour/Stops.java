@@ -134,6 +134,7 @@ final class Stops {
         put("/people/{number}", "/people/W-1001", "/people/" + StageSetting.LONG_PERSON);
         put("/setup/passwords/{person}", "/setup/passwords/W-1001");
         put("/forecast", "/forecast", "/forecast?by=line");
+        put("/line/over-time/{order}", "/line/over-time/WB-0194");
         put("/trace", "/trace", "/trace?q=" + vin());
         containments();
         put("/permits/{vehicle}/{number}", "/permits/_works/1", "/permits/" + at("driveline") + "/1");

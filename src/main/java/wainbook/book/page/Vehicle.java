@@ -144,6 +144,15 @@ public record Vehicle(
         return order.at().isPresent();
     }
 
+    /** A donor that was rejected never comes onto the line. */
+    public boolean hasWay() {
+        return order.phase() != WorkOrder.Phase.DONOR_REJECTED;
+    }
+
+    public String overTime() {
+        return "/line/over-time/" + order.number();
+    }
+
     /** Sources of voltage that the work brought aboard. */
     public String aboard() {
         return String.join(", ", power.isolation().aboard());

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import wainbook.gate.past.VehicleWay;
 import wainbook.ledger.History;
+import wainbook.works.shift.Shifts;
 
 /** When a vehicle was kept from work and is no longer: holds that were released, stays in a bay that ended. */
 record Away(List<Spell> holds, List<Spell> bays) {
@@ -15,6 +16,25 @@ record Away(List<Spell> holds, List<Spell> bays) {
     /** Counts working minutes between two times. */
     interface WorkingMinutes {
         long between(Instant from, Instant to);
+
+        /** Those of the shifts that work at one place. */
+        default WorkingMinutes at(String place) {
+            return this;
+        }
+
+        static WorkingMinutes of(Shifts shifts) {
+            return new WorkingMinutes() {
+                @Override
+                public long between(Instant from, Instant to) {
+                    return shifts.workingMinutes(from, to);
+                }
+
+                @Override
+                public WorkingMinutes at(String place) {
+                    return of(shifts.at(place));
+                }
+            };
+        }
     }
 
     /** @param stopsWork nothing was done meanwhile */

@@ -19,14 +19,29 @@ public record Calendar(Shifts shifts, Instant now) {
     private static final double SECONDS = 60;
     private static final long QUARTER_S = 15 * 60L;
 
+    /** Of the whole works. */
     WorkingTime working() {
-        return WorkingTime.of(shifts.working(now, end()).stream()
+        return working(shifts);
+    }
+
+    /** Of the shifts that work at one of these stations. */
+    WorkingTime working(List<String> stations) {
+        return working(shifts.at(stations));
+    }
+
+    private WorkingTime working(Shifts some) {
+        return WorkingTime.of(some.working(now, end()).stream()
                 .map(span -> new Interval(minute(span.from()), minute(span.to())))
                 .toList());
     }
 
     public Instant end() {
         return now.plus(Duration.ofDays(DAYS_AHEAD));
+    }
+
+    /** To the second; what lies beyond the calendar at its end. */
+    public Instant at(double minute) {
+        return Double.isFinite(minute) ? now.plusSeconds(Math.round(minute * SECONDS)) : end();
     }
 
     double minute(Instant at) {

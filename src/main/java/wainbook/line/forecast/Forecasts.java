@@ -13,6 +13,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.ledger.Subject.Sort;
 import wainbook.line.OnTheLine;
+import wainbook.line.forecast.Away.WorkingMinutes;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
@@ -72,8 +73,8 @@ public class Forecasts {
 
     private TheLineNow lineNow(Instant now) {
         Shifts shifts = day.shifts();
-        var line = new OnTheLine(ledger, releases, workplace, bar, station -> shifts, now);
-        var muster = new Muster(ledger, releases, line, shifts::workingMinutes);
+        var line = new OnTheLine(ledger, releases, workplace, bar, shifts::at, now);
+        var muster = new Muster(ledger, releases, line, WorkingMinutes.of(shifts));
         List<OnHand> vehicles = muster.vehicles();
         return new TheLineNow(new Calendar(shifts, now), past(shifts), muster.posts(vehicles), vehicles);
     }
@@ -94,7 +95,7 @@ public class Forecasts {
 
     private VehiclePast read(WorkOrderRow row, Shifts shifts) {
         return VehiclePast.of(
-                ledger.history(Subject.workOrder(row.number)), shifts::workingMinutes, this::plannedMinutes);
+                ledger.history(Subject.workOrder(row.number)), WorkingMinutes.of(shifts), this::plannedMinutes);
     }
 
     private int plannedMinutes(Binding bound) {

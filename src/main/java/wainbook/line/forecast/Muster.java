@@ -27,6 +27,7 @@ import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.process.Releases;
 import wainbook.process.Route;
+import wainbook.process.Station;
 import wainbook.process.sheet.CheckSheet;
 
 /** Reads from the record which vehicles are still to be finished, how far they are, and which stages they pass. */
@@ -48,7 +49,9 @@ record Muster(Ledger ledger, Releases releases, OnTheLine line, WorkingMinutes m
                 .map(stage -> new TheLineNow.Post(
                         stage.code(),
                         stage.title(),
-                        releases.stationsOf(stage.code()).size()))
+                        releases.stationsOf(stage.code()).stream()
+                                .map(Station::code)
+                                .toList()))
                 .toList();
     }
 
@@ -67,9 +70,12 @@ record Muster(Ledger ledger, Releases releases, OnTheLine line, WorkingMinutes m
         Instant came = order.since().orElse(line.now());
         Situation here = line.situation(history, order);
         Doing doing = doing(order, here);
+        WorkingMinutes there = doing == Doing.BAY
+                ? minutes
+                : order.at().map(at -> minutes.at(at.place())).orElse(minutes);
         double elapsed = doing == Doing.UNSIGNED
-                ? minutes.between(lastEvidence(here).orElse(came), line.now())
-                : away.present(came, line.now(), minutes) - openHoldMinutes(history, order, came);
+                ? there.between(lastEvidence(here).orElse(came), line.now())
+                : away.present(came, line.now(), there) - openHoldMinutes(history, order, came, there);
         return new OnHand(
                 order.number(),
                 order.ordered().vehicleKind(),
@@ -136,13 +142,13 @@ record Muster(Ledger ledger, Releases releases, OnTheLine line, WorkingMinutes m
     }
 
     /** Nothing has been done since the first hold that stops work and still stands. */
-    private double openHoldMinutes(History history, WorkOrder order, Instant came) {
+    private double openHoldMinutes(History history, WorkOrder order, Instant came, WorkingMinutes there) {
         Predicate<Entry> stopsWork = entry -> ((Held) entry.saying()).stops().contains(Stops.WORK);
         return open(history, order)
                 .filter(stopsWork)
                 .map(entry -> entry.moment().at())
                 .map(at -> at.isBefore(came) ? came : at)
-                .map(at -> (double) minutes.between(at, line.now()))
+                .map(at -> (double) there.between(at, line.now()))
                 .max(Comparator.naturalOrder())
                 .orElse(0.0);
     }

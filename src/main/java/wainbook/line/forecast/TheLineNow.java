@@ -24,7 +24,11 @@ import wainbook.engineering.flow.history.Basis;
 public record TheLineNow(Calendar calendar, PastTimes past, List<Post> posts, List<OnHand> vehicles) {
 
     /** A stage of the line with its stations side by side. */
-    public record Post(String stage, String title, int stations) {}
+    public record Post(String stage, String title, List<String> stations) {
+        public Post {
+            stations = List.copyOf(stations);
+        }
+    }
 
     public TheLineNow {
         posts = List.copyOf(posts);
@@ -53,10 +57,9 @@ public record TheLineNow(Calendar calendar, PastTimes past, List<Post> posts, Li
     }
 
     public Line line() {
-        WorkingTime working = calendar.working();
         return new Line(
-                working,
-                posts.stream().map(post -> stage(post, working)).toList(),
+                calendar.working(),
+                posts.stream().map(this::stage).toList(),
                 vehicles.stream().map(this::vehicle).toList(),
                 List.of());
     }
@@ -76,13 +79,14 @@ public record TheLineNow(Calendar calendar, PastTimes past, List<Post> posts, Li
     }
 
     /** More vehicles than stations can stand at a stage after its stations were set anew. */
-    private Stage stage(Post post, WorkingTime working) {
+    private Stage stage(Post post) {
+        WorkingTime working = calendar.working(post.stations());
         int there = (int) vehicles.stream()
                 .filter(one -> one.doing().onLine())
                 .filter(one -> one.stage().filter(post.stage()::equals).isPresent())
                 .count();
         return Stage.of(post.stage(), working)
-                .withStations(Math.max(1, Math.max(there, post.stations())))
+                .withStations(Math.max(1, Math.max(there, post.stations().size())))
                 .withSignature(working, past.signature(post.stage()))
                 .withRefusal(past.refusal(post.stage()), past.again());
     }

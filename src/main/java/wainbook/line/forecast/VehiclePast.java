@@ -74,6 +74,15 @@ record VehiclePast(List<PastVisit> visits, List<Double> holdMinutes, List<Double
             return new ArrayList<>(visits.values());
         }
 
+        /** Those of the station where it first stood at the stage. */
+        private WorkingMinutes there(String stage) {
+            return way.onLine()
+                    .filter(stay -> stay.stage().equals(Optional.of(stage)))
+                    .findFirst()
+                    .map(stay -> minutes.at(stay.place()))
+                    .orElse(minutes);
+        }
+
         /** Whether the gate is looked at for the first time. */
         private boolean looked(Answer answer) {
             String stage = answer.stage();
@@ -83,7 +92,7 @@ record VehiclePast(List<PastVisit> visits, List<Double> holdMinutes, List<Double
                 return false;
             }
             Instant done = answer.evidence().get();
-            double work = away.present(from.get(), done, minutes);
+            double work = away.present(from.get(), done, there(stage));
             int sheet = planned.applyAsInt(binding);
             if (work > 0 && sheet > 0) {
                 visits.put(
@@ -94,7 +103,7 @@ record VehiclePast(List<PastVisit> visits, List<Double> holdMinutes, List<Double
                                 stage,
                                 work,
                                 sheet,
-                                away.present(done, answer.at(), minutes),
+                                away.present(done, answer.at(), there(stage)),
                                 !answer.signed(),
                                 OptionalDouble.empty()));
             }
@@ -105,8 +114,8 @@ record VehiclePast(List<PastVisit> visits, List<Double> holdMinutes, List<Double
             String stage = answer.stage();
             Instant from = refused.remove(stage);
             Optional<Instant> last = answer.evidence().filter(at -> from != null && at.isAfter(from));
-            last.ifPresent(until ->
-                    visits.computeIfPresent(stage, (key, visit) -> visit.again(away.present(from, until, minutes))));
+            last.ifPresent(until -> visits.computeIfPresent(
+                    stage, (key, visit) -> visit.again(away.present(from, until, there(stage)))));
         }
     }
 }

@@ -20,7 +20,7 @@ import wainbook.works.shift.Shifts;
  * What the record has of the line over a period. Hours and takt are those in force today: what they were then is not looked up.
  *
  * @param hours the shifts of a station, by its code
- * @param shifts of the works
+ * @param shifts in which any station of the line works
  * @param stops of work at places
  */
 record LinePast(
@@ -39,7 +39,7 @@ record LinePast(
         stops = List.copyOf(stops);
     }
 
-    /** The clock of the works, from before anything that the period knows of. */
+    /** The clock of the line, which runs while any station works, from before anything that the period knows of. */
     Hours works() {
         return Hours.of(shifts, earliest(), period.end());
     }

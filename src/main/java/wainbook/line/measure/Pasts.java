@@ -20,6 +20,7 @@ import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.order.page.OrderBar;
 import wainbook.process.Releases;
+import wainbook.process.Station;
 import wainbook.safety.stop.Stops;
 import wainbook.station.work.Workplace;
 import wainbook.works.shift.Shifts;
@@ -65,12 +66,13 @@ public class Pasts {
 
     private LinePast past(Period period, Instant now) {
         Shifts shifts = day.shifts();
-        var line = new OnTheLine(ledger, releases, workplace, bar, station -> shifts, now);
+        Layout layout = Layout.of(releases);
+        var line = new OnTheLine(ledger, releases, workplace, bar, shifts::at, now);
         return new LinePast(
                 period,
-                Layout.of(releases),
-                station -> shifts,
-                shifts,
+                layout,
+                shifts::at,
+                shifts.at(layout.stations().stream().map(Station::code).toList()),
                 day.taktMinutes(),
                 WorkOrderRow.onLineBetween(period.begin(), period.end()).stream()
                         .map(row -> gathered(row, shifts, line))

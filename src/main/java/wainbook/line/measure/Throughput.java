@@ -10,7 +10,7 @@ import wainbook.engineering.flow.status.StationPast.Span;
 import wainbook.gate.past.VehicleWay;
 
 /**
- * What left the line in a period, how long it had been on it, and what is on it at the end. All times are working minutes of the works.
+ * What left the line in a period, how long it had been on it, and what is on it at the end. All times are working minutes of the line.
  *
  * @param workingMinutes of the period
  * @param finished the vehicles that left as finished, the first to leave first

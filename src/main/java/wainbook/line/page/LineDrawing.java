@@ -70,7 +70,9 @@ record LineDrawing(OnTheLine line, Ledger ledger, Releases releases, WorksDay da
         List<LineNow.Off> bays = bays();
         long off = bays.size()
                 + yard.stream().mapToLong(group -> group.rows().size()).sum();
-        return new LineNow(head(shifts, here.size() + off), rows, FirstThings.of(here, waiting), bays, yard);
+        List<String> stations = rows.stream().map(row -> row.station().code()).toList();
+        return new LineNow(
+                head(shifts.at(stations), here.size() + off), rows, FirstThings.of(here, waiting), bays, yard);
     }
 
     /** Why nothing stands at a station: work may be stopped there before it is asked what comes next. */

@@ -17,7 +17,6 @@ import wainbook.page.RouteBar;
 import wainbook.process.Releases;
 import wainbook.station.DeferredWork;
 import wainbook.station.work.Workplace;
-import wainbook.works.shift.Shifts;
 import wainbook.works.shift.WorksDay;
 
 /** The line at one moment, read from the record. */
@@ -59,8 +58,7 @@ public class LineLook {
     }
 
     private OnTheLine onTheLine(Instant now) {
-        Shifts shifts = day.shifts();
-        return new OnTheLine(ledger, releases, workplace, bar, station -> shifts, now);
+        return new OnTheLine(ledger, releases, workplace, bar, day.shifts()::at, now);
     }
 
     private Standing standing(OnTheLine line, Situation here) {

@@ -41,11 +41,13 @@ public class WallPage {
     }
 
     private Wall at(Instant now) {
-        Shifts shifts = day.shifts();
+        LineNow line = look.at(now);
+        Shifts shifts = day.shifts()
+                .at(line.rows().stream().map(row -> row.station().code()).toList());
         long worked = shifts.workingMinutes(day.beginOfDay(now), now);
         Optional<Integer> takt = day.taktMinutes();
         return new Wall(
-                look.at(now),
+                line,
                 new Formats(day.zone()),
                 takt.filter(minutes -> shifts.working(now)).map(minutes -> minutes - worked % minutes),
                 takt.map(minutes -> worked / minutes));

@@ -15,6 +15,7 @@ import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.sheet.CheckSheet;
+import wainbook.works.shift.Shifts;
 import wainbook.works.shift.WorksDay;
 
 /**
@@ -72,9 +73,10 @@ public class OrderBar {
                         .orElse(1));
     }
 
-    /** Working minutes since the vehicle came to where it is. */
+    /** Working minutes, of the shifts that work there, since the vehicle came to where it is. */
     public long elapsedMin(WorkOrder order, Instant now) {
-        return order.since().map(since -> day.workingMinutes(since, now)).orElse(0L);
+        Shifts shifts = order.at().map(at -> day.shifts().at(at.place())).orElseGet(day::shifts);
+        return order.since().map(since -> shifts.workingMinutes(since, now)).orElse(0L);
     }
 
     private double plannedMin(WorkOrder order, String stage) {

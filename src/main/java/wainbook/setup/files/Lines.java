@@ -42,15 +42,16 @@ public final class Lines {
         }
     }
 
-    /** A shift with local times such as 06:00. */
-    public record ShiftLine(String title, String from, String to, List<DayOfWeek> weekdays) {
+    /** A shift with local times such as 06:00; without places it is one of the whole works. */
+    public record ShiftLine(String title, String from, String to, List<DayOfWeek> weekdays, List<String> places) {
 
         public Shift shift() {
-            return new Shift(title, minute(from), minute(to), weekdays);
+            return new Shift(title, minute(from), minute(to), weekdays, places);
         }
 
         public static ShiftLine of(Shift shift) {
-            return new ShiftLine(shift.title(), time(shift.fromMinute()), time(shift.toMinute()), shift.weekdays());
+            return new ShiftLine(
+                    shift.title(), time(shift.fromMinute()), time(shift.toMinute()), shift.weekdays(), shift.places());
         }
 
         private static String time(int minute) {

@@ -68,7 +68,7 @@ public final class WorksFolder {
         plans.forEach(plan -> new PlanChecks(plan, faults).run());
         new OutlineChecks(outlines, routes, sheets, faults).run();
         new LockChecks(locks, numbers, faults).run();
-        works.ifPresent(read -> new DayChecks(read, faults).run());
+        works.ifPresent(read -> new DayChecks(read, Located.values(stations), faults).run());
 
         if (!faults.isEmpty()) {
             return new Found.Faulty(faults);

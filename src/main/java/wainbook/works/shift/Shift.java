@@ -9,8 +9,9 @@ import java.util.List;
  * @param fromMinute of the day, 0 to 1439
  * @param toMinute of the day; at or before {@code fromMinute} it is that of the next day
  * @param weekdays on which it begins
+ * @param places codes of the places that it works at; none means the whole works
  */
-public record Shift(String title, int fromMinute, int toMinute, List<DayOfWeek> weekdays) {
+public record Shift(String title, int fromMinute, int toMinute, List<DayOfWeek> weekdays, List<String> places) {
 
     private static final int DAY_MINUTES = 24 * 60;
 
@@ -23,6 +24,16 @@ public record Shift(String title, int fromMinute, int toMinute, List<DayOfWeek> 
                     + fromMinute + " to " + toMinute);
         }
         weekdays = List.copyOf(weekdays);
+        places = List.copyOf(places);
+    }
+
+    /** A shift of the whole works. */
+    public static Shift everywhere(String title, int fromMinute, int toMinute, List<DayOfWeek> weekdays) {
+        return new Shift(title, fromMinute, toMinute, weekdays, List.of());
+    }
+
+    boolean worksAt(String place) {
+        return places.isEmpty() || places.contains(place);
     }
 
     boolean endsNextDay() {

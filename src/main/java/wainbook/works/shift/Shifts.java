@@ -43,6 +43,18 @@ public record Shifts(List<Shift> shifts, List<Break> breaks, Set<LocalDate> holi
 
     private record Run(LocalDate begun, Span span) {}
 
+    public Shifts at(String place) {
+        return at(List.of(place));
+    }
+
+    /** The shifts that work at one of these places; those of the whole works where none does: somebody comes when it is needed. */
+    public Shifts at(List<String> places) {
+        List<Shift> here = shifts.stream()
+                .filter(shift -> places.stream().anyMatch(shift::worksAt))
+                .toList();
+        return here.isEmpty() ? this : new Shifts(here, breaks, holidays, zone);
+    }
+
     /** When the shift that runs at this time ends; the later one where two overlap. Empty off shift. */
     public Optional<Instant> endOf(Instant time) {
         return running(time).map(Span::to);

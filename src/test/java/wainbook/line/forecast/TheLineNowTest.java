@@ -10,6 +10,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import wainbook.engineering.flow.forecast.model.Hold;
 import wainbook.engineering.flow.forecast.model.Line;
@@ -29,10 +30,11 @@ class TheLineNowTest {
     private static final Instant NOW = Instant.parse("2026-03-02T10:00:00Z");
 
     private static final LocalDate FRIDAY = LocalDate.of(2026, 3, 6);
-    private static final List<Post> POSTS = List.of(new Post("strip", "Strip", 2), new Post("fit", "Fit", 1));
+    private static final List<Post> POSTS =
+            List.of(new Post("strip", "Strip", List.of("S-1", "S-2")), new Post("fit", "Fit", List.of("F-1")));
 
     private static final Shifts SHIFTS = new Shifts(
-            List.of(new Shift(
+            List.of(Shift.everywhere(
                     "Early",
                     6 * 60,
                     14 * 60,
@@ -58,6 +60,20 @@ class TheLineNowTest {
         assertThat(line.vehicles())
                 .extracting(OnHand::order)
                 .containsExactly("fits", "stripped", "strips", "bay", "survey", "late donor", "ordered");
+    }
+
+    @Test
+    void a_shift_of_the_bay_does_not_work_at_the_line() {
+        var late = new Shift("Late", 14 * 60, 22 * 60, List.of(DayOfWeek.values()), List.of("BAY"));
+        var shifts = new Shifts(
+                Stream.concat(SHIFTS.shifts().stream(), Stream.of(late)).toList(), LONDON);
+        var line = new TheLineNow(new Calendar(shifts, NOW), new PastTimes(List.of()), POSTS, List.of()).line();
+        double eveningMinute = 6 * 60;
+
+        assertThat(line.stages())
+                .allSatisfy(
+                        stage -> assertThat(stage.working().next(eveningMinute)).isEqualTo(20 * 60));
+        assertThat(line.working().next(eveningMinute)).isEqualTo(eveningMinute);
     }
 
     @Test

@@ -36,7 +36,8 @@ class HoursTest {
     @Test
     void a_night_in_which_clocks_change_is_shorter_or_longer() {
         var night = new Shifts(
-                List.of(new Shift("night", 22 * 60, 6 * 60, List.of(DayOfWeek.values()))), ZoneId.of("Europe/Berlin"));
+                List.of(Shift.everywhere("night", 22 * 60, 6 * 60, List.of(DayOfWeek.values()))),
+                ZoneId.of("Europe/Berlin"));
 
         assertThat(millis(night, "2026-03-28T12:00:00Z", "2026-03-29T12:00:00Z"))
                 .isEqualTo(7 * 3_600_000L);

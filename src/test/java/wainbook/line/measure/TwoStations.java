@@ -29,7 +29,7 @@ final class TwoStations {
 
     /** 07:00 to 15:30 on weekdays with a break of half an hour; a holiday on the Tuesday. */
     static final Shifts DAY = new Shifts(
-            List.of(new Shift(
+            List.of(Shift.everywhere(
                     "day", 7 * 60, 15 * 60 + 30, List.of(DayOfWeek.values()).subList(0, 5))),
             List.of(new Break(12 * 60, 12 * 60 + 30)),
             Set.of(LocalDate.of(2026, 3, 3)),

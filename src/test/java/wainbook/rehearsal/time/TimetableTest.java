@@ -16,7 +16,7 @@ class TimetableTest {
     private static final List<DayOfWeek> WEEK =
             List.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.WEDNESDAY, DayOfWeek.THURSDAY, DayOfWeek.FRIDAY);
     private static final List<Shift> SHIFTS =
-            List.of(new Shift("Day", 390, 900, WEEK), new Shift("Late", 900, 1350, WEEK));
+            List.of(Shift.everywhere("Day", 390, 900, WEEK), Shift.everywhere("Late", 900, 1350, WEEK));
 
     private static Timetable on(String now) {
         return Timetable.of(SHIFTS, LONDON, Instant.parse(now));

@@ -104,6 +104,7 @@ class WorksFolderTest {
                 "joints.csv | roof frame,A, | roof frame,D, | joints.csv:4:3 (joint_class) setup.wrongValue",
                 "routes.yaml | `FIT-BUS12` | `FIT` | routes.yaml:8:40 (check_sheet) setup.unknownCode",
                 "routes.yaml | title: | titel: | routes.yaml:3:10 (titel) setup.unknownField",
+                "works.yaml | saturday, sunday] } | saturday, sunday], places: [LIFT] } | works.yaml:9:136 setup.unknownCode",
                 "works.yaml | code: | code: 'A'\\ncode: | works.yaml:3:1 (code) setup.fieldTwice",
                 "isolation-plans/bus-12m.yaml | source: \"PACK-2\" | source: \"PACK-1\" | isolation-plans/bus-12m.yaml:42:3 (points) setup.sourceUnproved",
                 "isolation-plans/bus-12m.yaml | wait_minutes: 10 | wait_minutes: ten | isolation-plans/bus-12m.yaml:6:15 (wait_minutes) setup.wrongValue",

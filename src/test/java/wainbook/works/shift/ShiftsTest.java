@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 class ShiftsTest {
 
     private static final List<DayOfWeek> EVERY_DAY = List.of(DayOfWeek.values());
-    private static final Shift EARLY = new Shift("Early", 6 * 60, 14 * 60, EVERY_DAY);
-    private static final Shift NIGHT = new Shift("Night", 22 * 60, 6 * 60, EVERY_DAY);
+    private static final Shift EARLY = Shift.everywhere("Early", 6 * 60, 14 * 60, EVERY_DAY);
+    private static final Shift NIGHT = Shift.everywhere("Night", 22 * 60, 6 * 60, EVERY_DAY);
     private static final ZoneId LONDON = ZoneId.of("Europe/London");
 
     private static Instant at(String time) {
@@ -36,7 +36,7 @@ class ShiftsTest {
 
     @Test
     void a_night_shift_belongs_to_the_day_it_begins_on() {
-        var sundayNight = new Shift("Night", 22 * 60, 6 * 60, List.of(DayOfWeek.SUNDAY));
+        var sundayNight = Shift.everywhere("Night", 22 * 60, 6 * 60, List.of(DayOfWeek.SUNDAY));
         var shifts = new Shifts(List.of(sundayNight), LONDON);
         assertThat(shifts.endOf(at("2026-01-05T03:00:00Z"))).contains(at("2026-01-05T06:00:00Z"));
         assertThat(shifts.endOf(at("2026-01-05T23:00:00Z"))).isEmpty();
@@ -54,12 +54,32 @@ class ShiftsTest {
 
     @Test
     void where_two_shifts_overlap_the_later_end_counts() {
-        var late = new Shift("Late", 13 * 60, 22 * 60, EVERY_DAY);
+        var late = Shift.everywhere("Late", 13 * 60, 22 * 60, EVERY_DAY);
         assertThat(new Shifts(List.of(EARLY, late), LONDON).endOf(at("2026-01-05T13:30:00Z")))
                 .contains(at("2026-01-05T22:00:00Z"));
     }
 
-    private static final Shift DAY = new Shift(
+    @Test
+    void a_shift_with_places_works_there_and_nowhere_else() {
+        var late = new Shift("Late", 14 * 60, 22 * 60, EVERY_DAY, List.of("BAY"));
+        var shifts = new Shifts(List.of(EARLY, late), LONDON);
+        Instant evening = at("2026-01-05T18:00:00Z");
+
+        assertThat(shifts.working(evening)).isTrue();
+        assertThat(shifts.at("BAY").working(evening)).isTrue();
+        assertThat(shifts.at("LIFT").working(evening)).isFalse();
+        assertThat(shifts.at("LIFT").working(at("2026-01-05T08:00:00Z"))).isTrue();
+        assertThat(shifts.at(List.of("LIFT", "BAY")).working(evening)).isTrue();
+    }
+
+    @Test
+    void a_place_at_which_no_shift_works_has_those_of_the_whole_works() {
+        var elsewhere = new Shift("Late", 14 * 60, 22 * 60, EVERY_DAY, List.of("BAY"));
+        var shifts = new Shifts(List.of(elsewhere), LONDON);
+        assertThat(shifts.at("LIFT")).isEqualTo(shifts);
+    }
+
+    private static final Shift DAY = Shift.everywhere(
             "Day",
             7 * 60,
             15 * 60,
@@ -87,8 +107,8 @@ class ShiftsTest {
 
     @Test
     void a_minute_of_two_shifts_counts_once() {
-        var within = new Shift("Short", 9 * 60, 10 * 60, EVERY_DAY);
-        var overlapping = new Shift("Late", 14 * 60, 17 * 60, EVERY_DAY);
+        var within = Shift.everywhere("Short", 9 * 60, 10 * 60, EVERY_DAY);
+        var overlapping = Shift.everywhere("Late", 14 * 60, 17 * 60, EVERY_DAY);
         assertThat(minutes(List.of(overlapping, within, DAY), "2026-01-05T00:00:00Z", "2026-01-06T00:00:00Z"))
                 .isEqualTo(10 * 60);
     }
@@ -121,7 +141,7 @@ class ShiftsTest {
 
     @Test
     void a_shift_that_begins_in_the_hour_that_is_left_out_begins_after_it() {
-        var inTheGap = new Shift("Gap", 60 + 30, 4 * 60, EVERY_DAY);
+        var inTheGap = Shift.everywhere("Gap", 60 + 30, 4 * 60, EVERY_DAY);
         assertThat(minutes(List.of(inTheGap), "2026-03-29T00:00:00Z", "2026-03-29T12:00:00Z"))
                 .isEqualTo(90);
     }

@@ -8,6 +8,7 @@ import wainbook.engineering.flow.forecast.Finish;
 import wainbook.line.forecast.Calendar;
 import wainbook.line.forecast.LineForecast;
 import wainbook.line.forecast.LineForecast.Of;
+import wainbook.line.forecast.OddsInWords;
 import wainbook.line.forecast.OnHand;
 import wainbook.line.forecast.PastTimes;
 import wainbook.line.forecast.StageLook;

@@ -36,7 +36,7 @@ import wainbook.works.shift.WorksDay;
 public class MeasuresApi {
 
     /**
-     * Times are working minutes of the works, but those at stations and of calls, which are minutes of the clock.
+     * Times are working minutes of the line, but those at stations and of calls, which are minutes of the clock.
      *
      * @param end to where the period is known: its last day, or now
      * @param lost minutes that stations waited, by cause

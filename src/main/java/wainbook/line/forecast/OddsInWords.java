@@ -1,10 +1,10 @@
-package wainbook.line.forecast.page;
+package wainbook.line.forecast;
 
 import java.util.Locale;
 import wainbook.page.Words;
 
 /** Odds as a reader sees them: never 0 or 100 %, since draws make nothing certain. */
-final class OddsInWords {
+public final class OddsInWords {
 
     private static final double LEAST = 0.001;
     private static final double FINE = 0.01;
@@ -12,7 +12,7 @@ final class OddsInWords {
     private OddsInWords() {}
 
     /** @param share from 0 to 1 */
-    static String of(double share) {
+    public static String of(double share) {
         if (share < LEAST) {
             return Words.of("line.forecastBelow", percent(LEAST, 1));
         }

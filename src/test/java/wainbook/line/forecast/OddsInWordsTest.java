@@ -1,4 +1,4 @@
-package wainbook.line.forecast.page;
+package wainbook.line.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
