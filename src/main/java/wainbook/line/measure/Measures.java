@@ -44,6 +44,8 @@ public record Measures(
         Optional<LineBalance> balance,
         List<HelpTimes> calls) {
 
+    private static final double MILLIS_A_MINUTE = 60_000;
+
     public Measures {
         stations = List.copyOf(stations);
         lost = List.copyOf(lost);
@@ -165,21 +167,20 @@ public record Measures(
 
     /** Of all stations together. */
     public OptionalDouble indicator(Indicator indicator) {
-        double onTheLine = throughput.little().numberMillis() / 60_000.0;
         return indicator.of(
-                StationTimes.elements(stations, kind.isEmpty() ? onTheLine : Double.NaN),
+                elements(),
                 new Indicator.Quantities(
                         throughput.finished().size(),
                         throughput.finished().size(),
                         0,
                         yield.passages().size(),
-                        (int) yield.passages().stream()
-                                .filter(Passage::firstPass)
-                                .count()));
+                        (int) yield.passages().stream().filter(Passage::firstPass).count()));
     }
 
+    /** Stations work for all kinds, so that the time of one kind on the line stands beside nothing and is left out. */
     public Indicator.Minutes elements() {
-        return StationTimes.elements(stations, throughput.little().numberMillis() / 60_000.0);
+        double onTheLine = throughput.little().numberMillis() / MILLIS_A_MINUTE;
+        return StationTimes.elements(stations, kind.isEmpty() ? onTheLine : Double.NaN);
     }
 
     /** Whether anything was on the line. */

@@ -32,7 +32,8 @@ public class Pasts {
 
     private static final int REMEMBERED = 2000;
 
-    private record Key(String order, Shifts shifts) {}
+    /** With other shifts or another takt a vehicle is read again. */
+    private record Key(String order, Shifts shifts, Optional<Integer> takt) {}
 
     private final Ledger ledger;
     private final Releases releases;
@@ -84,7 +85,8 @@ public class Pasts {
     private Optional<Gathered> gathered(WorkOrderRow row, Shifts shifts, OnTheLine line) {
         if (row.phase == Phase.HANDED_OVER) {
             return Optional.ofNullable(handedOver.get(
-                    new Key(row.number, shifts), key -> read(row, shifts).orElse(null)));
+                    new Key(row.number, shifts, day.taktMinutes()),
+                    key -> read(row, shifts).orElse(null)));
         }
         Optional<Instant> done =
                 Optional.ofNullable(row.occupies).flatMap(line::at).flatMap(Pasts::doneSince);

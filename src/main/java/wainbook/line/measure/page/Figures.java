@@ -181,12 +181,14 @@ final class Figures {
                         .orElseGet(() -> Words.of("line.measuresNoBalance")));
         Indicator.Minutes elements = found.elements();
         for (Indicator one : MeasuresView.OF_THE_LINE) {
+            OptionalDouble value = found.indicator(one);
+            boolean ofAll = value.isEmpty() && !found.kind().isEmpty();
             all.add(new Figure(
                     one.name(),
                     one.standardName(),
-                    plain(found.indicator(one), 4),
+                    plain(value, 4),
                     "",
-                    share(found.indicator(one)),
+                    ofAll ? Words.of("line.measuresOfAllKinds") : share(value),
                     one.formula(),
                     Words.of(
                             "line.measuresElements",
@@ -194,7 +196,7 @@ final class Figures {
                             figure(elements.busy(), 0),
                             figure(elements.production(), 0),
                             figure(elements.delay(), 0),
-                            figure(elements.orderExecution(), 0)),
+                            Double.isNaN(elements.orderExecution()) ? "–" : figure(elements.orderExecution(), 0)),
                     Words.of("line.measuresIso")));
         }
     }
