@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import wainbook.engineering.flow.status.Doing;
 import wainbook.engineering.flow.status.Signs;
 import wainbook.engineering.flow.status.Walk;
@@ -18,6 +17,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.line.cause.Causes;
 import wainbook.line.cause.Waits;
+import wainbook.line.station.Layout;
 import wainbook.line.station.Situation;
 import wainbook.line.station.StationState;
 import wainbook.matter.nonconformity.Nonconformities;
@@ -28,7 +28,6 @@ import wainbook.order.hold.HoldInWords;
 import wainbook.order.page.OrderBar;
 import wainbook.page.Formats;
 import wainbook.process.Releases;
-import wainbook.process.Route;
 import wainbook.process.Station;
 import wainbook.safety.stop.Stop;
 import wainbook.safety.stop.Stops;
@@ -40,15 +39,13 @@ import wainbook.works.shift.Shifts;
 public final class OnTheLine {
 
     private final Ledger ledger;
-    private final Releases releases;
     private final Workplace workplace;
     private final OrderBar bar;
     private final Function<String, Shifts> hours;
     private final Instant now;
     private final Map<String, String> occupants;
-    private final List<Route> routes;
-    private final Map<String, Station> stations;
-    private final List<String> codes;
+    private final Layout layout;
+    private final Map<String, String> titles;
     private final Map<String, Optional<Situation>> seen = new HashMap<>();
 
     /** @param hours the shifts of a station, by its code */
@@ -60,7 +57,6 @@ public final class OnTheLine {
             Function<String, Shifts> hours,
             Instant now) {
         this.ledger = ledger;
-        this.releases = releases;
         this.workplace = workplace;
         this.bar = bar;
         this.hours = hours;
@@ -68,12 +64,8 @@ public final class OnTheLine {
         this.occupants = WorkOrderRow.inPhase(Phase.ON_LINE).stream()
                 .filter(row -> row.occupies != null)
                 .collect(Collectors.toMap(row -> row.occupies, row -> row.number));
-        this.routes = releases.routes();
-        this.stations = releases.stations().stream().collect(Collectors.toMap(Station::code, Function.identity()));
-        this.codes = Stream.concat(stations.keySet().stream(), occupants.keySet().stream())
-                .distinct()
-                .sorted()
-                .toList();
+        this.layout = Layout.of(releases);
+        this.titles = releases.stations().stream().collect(Collectors.toMap(Station::code, Station::title));
     }
 
     public Instant now() {
@@ -111,7 +103,7 @@ public final class OnTheLine {
     }
 
     String title(String station) {
-        return Optional.ofNullable(stations.get(station)).map(Station::title).orElse(station);
+        return titles.getOrDefault(station, station);
     }
 
     /** Whether the hours of a station run. */
@@ -140,49 +132,28 @@ public final class OnTheLine {
      * whose own shift does not run is looked at as if all shifts ran.
      */
     public Optional<Waits> waitsFor(String station) {
-        int index = codes.indexOf(station);
+        int index = layout.index(station);
         if (index < 0) {
             return Optional.empty();
         }
         Predicate<String> runs = working(station) ? this::working : any -> true;
-        return Walk.cause(at -> post(codes.get(at), runs), index).stream()
+        return Walk.cause(at -> post(at, runs), index).stream()
                 .filter(at -> at != Walk.RELEASE && at != index)
-                .mapToObj(codes::get)
+                .mapToObj(layout::code)
                 .map(code -> new Waits(code, runs.test(code) ? whenWorking(code) : StationState.OFF_SHIFT))
                 .findFirst();
     }
 
-    private Walk.Post post(String station, Predicate<String> runs) {
+    private Walk.Post post(int index, Predicate<String> runs) {
+        String station = layout.code(index);
         Optional<Situation> here = at(station);
         return new Walk.Post(
                 runs.test(station) ? signs(station).doing() : Doing.OFF_SHIFT,
                 here.isPresent(),
                 here.stream()
                         .flatMap(known -> known.order().stage().flatMap(known.order()::stageAfter).stream())
-                        .flatMap(this::stationsOf)
+                        .flatMap(stage -> layout.of(stage).stream())
                         .toList(),
-                stage(station).stream()
-                        .flatMap(this::stagesBefore)
-                        .flatMap(this::stationsOf)
-                        .toList());
-    }
-
-    private Optional<String> stage(String station) {
-        return Optional.ofNullable(stations.get(station)).flatMap(Station::stage);
-    }
-
-    private Stream<String> stagesBefore(String stage) {
-        return routes.stream()
-                .flatMap(route -> {
-                    List<String> stages =
-                            route.legs().stream().map(Route.Leg::stage).toList();
-                    int index = stages.indexOf(stage);
-                    return index > 0 ? Stream.of(stages.get(index - 1)) : Stream.empty();
-                })
-                .distinct();
-    }
-
-    private Stream<Integer> stationsOf(String stage) {
-        return releases.stationsOf(stage).stream().map(Station::code).map(codes::indexOf);
+                layout.before().get(index));
     }
 }

@@ -43,6 +43,7 @@ class OrderTables implements Projection {
             place(row, Phase.DONOR_REJECTED, Optional.empty(), entry);
         } else if (saying instanceof OrderSaying.Moved moved) {
             place(row, moved.direction().leadsTo(), Optional.of(moved.to()), entry);
+            onLine(row, entry);
             row.occupies = moved.direction().leadsTo() == Phase.ON_LINE
                     ? takesUp(moved.to().place(), entry)
                     : null;
@@ -72,6 +73,13 @@ class OrderTables implements Projection {
         row.place = at.map(Place::place).orElse(null);
         row.occupies = null;
         row.since = entry.moment().at();
+    }
+
+    private static void onLine(WorkOrderRow row, Entry entry) {
+        if (row.phase == Phase.ON_LINE && row.cameOnLine == null) {
+            row.cameOnLine = entry.moment().at();
+        }
+        row.leftLine = row.phase == Phase.FINISHED ? entry.moment().at() : null;
     }
 
     @Override

@@ -36,6 +36,13 @@ public class WorkOrderRow extends PanacheEntityBase {
     public String occupies;
 
     public Instant since;
+
+    /** When it came onto the line first; null before that. */
+    public Instant cameOnLine;
+
+    /** When it left the line as finished; null before that. */
+    public Instant leftLine;
+
     public String vin;
     public String registration;
     public int holds;
@@ -51,6 +58,20 @@ public class WorkOrderRow extends PanacheEntityBase {
     /** Those that came to a phase since, and are in it still. */
     public static List<WorkOrderRow> inPhaseSince(WorkOrder.Phase phase, Instant since) {
         return list("phase = ?1 and since >= ?2 order by since", phase, since);
+    }
+
+    /**
+     * Those that were on the line, or off it to come back, at some time of a period; rows made before that was kept are among them
+     * where they may have been.
+     */
+    public static List<WorkOrderRow> onLineBetween(Instant from, Instant to) {
+        return list(
+                "(cameOnLine < ?2 and (leftLine is null or leftLine >= ?1))"
+                        + " or (cameOnLine is null and (phase in ?3 or (phase in ?4 and since >= ?1))) order by number",
+                from,
+                to,
+                List.of(WorkOrder.Phase.ON_LINE, WorkOrder.Phase.OFF_LINE),
+                List.of(WorkOrder.Phase.FINISHED, WorkOrder.Phase.HANDED_OVER));
     }
 
     private static final String HOLDS_TEXT =

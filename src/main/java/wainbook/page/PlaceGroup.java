@@ -40,6 +40,14 @@ public record PlaceGroup(String key, List<Place> places) {
         return places.stream().anyMatch(place -> place.holds(present));
     }
 
+    /** Whether a place is the one that is open: of two that lie one within the other the inner one. */
+    public boolean open(Place place, String present) {
+        return place.holds(present)
+                && places.stream()
+                        .noneMatch(other -> other.holds(present)
+                                && other.path().length() > place.path().length());
+    }
+
     public boolean branches() {
         return places.size() > 1;
     }

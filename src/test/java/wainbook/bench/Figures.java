@@ -42,6 +42,10 @@ record Figures(Comparison comparison, List<Round> rounds) {
                 String.valueOf(rounds.size()));
     }
 
+    double ratio() {
+        return at(0.5, Round::ratio);
+    }
+
     /** The value with so large a share of the rounds at or below it. */
     private double at(double share, ToDoubleFunction<Round> of) {
         double[] sorted = rounds.stream().mapToDouble(of).sorted().toArray();

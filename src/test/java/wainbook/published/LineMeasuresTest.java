@@ -161,11 +161,11 @@ class LineMeasuresTest {
         "REWORK_RATIO, 0.15"
     })
     void indicators_of_a_period(Indicator indicator, double value) {
-        var minutes = new Indicator.Minutes(2325, 2100, 1860, 150, 88);
+        var minutes = new Indicator.Minutes(2325, 2100, 1860, 150, 88, Double.NaN);
         var quantities = new Indicator.Quantities(20, 19, 3, 20, 17);
 
         assertThat(indicator.of(minutes, quantities).orElseThrow()).isCloseTo(value, within(1e-9));
-        assertThat(indicator.of(new Indicator.Minutes(0, 0, 0, 0, 0), new Indicator.Quantities(0, 0, 0, 0, 0)))
+        assertThat(indicator.of(new Indicator.Minutes(0, 0, 0, 0, 0, 0), new Indicator.Quantities(0, 0, 0, 0, 0)))
                 .isEmpty();
     }
 

@@ -1,8 +1,10 @@
 package wainbook.gate.past;
 
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.Ordered;
@@ -64,6 +66,12 @@ public record VehicleWay(
                 .filter(stay -> stay.stage().equals(Optional.of(stage)))
                 .map(Stay::arrived)
                 .min(Instant::compareTo);
+    }
+
+    /** Of each stage that was signed off, the first time, in the order of the record. */
+    public Stream<Answer> firstSignatures() {
+        Set<String> known = new HashSet<>();
+        return answers.stream().filter(answer -> answer.signed() && known.add(answer.stage()));
     }
 
     /** When it came onto the line. */

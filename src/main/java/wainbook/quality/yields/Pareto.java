@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.gate.passage.Slip;
 
 /** What went wrong, the commonest first: by cause, stage, kind of vehicle, item or part, and how many working minutes it cost. */
 public record Pareto(By by, List<Row> rows) {

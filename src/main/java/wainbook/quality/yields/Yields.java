@@ -4,6 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import wainbook.gate.passage.Passage;
+import wainbook.gate.passage.Yield;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.process.Releases;

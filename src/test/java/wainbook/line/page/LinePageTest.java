@@ -8,11 +8,13 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import wainbook.act.Actor;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
@@ -21,6 +23,8 @@ import wainbook.matter.MatterSaying.NonconformityOpened;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Stops;
+import wainbook.safety.stop.StopRow;
+import wainbook.safety.stop.Stopping;
 import wainbook.station.StationSaying.Help;
 import wainbook.station.StationSaying.HelpCalled;
 
@@ -35,6 +39,9 @@ class LinePageTest {
 
     @Inject
     Clock clock;
+
+    @Inject
+    Stopping stopping;
 
     private OnRecord ahead;
     private OnRecord behind;
@@ -111,6 +118,31 @@ class LinePageTest {
         assertThat(page.indexOf("Answer the call for safety at " + ahead.number()))
                 .isPositive()
                 .isLessThan(page.indexOf("somebody may be in danger"));
+    }
+
+    @Test
+    void an_empty_station_that_is_stopped_is_down_and_the_cause_of_those_that_starve_behind_it() {
+        ahead.out();
+        UUID id = UUID.randomUUID();
+        stopping.stop(
+                new Stopping.ToStop(id, Optional.empty(), Optional.of("ST-2"), Optional.empty()),
+                Actor.of(Cast.TECHNICIAN.number(), clock));
+        try {
+            behind.signed();
+            assertThat(state("ST-2")).isEqualTo("DOWN");
+            assertThat(page())
+                    .contains("The gate is signed; Fitting station is down, and nothing can go there.")
+                    .contains("Nothing comes from Fitting station: it is down.");
+        } finally {
+            int number = StopRow.open().stream()
+                    .filter(row -> "ST-2".equals(row.station))
+                    .findFirst()
+                    .orElseThrow()
+                    .number;
+            stopping.lift(
+                    new Stopping.ToLift(UUID.randomUUID(), number, "test over"),
+                    Actor.of(Cast.QUALITY_ENGINEER.number(), clock));
+        }
     }
 
     @Test

@@ -14,6 +14,8 @@ public enum Indicator {
     EFFECTIVENESS("Effectiveness", "PRU · PQ / APT"),
     QUALITY_RATIO("Quality ratio", "GQ / PQ"),
     OEE_INDEX("OEE index", "Availability · Effectiveness · Quality ratio"),
+    ALLOCATION_RATIO("Allocation ratio", "AUBT / AOET"),
+    PRODUCTION_PROCESS_RATIO("Production process ratio", "APT / AOET"),
     TECHNICAL_EFFICIENCY("Technical efficiency", "APT / (APT + ADET)"),
     FIRST_PASS_YIELD("First pass yield", "GP / IP"),
     REWORK_RATIO("Rework ratio", "RQ / PQ");
@@ -28,9 +30,16 @@ public enum Indicator {
      * @param busy AUBT: used for an order
      * @param production APT: adding value
      * @param delay ADET: stopped while the work is on
-     * @param plannedRunEach PRU: planned for one vehicle
+     * @param plannedRunEach PRU: planned for one vehicle; not a number where it is not known
+     * @param orderExecution AOET: from the begin of orders to their end, waiting included; not a number where it is not known
      */
-    public record Minutes(double plannedBusy, double busy, double production, double delay, double plannedRunEach) {}
+    public record Minutes(
+            double plannedBusy,
+            double busy,
+            double production,
+            double delay,
+            double plannedRunEach,
+            double orderExecution) {}
 
     /**
      * Vehicles of the period.
@@ -72,6 +81,8 @@ public enum Indicator {
             case UTILIZATION_EFFICIENCY -> m.production() / m.busy();
             case EFFECTIVENESS -> m.plannedRunEach() * q.produced() / m.production();
             case QUALITY_RATIO -> q.good() / (double) q.produced();
+            case ALLOCATION_RATIO -> m.busy() / m.orderExecution();
+            case PRODUCTION_PROCESS_RATIO -> m.production() / m.orderExecution();
             case OEE_INDEX -> AVAILABILITY.value(m, q) * EFFECTIVENESS.value(m, q) * QUALITY_RATIO.value(m, q);
             case TECHNICAL_EFFICIENCY -> m.production() / (m.production() + m.delay());
             case FIRST_PASS_YIELD -> q.firstPass() / (double) q.inspected();

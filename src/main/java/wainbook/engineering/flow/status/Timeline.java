@@ -111,6 +111,13 @@ public record Timeline(List<List<Stretch>> stations, List<List<Integer>> before)
                 .sum();
     }
 
+    /** The minute at which all of it ends; 0 where there is nothing. */
+    public double endMinute() {
+        return stations.isEmpty() || stations.get(0).isEmpty()
+                ? 0
+                : span(stations.get(0)).get(1) / MILLIS_A_MINUTE;
+    }
+
     /** Goes through the period from change to change. */
     void sweep(Between each) {
         if (stations.isEmpty() || stations.get(0).isEmpty()) {

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.gate.passage.Yield;
 import wainbook.page.Csv;
 import wainbook.page.Form;
 import wainbook.page.Option;
@@ -24,7 +25,6 @@ import wainbook.page.Words;
 import wainbook.process.Releases;
 import wainbook.quality.yields.Pareto;
 import wainbook.quality.yields.Pareto.By;
-import wainbook.quality.yields.Yield;
 import wainbook.quality.yields.Yields;
 import wainbook.works.shift.WorksDay;
 

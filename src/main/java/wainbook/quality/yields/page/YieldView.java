@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import wainbook.engineering.Source;
 import wainbook.engineering.Step;
 import wainbook.engineering.statistics.DefectRate;
+import wainbook.gate.passage.Yield;
+import wainbook.gate.passage.Yield.StageYield;
 import wainbook.page.Form;
 import wainbook.page.Option;
 import wainbook.page.Words;
@@ -16,8 +18,6 @@ import wainbook.page.chart.Bars;
 import wainbook.page.chart.Bars.Bar;
 import wainbook.quality.yields.Pareto;
 import wainbook.quality.yields.Pareto.By;
-import wainbook.quality.yields.Yield;
-import wainbook.quality.yields.Yield.StageYield;
 
 /**
  * Yields as a page shows them.

@@ -1,21 +1,18 @@
-package wainbook.quality.yields;
+package wainbook.gate.passage;
 
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
-import wainbook.gate.GateSaying.SignedOff;
+import wainbook.gate.past.VehicleWay;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.matter.MatterSaying.Cause;
 import wainbook.matter.MatterSaying.Disposed;
 import wainbook.matter.MatterSaying.NonconformityOpened;
-import wainbook.order.WorkOrder;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Chosen;
 import wainbook.station.StationSaying.Result;
@@ -38,32 +35,24 @@ public record Passage(String order, String vehicleKind, String stage, Instant si
     }
 
     /** Counts working minutes between two times. */
-    interface Minutes {
+    public interface Minutes {
         long between(Instant from, Instant to);
     }
 
     /** Every stage that was signed off, once, in the order of the record. */
-    static List<Passage> of(History history, Minutes minutes) {
-        Optional<WorkOrder> order = WorkOrder.of(history);
-        if (order.isEmpty()) {
-            return List.of();
-        }
-        String kind = order.get().ordered().vehicleKind();
-        var passages = new ArrayList<Passage>();
-        Set<String> known = new HashSet<>();
-        history.saying(SignedOff.class).forEach(entry -> {
-            String stage = ((SignedOff) entry.saying()).stage();
-            if (known.add(stage)) {
-                passages.add(new Passage(
-                        history.subject().code(),
-                        kind,
-                        stage,
-                        entry.moment().at(),
-                        new Slips(history, kind, stage, minutes).items(),
-                        new Slips(history, kind, stage, minutes).all()));
-            }
-        });
-        return passages;
+    public static List<Passage> of(History history, Minutes minutes) {
+        return VehicleWay.of(history).map(way -> of(history, way, minutes)).orElse(List.of());
+    }
+
+    /** The same of a way that is read already. */
+    public static List<Passage> of(History history, VehicleWay way, Minutes minutes) {
+        return way.firstSignatures()
+                .map(signed -> {
+                    var slips = new Slips(history, way.kind(), signed.stage(), minutes);
+                    return new Passage(
+                            way.order(), way.kind(), signed.stage(), signed.at(), slips.items(), slips.all());
+                })
+                .toList();
     }
 
     /** What went wrong at one stage of one vehicle. */

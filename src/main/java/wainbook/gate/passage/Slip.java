@@ -1,4 +1,4 @@
-package wainbook.quality.yields;
+package wainbook.gate.passage;
 
 import java.time.Instant;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package wainbook.quality.yields;
+package wainbook.gate.passage;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,7 +30,7 @@ public record Yield(List<Passage> passages, List<StageYield> stages) {
     public record StageYield(String stage, int vehicles, int firstPass, Working<RateInterval.Results> share) {}
 
     /** @param order of the stages */
-    static Yield of(List<Passage> passages, List<String> order) {
+    public static Yield of(List<Passage> passages, List<String> order) {
         Map<String, List<Passage>> byStage = new LinkedHashMap<>();
         order.forEach(stage -> byStage.put(stage, new ArrayList<>()));
         passages.forEach(one ->

@@ -1,0 +1,2 @@
+/** The page of measures of the line. */
+package wainbook.line.measure.page;
