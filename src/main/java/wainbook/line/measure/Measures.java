@@ -174,7 +174,9 @@ public record Measures(
                         throughput.finished().size(),
                         0,
                         yield.passages().size(),
-                        (int) yield.passages().stream().filter(Passage::firstPass).count()));
+                        (int) yield.passages().stream()
+                                .filter(Passage::firstPass)
+                                .count()));
     }
 
     /** Stations work for all kinds, so that the time of one kind on the line stands beside nothing and is left out. */
