@@ -4,3 +4,6 @@ alter table work_order add column came_on_line timestamp(6) with time zone;
 alter table work_order add column left_line timestamp(6) with time zone;
 
 create index work_order_left_line on work_order (left_line);
+
+-- Lists by phase, such as who is on the line, must not look through what was handed over in ten years.
+create index work_order_phase on work_order (phase, since);
