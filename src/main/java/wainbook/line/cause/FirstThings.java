@@ -51,13 +51,17 @@ public final class FirstThings {
                     text,
                     path,
                     frees,
-                    Optional.of(Words.of("line.firstSaves", minutes, gain.earlier())),
+                    Optional.of(earlier(Words.of("line.firstSaves", minutes), gain)),
                     Optional.of(Words.of(
                             "line.firstBetween",
                             Math.round(gain.lateMinutes().low()),
                             Math.round(gain.lateMinutes().high()),
                             gain.lateMinutes().pairs())));
         }
+    }
+
+    private static String earlier(String saves, Gain gain) {
+        return gain.earlier() == 0 ? saves : Words.of("line.firstEarlier", saves, gain.earlier());
     }
 
     private record Found(boolean safety, Instant since, Optional<Matter> matter, First first) {}

@@ -30,6 +30,9 @@ final class Plan {
 
     final boolean paced;
 
+    /** Pulses for which a vehicle stays at a stage. */
+    private final int[] stays;
+
     final int[] pulsesStood;
 
     final long[] stageKey;
@@ -85,6 +88,7 @@ final class Plan {
                 line.pulses().earlyMinutes());
         stageKey = new long[stages];
         stations = new int[stages];
+        stays = line.stages().stream().mapToInt(Stage::pulses).toArray();
         room = new int[stages];
         places = new boolean[stages];
         transport = new double[stages];
@@ -147,12 +151,12 @@ final class Plan {
 
     /** Until when a vehicle that came to a stage stays there in any case. */
     double stays(int visit, int stage, double came) {
-        return stage == stages - 1 || passing[visit] ? came : pulses.after(came, stations[stage]);
+        return stage == stages - 1 || passing[visit] ? came : pulses.after(came, stays[stage]);
     }
 
     /** The same for a vehicle that is there at minute 0. */
     double stays(int vehicle, int stage) {
-        int left = stations[stage] - pulsesStood[vehicle];
+        int left = stays[stage] - pulsesStood[vehicle];
         return !paced || stage == stages - 1 || left < 1 ? 0 : pulses.after(-pulses.earlyMinutes(), left);
     }
 

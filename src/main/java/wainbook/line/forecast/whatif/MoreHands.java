@@ -2,7 +2,6 @@ package wainbook.line.forecast.whatif;
 
 import java.util.stream.IntStream;
 import wainbook.engineering.flow.forecast.model.Line;
-import wainbook.engineering.flow.forecast.model.Stage;
 import wainbook.engineering.flow.forecast.model.Vehicle;
 import wainbook.engineering.flow.forecast.model.Whereabouts;
 
@@ -10,8 +9,7 @@ import wainbook.engineering.flow.forecast.model.Whereabouts;
 record MoreHands(Line line) {
 
     Line station(String stage) {
-        Stage one = line.stages().get(line.stage(stage));
-        return line.with(one.withStations(one.stations() + 1));
+        return line.with(line.stages().get(line.stage(stage)).withOneStationMore());
     }
 
     /** Of the vehicle that stands there the work goes on as it is. */

@@ -103,6 +103,22 @@ class WhatIfTest {
     }
 
     @Test
+    void on_a_paced_line_a_second_station_keeps_nobody_longer() {
+        Answer answer = Answer.of(
+                SmallLine.paced(),
+                new WhatIf(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of("strip"),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+
+        assertThat(answer.vehicles())
+                .allSatisfy(row -> assertThat(row.later().mean()).isLessThanOrEqualTo(0));
+    }
+
+    @Test
     void an_order_put_first_comes_first_and_one_down_last() {
         assertThat(entering(turn("c", WhatIf.Turn.Place.FIRST))).containsExactly("c", "a", "b");
         assertThat(entering(turn("c", WhatIf.Turn.Place.ONE_UP))).containsExactly("a", "c", "b");
