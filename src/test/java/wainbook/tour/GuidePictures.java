@@ -23,6 +23,9 @@ record GuidePictures(Eyes eyes, Stops stops) {
         shot("mateo", "/gates/" + inspected + "/distribution", "gate");
         shot("fatima", "/orders/" + stops.at("auxiliaries") + "/move", "move");
         shot("fatima", "/matters", "matters");
+        shot("fatima", "/forecast", "forecast");
+        shot("fatima", "/forecast/what-if?secondStation=commissioning#result", "what-if");
+        shot("fatima", "/line/measures", "measures");
         shot("ingrid", "/process/sheets/" + StageSetting.DRAFTED + "/draft", "draft");
         shot("ingrid", "/process/sheets/" + StageSetting.REVISED + "/changes?from=1&to=2", "side-by-side");
         shot("ingrid", "/people/competences", "competences");
