@@ -1,5 +1,6 @@
 package wainbook.line.appointment;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,8 @@ final class Against {
 
     private static final Set<Phase> OVER = Set.of(Phase.HANDED_OVER, Phase.DONOR_REJECTED);
     private static final int LONGEST_REMARK = 2000;
+    /** Half of what the forecast looks ahead: a date beyond it is a slip of the pen. */
+    private static final int DAYS_AHEAD = 90;
 
     private Against() {}
 
@@ -23,6 +26,10 @@ final class Against {
         List<Reason> against = new ArrayList<>(either(order, appointment));
         if (on.isBefore(now)) {
             against.add(Reason.of("line.appointmentOver", Reason.WORKS_RULE).liftedAt("#on"));
+        }
+        if (on.isAfter(now.plus(Duration.ofDays(DAYS_AHEAD)))) {
+            against.add(Reason.of("line.appointmentTooFar", Reason.WORKS_RULE, DAYS_AHEAD)
+                    .liftedAt("#on"));
         }
         appointment
                 .filter(one -> !one.kind().open(on, shifts.zone()))

@@ -42,7 +42,7 @@ public class WhatIfApi {
             List<Row> vehicles) {}
 
     /** One vehicle; {@code laterMinutes} are working minutes of the last stage, negative if it finishes earlier. */
-    public record Row(String order, At before, At after, PairedDifference laterMinutes) {}
+    public record Row(String order, At before, At after, Optional<PairedDifference> laterMinutes) {}
 
     /** When it finishes, and the odds of its promised day. */
     public record At(Optional<Instant> median, Optional<Instant> from80, Optional<Instant> to80, double odds) {}

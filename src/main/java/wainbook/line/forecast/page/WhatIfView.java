@@ -97,7 +97,7 @@ public record WhatIfView(TheLineNow line, Optional<Answer> answer, Filled filled
     }
 
     private Row row(Answer.Row row) {
-        PairedDifference later = row.later();
+        Optional<PairedDifference> later = row.later();
         return new Row(
                 row.vehicle().order(),
                 row.vehicle().kind(),
@@ -107,9 +107,9 @@ public record WhatIfView(TheLineNow line, Optional<Answer> answer, Filled filled
                 range(row.after()),
                 OddsInWords.of(row.oddsBefore()),
                 OddsInWords.of(row.oddsAfter()),
-                change(later),
-                later.high() < 0,
-                later.low() > 0);
+                later.map(WhatIfView::change).orElseGet(() -> Words.of("line.whatIfUnknown")),
+                later.filter(one -> one.high() < 0).isPresent(),
+                later.filter(one -> one.low() > 0).isPresent());
     }
 
     private static String change(PairedDifference later) {

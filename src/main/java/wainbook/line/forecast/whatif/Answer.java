@@ -2,6 +2,7 @@ package wainbook.line.forecast.whatif;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import wainbook.engineering.flow.forecast.Effort;
 import wainbook.engineering.flow.forecast.Finish;
 import wainbook.engineering.flow.forecast.Finished;
@@ -44,10 +45,16 @@ public record Answer(
     /**
      * One vehicle.
      *
-     * @param later in working minutes of the last stage; negative if it finishes earlier
+     * @param later in working minutes of the last stage; negative if it finishes earlier; empty where one of the two lies beyond the
+     *     calendar
      */
     public record Row(
-            OnHand vehicle, Finish before, Finish after, double oddsBefore, double oddsAfter, PairedDifference later) {}
+            OnHand vehicle,
+            Finish before,
+            Finish after,
+            double oddsBefore,
+            double oddsAfter,
+            Optional<PairedDifference> later) {}
 
     static Answer of(TheLineNow now, WhatIf asked) {
         Effort effort = Effort.exactly(LineForecast.SEED, REPLICATIONS);
@@ -83,6 +90,8 @@ public record Answer(
                 after,
                 was.of(vehicle.order()).promise().orElseThrow().share(),
                 is.of(vehicle.order()).promise().orElseThrow().share(),
-                after.laterThan(before, counted));
+                Double.isFinite(before.median()) && Double.isFinite(after.median())
+                        ? Optional.of(after.laterThan(before, counted))
+                        : Optional.empty());
     }
 }

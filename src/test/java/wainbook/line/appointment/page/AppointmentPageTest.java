@@ -1,9 +1,15 @@
 package wainbook.line.appointment.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.in;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import java.time.Clock;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -12,10 +18,16 @@ import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
+import wainbook.line.LineSaying.AppointmentBooked;
+import wainbook.page.Formats;
 
 @QuarkusTest
 @Tag("database")
 class AppointmentPageTest {
+
+    /** A Tuesday two to three weeks ahead. */
+    private static final LocalDate SOON =
+            LocalDate.now(Clock.systemUTC()).plusWeeks(2).with(TemporalAdjusters.next(DayOfWeek.TUESDAY));
 
     private OnRecord bus;
     private String page;
@@ -52,11 +64,11 @@ class AppointmentPageTest {
 
     @Test
     void the_clerk_books_one_and_moves_it() {
-        assertThat(book(Cast.HANDOVER_CLERK, "LANE", "2031-05-13T09:30").statusCode())
+        assertThat(book(Cast.HANDOVER_CLERK, "LANE", SOON + "T09:30").statusCode())
                 .isEqualTo(303);
-        assertThat(Browsing.as(Cast.HANDOVER_CLERK).page(page)).contains("booked for", "13 May 2031", "Move it");
+        assertThat(Browsing.as(Cast.HANDOVER_CLERK).page(page)).contains("booked for", Formats.date(SOON), "Move it");
 
-        book(Cast.HANDOVER_CLERK, "LANE", "2031-05-14T10:30");
+        book(Cast.HANDOVER_CLERK, "LANE", SOON.plusDays(1) + "T10:30");
         assertThat(Browsing.as(Cast.HANDOVER_CLERK).page(page))
                 .contains("14 May 2031")
                 .doesNotContain("13 May 2031");
@@ -66,9 +78,12 @@ class AppointmentPageTest {
     void a_time_that_is_over_or_outside_its_hours_is_refused_at_its_field() {
         assertThat(book(Cast.HANDOVER_CLERK, "LANE", "2026-01-06T09:30").asString())
                 .contains("This time is over");
-        Response night = book(Cast.HANDOVER_CLERK, "ROAD", "2031-05-13T14:30");
+        Response night = book(Cast.HANDOVER_CLERK, "ROAD", SOON + "T14:30");
         assertThat(night.statusCode()).isEqualTo(422);
-        assertThat(night.asString()).contains("Road test does not take place at this time", "2031-05-13T14:30");
+        assertThat(night.asString()).contains("Road test does not take place at this time", SOON + "T14:30");
+        assertThat(book(Cast.HANDOVER_CLERK, "LANE", SOON.plusYears(1) + "T09:30")
+                        .asString())
+                .contains("more than 90 days ahead");
         assertThat(book(Cast.HANDOVER_CLERK, "LANE", "soon").asString()).contains("Give a day and a time");
     }
 
@@ -118,7 +133,7 @@ class AppointmentPageTest {
 
     @Test
     void sent_twice_it_is_booked_once() {
-        var asked = Map.of("id", UUID.randomUUID().toString(), "on", "2031-05-13T09:30:00Z");
+        var asked = Map.of("id", UUID.randomUUID().toString(), "on", SOON + "T09:30:00Z");
         for (int i = 0; i < 2; i++) {
             Cast.LINE_MANAGER
                     .asks()
@@ -126,9 +141,8 @@ class AppointmentPageTest {
                     .body(asked)
                     .post("/api/v1" + page + "/LANE/booked")
                     .then()
-                    .statusCode(org.hamcrest.Matchers.in(java.util.List.of(200, 201)));
+                    .statusCode(in(List.of(200, 201)));
         }
-        assertThat(bus.history().saying(wainbook.line.LineSaying.AppointmentBooked.class))
-                .hasSize(1);
+        assertThat(bus.history().saying(AppointmentBooked.class)).hasSize(1);
     }
 }
