@@ -135,6 +135,7 @@ final class Stops {
         put("/setup/passwords/{person}", "/setup/passwords/W-1001");
         put("/forecast", "/forecast", "/forecast?by=line");
         put("/forecast/what-if", "/forecast/what-if", "/forecast/what-if?secondStation=commissioning");
+        put("/orders/{order}/appointments", "/orders/" + inPhase("FINISHED") + "/appointments");
         put("/line/over-time/{order}", "/line/over-time/WB-0194");
         put("/trace", "/trace", "/trace?q=" + vin());
         containments();

@@ -8,6 +8,7 @@ import io.restassured.response.Response;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Map;
@@ -19,14 +20,14 @@ import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
 import wainbook.line.LineSaying.AppointmentBooked;
-import wainbook.page.Formats;
+import wainbook.page.Words;
 
 @QuarkusTest
 @Tag("database")
 class AppointmentPageTest {
 
     /** A Tuesday two to three weeks ahead. */
-    private static final LocalDate SOON =
+    private final LocalDate soon =
             LocalDate.now(Clock.systemUTC()).plusWeeks(2).with(TemporalAdjusters.next(DayOfWeek.TUESDAY));
 
     private OnRecord bus;
@@ -55,6 +56,10 @@ class AppointmentPageTest {
         return clerk.send(page + "/" + appointment + "/attended", form);
     }
 
+    private static String written(LocalDate day) {
+        return DateTimeFormatter.ofPattern("d MMM yyyy", Words.LOCALE).format(day);
+    }
+
     @Test
     void everything_the_works_asks_for_stands_there_to_be_booked() {
         assertThat(Browsing.as(Cast.AUDITOR).page(page))
@@ -64,11 +69,11 @@ class AppointmentPageTest {
 
     @Test
     void the_clerk_books_one_and_moves_it() {
-        assertThat(book(Cast.HANDOVER_CLERK, "LANE", SOON + "T09:30").statusCode())
+        assertThat(book(Cast.HANDOVER_CLERK, "LANE", soon + "T09:30").statusCode())
                 .isEqualTo(303);
-        assertThat(Browsing.as(Cast.HANDOVER_CLERK).page(page)).contains("booked for", Formats.date(SOON), "Move it");
+        assertThat(Browsing.as(Cast.HANDOVER_CLERK).page(page)).contains("booked for", written(soon), "Move it");
 
-        book(Cast.HANDOVER_CLERK, "LANE", SOON.plusDays(1) + "T10:30");
+        book(Cast.HANDOVER_CLERK, "LANE", soon.plusDays(1) + "T10:30");
         assertThat(Browsing.as(Cast.HANDOVER_CLERK).page(page))
                 .contains("14 May 2031")
                 .doesNotContain("13 May 2031");
@@ -78,10 +83,10 @@ class AppointmentPageTest {
     void a_time_that_is_over_or_outside_its_hours_is_refused_at_its_field() {
         assertThat(book(Cast.HANDOVER_CLERK, "LANE", "2026-01-06T09:30").asString())
                 .contains("This time is over");
-        Response night = book(Cast.HANDOVER_CLERK, "ROAD", SOON + "T14:30");
+        Response night = book(Cast.HANDOVER_CLERK, "ROAD", soon + "T14:30");
         assertThat(night.statusCode()).isEqualTo(422);
-        assertThat(night.asString()).contains("Road test does not take place at this time", SOON + "T14:30");
-        assertThat(book(Cast.HANDOVER_CLERK, "LANE", SOON.plusYears(1) + "T09:30")
+        assertThat(night.asString()).contains("Road test does not take place at this time", soon + "T14:30");
+        assertThat(book(Cast.HANDOVER_CLERK, "LANE", soon.plusYears(1) + "T09:30")
                         .asString())
                 .contains("more than 90 days ahead");
         assertThat(book(Cast.HANDOVER_CLERK, "LANE", "soon").asString()).contains("Give a day and a time");
@@ -133,7 +138,7 @@ class AppointmentPageTest {
 
     @Test
     void sent_twice_it_is_booked_once() {
-        var asked = Map.of("id", UUID.randomUUID().toString(), "on", SOON + "T09:30:00Z");
+        var asked = Map.of("id", UUID.randomUUID().toString(), "on", soon + "T09:30:00Z");
         for (int i = 0; i < 2; i++) {
             Cast.LINE_MANAGER
                     .asks()

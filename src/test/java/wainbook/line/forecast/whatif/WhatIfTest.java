@@ -27,7 +27,7 @@ class WhatIfTest {
 
         assertThat(NOTHING.asksNothing()).isTrue();
         assertThat(answer.vehicles())
-                .allSatisfy(row -> assertThat(row.later().mean()).isCloseTo(0, within(1e-9)));
+                .allSatisfy(row -> assertThat(row.later().orElseThrow().mean()).isCloseTo(0, within(1e-9)));
         assertThat(answer.gain().lateMinutes().mean()).isZero();
         assertThat(answer.more().mean()).isZero();
     }
@@ -98,8 +98,8 @@ class WhatIfTest {
                         Optional.empty(),
                         Optional.empty()));
 
-        assertThat(answer.vehicles().get(0).later().mean()).isCloseTo(0, within(1e-9));
-        assertThat(answer.vehicles().get(1).later().high()).isNegative();
+        assertThat(answer.vehicles().get(0).later().orElseThrow().mean()).isCloseTo(0, within(1e-9));
+        assertThat(answer.vehicles().get(1).later().orElseThrow().high()).isNegative();
     }
 
     @Test
@@ -115,7 +115,7 @@ class WhatIfTest {
                         Optional.empty()));
 
         assertThat(answer.vehicles())
-                .allSatisfy(row -> assertThat(row.later().mean()).isLessThanOrEqualTo(0));
+                .allSatisfy(row -> assertThat(row.later().orElseThrow().mean()).isLessThanOrEqualTo(0));
     }
 
     @Test
@@ -130,7 +130,7 @@ class WhatIfTest {
     void a_hold_released_now_lets_its_vehicle_finish_earlier() {
         Answer answer = Answer.of(SmallLine.held(), release("held", 1, Optional.empty()));
 
-        assertThat(answer.vehicles().get(0).later().high()).isNegative();
+        assertThat(answer.vehicles().get(0).later().orElseThrow().high()).isNegative();
         assertThat(answer.gain().earlier()).isPositive();
     }
 
