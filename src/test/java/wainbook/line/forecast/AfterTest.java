@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wainbook.engineering.flow.forecast.Effort;
@@ -92,8 +91,8 @@ class AfterTest {
 
     @Test
     void a_works_without_appointments_has_nothing_after_the_line() {
-        assertThat(After.of(List.of(), List.of()).appointments(CALENDAR)).isEmpty();
-        assertThat(Optional.of(After.NOTHING).filter(none -> none.kinds().isEmpty()))
-                .isPresent();
+        assertThat(After.of(List.of(), List.of())).isEqualTo(After.NOTHING);
+        Outlook found = outlook(After.NOTHING, Map.of());
+        assertThat(found.finish().median()).isZero();
     }
 }

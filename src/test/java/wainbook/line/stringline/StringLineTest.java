@@ -1,7 +1,6 @@
 package wainbook.line.stringline;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -232,7 +231,6 @@ class StringLineTest {
         assertThat(Window.until(SHIFTS, NOW, end).to()).isEqualTo(end);
         assertThat(Window.until(SHIFTS, NOW, NOW.plus(Duration.ofDays(400))).to())
                 .isEqualTo(NOW.plus(Duration.ofDays(31)));
-        assertThat(AXIS.x(NOW)).isCloseTo(480, within(1e-9));
     }
 
     private static Drawing.Drawn drawing(Track track) {
