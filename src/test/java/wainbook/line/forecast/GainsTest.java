@@ -2,37 +2,24 @@ package wainbook.line.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.DayOfWeek;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wainbook.engineering.flow.forecast.Gain;
 import wainbook.line.cause.Matter;
 import wainbook.line.cause.Matter.Sort;
 import wainbook.line.forecast.OnHand.Doing;
-import wainbook.works.shift.Shift;
-import wainbook.works.shift.Shifts;
 
 /** What ending a matter does for a works of two stations in which everybody is promised for today. */
 class GainsTest {
 
-    private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
-    private static final Shifts SHIFTS = new Shifts(
-            List.of(Shift.everywhere("Day", 6 * 60, 14 * 60, Arrays.asList(DayOfWeek.values()))), ZoneId.of("UTC"));
-
     @Test
     void a_hold_at_the_last_station_costs_those_behind_it_too() {
         Matter hold = new Matter(Sort.HOLD, "first", 1);
-        TheLineNow line = line(
-                at("first", Doing.WORK, "fit", new Stop.Open(Stop.HOLD, 1, true, 60)),
-                at("second", Doing.SIGNED, "strip"),
-                at("third", Doing.ACCEPTED, null));
+        TheLineNow line = SmallLine.line(
+                SmallLine.vehicle("first", Doing.WORK, "fit", new Stop.Open(Stop.HOLD, 1, true, 60)),
+                SmallLine.vehicle("second", Doing.SIGNED, "strip"),
+                SmallLine.vehicle("third", Doing.ACCEPTED, null));
 
         Gain gain = Gains.of(line, List.of(hold)).get(hold);
         assertThat(gain.shown()).isTrue();
@@ -44,9 +31,9 @@ class GainsTest {
     void a_hold_on_a_vehicle_in_front_of_the_line_may_save_less_than_one_on_it() {
         Matter ahead = new Matter(Sort.HOLD, "first", 1);
         Matter behind = new Matter(Sort.HOLD, "third", 1);
-        TheLineNow line = line(
-                at("first", Doing.WORK, "fit", new Stop.Open(Stop.HOLD, 1, true, 60)),
-                at("third", Doing.ACCEPTED, null, new Stop.Open(Stop.HOLD, 1, true, 60)));
+        TheLineNow line = SmallLine.line(
+                SmallLine.vehicle("first", Doing.WORK, "fit", new Stop.Open(Stop.HOLD, 1, true, 60)),
+                SmallLine.vehicle("third", Doing.ACCEPTED, null, new Stop.Open(Stop.HOLD, 1, true, 60)));
 
         Map<Matter, Gain> gains = Gains.of(line, List.of(ahead, behind));
         assertThat(gains.get(ahead).lateMinutes().mean())
@@ -57,9 +44,9 @@ class GainsTest {
     void a_nonconformity_bars_the_gate_and_a_call_stops_the_work_until_they_are_ended() {
         Matter decide = new Matter(Sort.NONCONFORMITY, "first", 3);
         Matter help = new Matter(Sort.HELP, "second", 2);
-        TheLineNow line = line(
-                at("first", Doing.UNSIGNED, "fit", new Stop.Open(Stop.NONCONFORMITY, 3, false, 20)),
-                at("second", Doing.WORK, "strip", new Stop.Open(Stop.HELP, 2, true, 5)));
+        TheLineNow line = SmallLine.line(
+                SmallLine.vehicle("first", Doing.UNSIGNED, "fit", new Stop.Open(Stop.NONCONFORMITY, 3, false, 20)),
+                SmallLine.vehicle("second", Doing.WORK, "strip", new Stop.Open(Stop.HELP, 2, true, 5)));
 
         Map<Matter, Gain> gains = Gains.of(line, List.of(decide, help));
         assertThat(gains.get(decide).shown()).isTrue();
@@ -72,35 +59,9 @@ class GainsTest {
         Matter nobody = new Matter(Sort.HOLD, "nobody", 1);
 
         // Without a record no wait for a signature is counted with, so that signing now saves none.
-        Map<Matter, Gain> gains = Gains.of(line(at("first", Doing.UNSIGNED, "fit")), List.of(sign, nobody));
+        Map<Matter, Gain> gains =
+                Gains.of(SmallLine.line(SmallLine.vehicle("first", Doing.UNSIGNED, "fit")), List.of(sign, nobody));
         assertThat(gains.get(sign).shown()).isFalse();
         assertThat(gains).doesNotContainKey(nobody);
-    }
-
-    private static TheLineNow line(OnHand... vehicles) {
-        return new TheLineNow(
-                new Calendar(SHIFTS, NOW),
-                new PastTimes(List.of()),
-                MoveTimes.ANY,
-                EntryRule.of(List.of()),
-                List.of(
-                        new TheLineNow.Post("strip", "Strip", List.of("ST-1")),
-                        new TheLineNow.Post("fit", "Fit", List.of("ST-2"))),
-                List.of(vehicles),
-                After.NOTHING);
-    }
-
-    private static OnHand at(String order, Doing doing, String stage, Stop.Open... stops) {
-        return new OnHand(
-                order,
-                "BUS",
-                doing,
-                Optional.ofNullable(stage),
-                Optional.of("ST"),
-                NOW,
-                30,
-                Map.of("strip", 100, "fit", 100),
-                List.of(stops),
-                TODAY);
     }
 }

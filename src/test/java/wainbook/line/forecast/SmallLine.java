@@ -59,6 +59,11 @@ public final class SmallLine {
                         .toArray(OnHand[]::new));
     }
 
+    /** All promised for today; moved on whenever there is room. */
+    static TheLineNow line(OnHand... vehicles) {
+        return line(MoveTimes.ANY, vehicles);
+    }
+
     private static TheLineNow line(MoveTimes moves, OnHand... vehicles) {
         return new TheLineNow(
                 new Calendar(SHIFTS, NOW),
@@ -72,7 +77,7 @@ public final class SmallLine {
                 After.NOTHING);
     }
 
-    private static OnHand vehicle(String order, Doing doing, String stage, Stop.Open... stops) {
+    static OnHand vehicle(String order, Doing doing, String stage, Stop.Open... stops) {
         return new OnHand(
                 order,
                 "BUS",
