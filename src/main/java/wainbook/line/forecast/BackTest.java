@@ -64,8 +64,7 @@ record BackTest(Shifts shifts, ProcessToday process, Optional<Integer> taktMinut
                 key -> VehiclePast.of(
                         record,
                         WorkingMinutes.of(shifts),
-                        binding -> process.sheet(binding.sheet(), binding.revision())
-                                .plannedMinutes()));
+                        binding -> Cures.workMinutes(process.sheet(binding.sheet(), binding.revision()))));
     }
 
     static Map<String, VehiclePast> nothingKnown() {

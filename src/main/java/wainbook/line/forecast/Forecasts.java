@@ -97,6 +97,6 @@ public class Forecasts {
     }
 
     private int plannedMinutes(Binding bound) {
-        return process.sheet(bound.sheet(), bound.revision()).plannedMinutes();
+        return Cures.workMinutes(process.sheet(bound.sheet(), bound.revision()));
     }
 }

@@ -16,6 +16,9 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.line.LineSaying.PartAwaited;
+import wainbook.line.LineSaying.PartCame;
+import wainbook.line.forecast.Away.WorkingMinutes;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.Held;
@@ -31,11 +34,17 @@ import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 import wainbook.station.StationSaying.Confirmed;
+import wainbook.station.StationSaying.Voided;
+import wainbook.station.StationSaying.WaitBegun;
+import wainbook.station.StationSaying.Waited;
+import wainbook.works.shift.Shifts;
 
 /** The record of one bus, written minute by minute; every minute is worked and every sheet is planned with 100 minutes. */
 final class Recorded {
 
     static final Instant BEGIN = Instant.parse("2026-03-02T07:00:00Z");
+
+    private static final Basis NO_BASIS = new Basis(Condition.NONE, Optional.empty(), Optional.empty());
 
     private final List<Entry> entries = new ArrayList<>();
     private final String number;
@@ -86,8 +95,7 @@ final class Recorded {
     }
 
     Recorded done(int minute, String stage) {
-        var basis = new Basis(Condition.NONE, Optional.empty(), Optional.empty());
-        return say(minute, new Confirmed(new About(stage, "SHEET", 1, "item", List.of()), basis));
+        return say(minute, new Confirmed(about(stage, "item"), NO_BASIS));
     }
 
     Recorded signed(int minute, String stage) {
@@ -104,6 +112,36 @@ final class Recorded {
 
     Recorded released(int minute) {
         return say(minute, new HoldReleased(1, "no crack"));
+    }
+
+    Recorded missing(int minute, int part, String stage, LocalDate expected) {
+        return say(minute, new PartAwaited(part, stage, "Brake valve, rear", Optional.empty(), expected));
+    }
+
+    Recorded came(int minute, int part) {
+        return say(minute, new PartCame(part, ""));
+    }
+
+    /** An item called so begins to cure. */
+    Recorded cures(int minute, String stage, String item, int minutes) {
+        return say(minute, new WaitBegun(about(stage, item), NO_BASIS, minutes));
+    }
+
+    Recorded cured(int minute, String stage, String item, int begun, int minutes) {
+        return say(minute, new Waited(about(stage, item), NO_BASIS, BEGIN.plus(Duration.ofMinutes(begun)), minutes));
+    }
+
+    private static About about(String stage, String item) {
+        return new About(stage, "SHEET", 1, item, List.of());
+    }
+
+    /** What was said last is voided. */
+    Recorded voided(int minute, String item) {
+        return say(minute, new Voided(entries.get(entries.size() - 1).id(), "SHEET/" + item, "not mixed well"));
+    }
+
+    VehiclePast past(Shifts shifts) {
+        return VehiclePast.of(history(), WorkingMinutes.of(shifts), binding -> 100);
     }
 
     VehiclePast past() {
