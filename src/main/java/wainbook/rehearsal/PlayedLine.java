@@ -37,6 +37,7 @@ final class PlayedLine {
             playing.ordered(entry);
         }
         beside.safety(Scene.of(steps));
+        beside.parts();
     }
 
     private void onTheLine(Scene.Member member) {

@@ -138,8 +138,9 @@ final class Stops {
         put("/orders/{order}/appointments", "/orders/" + inPhase("FINISHED") + "/appointments");
         put(
                 "/orders/{order}/awaited",
-                "/orders/" + at("prepare") + "/awaited",
-                "/orders/" + inPhase("FINISHED") + "/awaited");
+                "/orders/WB-0202/awaited",
+                "/orders/WB-0202/awaited?open=1",
+                "/orders/WB-0201/awaited");
         put("/line/over-time/{order}", "/line/over-time/WB-0194");
         put("/trace", "/trace", "/trace?q=" + vin());
         containments();

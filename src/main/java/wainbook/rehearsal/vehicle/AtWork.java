@@ -41,7 +41,10 @@ public final class AtWork {
 
     /** Does the one thing that is next, if it would be done by a time. */
     public Next next(Instant end) {
-        if (work.events().comes() || work.events().letGo() || work.events().closes()) {
+        if (work.events().comes()
+                || work.events().letGo()
+                || work.events().partComes()
+                || work.events().closes()) {
             return Next.DONE;
         }
         if (!Nonconformities.of(at.history()).awaitingDisposition().isEmpty()) {

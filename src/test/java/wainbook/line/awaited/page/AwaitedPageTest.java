@@ -108,7 +108,7 @@ class AwaitedPageTest {
         assertThat(manager.page("/orders/" + bus.number())).contains(here, ahead, "Part 1 missing for Strip");
         assertThat(manager.page("/line")).contains(here).doesNotContain(ahead);
         assertThat(manager.page("/forecast"))
-                .contains("waiting for parts", "Motor, left (MOTOR), expected", "Where a part is missing");
+                .contains("waiting for parts", "Lifting eye, expected", "Where a part is missing");
     }
 
     @Test
