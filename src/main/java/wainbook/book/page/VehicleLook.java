@@ -78,7 +78,7 @@ class VehicleLook {
                         Nonconformities.of(history).awaitingDisposition(),
                         HoldInWords.inForce(history),
                         deferred(history, order, names),
-                        awaited(history, names, day.of(now)),
+                        given(history, names).isPresent() ? List.of() : awaited(history, names, day.of(now)),
                         HelpCall.open(history),
                         VehicleDoubts.of(history).open()),
                 order.facts().entrySet().stream()

@@ -14,6 +14,7 @@ import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.CheckItem;
 import wainbook.process.sheet.CheckItem.PartUse;
 import wainbook.process.sheet.CheckSheet;
+import wainbook.station.DeferredWork;
 import wainbook.station.work.Workplace;
 
 /** The stages of a vehicle's route, what their sheets fit, and whether their gates are signed. */
@@ -36,18 +37,28 @@ public class StagesAhead {
     }
 
     public List<Stage> of(History history, WorkOrder order) {
+        List<DeferredWork> deferred = workplace.deferred(history, order);
         return order.ordered().stages().stream()
                 .map(stage -> new Stage(
                         stage,
                         releases.stage(stage).map(known -> known.title()).orElse(stage),
-                        sheet(order, stage).stream()
-                                .flatMap(sheet -> sheet.items().stream())
+                        Stream.concat(
+                                        sheet(order, stage).stream().flatMap(sheet -> sheet.items().stream()),
+                                        brought(deferred, stage))
                                 .flatMap(StagesAhead::parts)
                                 .distinct()
                                 .sorted()
                                 .toList(),
                         signed(history, order, stage)))
                 .toList();
+    }
+
+    /** What was put off to it from other stages. */
+    private Stream<CheckItem> brought(List<DeferredWork> deferred, String stage) {
+        return deferred.stream()
+                .filter(work -> work.toStage().equals(stage))
+                .map(DeferredWork::about)
+                .flatMap(about -> releases.sheet(about.sheet(), about.revision()).item(about.item()).stream());
     }
 
     /** The sheet that the vehicle is bound to there, or else the one in force for its route. */

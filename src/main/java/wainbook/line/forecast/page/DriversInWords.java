@@ -36,7 +36,7 @@ final class DriversInWords {
     private static String into(Outlook outlook, Cause cause, Optional<AwaitedPart> part) {
         String into = Words.of("line.forecastInto." + cause.name(), Math.round(100 * outlook.share(cause)));
         return part.map(missing ->
-                        Words.of("line.forecastIntoPart", into, missing.named(), Formats.day(missing.expectedOn())))
+                        Words.of("line.forecastIntoPart", into, missing.what(), Formats.day(missing.expectedOn())))
                 .orElse(into);
     }
 

@@ -22,6 +22,9 @@ import wainbook.house.OnRecord;
 import wainbook.line.LineSaying.PartAwaited;
 import wainbook.line.LineSaying.PartCame;
 import wainbook.page.Formats;
+import wainbook.station.StationSaying.About;
+import wainbook.station.StationSaying.Bar;
+import wainbook.station.StationSaying.ReSequenced;
 
 /** A part is missing for a bus that stands at strip. */
 @QuarkusTest
@@ -128,6 +131,20 @@ class AwaitedPageTest {
         assertThat(miss("fitting", "Motor", "", "soon").asString()).contains("Give a day, such as");
         assertThat(note(7, "came", "remark", "").asString()).contains("No such part is awaited for " + bus.number());
         assertThat(bus.history().saying(PartAwaited.class)).isEmpty();
+    }
+
+    @Test
+    void a_part_of_work_that_was_put_off_is_missing_where_it_went() {
+        String day = today.plusDays(2).toString();
+        assertThat(miss("commissioning", "Motor, left", "MOTOR", day).asString())
+                .contains("No item of the check sheet of Electrical commissioning and final inspection names part MOTOR");
+        bus.say(new ReSequenced(
+                new About("fitting", "FIT-BUS12", 1, "motor-fit", List.of()),
+                "commissioning",
+                List.of(Bar.DRIVING),
+                "Motor not delivered"));
+        assertThat(miss("commissioning", "Motor, left", "MOTOR", day).statusCode())
+                .isEqualTo(303);
     }
 
     @Test
