@@ -137,7 +137,8 @@ class AwaitedPageTest {
     void a_part_of_work_that_was_put_off_is_missing_where_it_went() {
         String day = today.plusDays(2).toString();
         assertThat(miss("commissioning", "Motor, left", "MOTOR", day).asString())
-                .contains("No item of the check sheet of Electrical commissioning and final inspection names part MOTOR");
+                .contains(
+                        "No item of the check sheet of Electrical commissioning and final inspection names part MOTOR");
         bus.say(new ReSequenced(
                 new About("fitting", "FIT-BUS12", 1, "motor-fit", List.of()),
                 "commissioning",
