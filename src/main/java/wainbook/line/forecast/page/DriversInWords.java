@@ -4,13 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import wainbook.engineering.flow.forecast.Cause;
-import wainbook.engineering.flow.forecast.Outlook;
+import wainbook.engineering.flow.forecast.outcome.Cause;
+import wainbook.engineering.flow.forecast.outcome.Outlook;
 import wainbook.engineering.flow.history.Basis;
 import wainbook.engineering.flow.history.Basis.Ground;
 import wainbook.line.awaited.AwaitedPart;
 import wainbook.line.forecast.LineForecast;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.TheLineNow;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 
