@@ -1,7 +1,10 @@
 package wainbook.line.balance.page;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.line.balance.Proposal;
 import wainbook.line.balance.Proposal.Without;
 import wainbook.line.balance.asked.Question;
@@ -68,13 +71,37 @@ public record Result(Content content, Question question, Proposal found) {
         return BalanceView.minutes(minutes);
     }
 
-    /** In words, with the records it rests on. */
-    public String ground(Pace pace) {
-        return Words.of("line.balanceGround." + pace.ground().name(), pace.records());
+    /**
+     * The kinds of vehicle that go alike at a stage.
+     *
+     * @param all whether it is every kind that has work there
+     * @param ground in words, with the records it rests on
+     */
+    public record PaceRow(String stage, boolean all, List<String> kinds, String factor, String ground) {}
+
+    public List<PaceRow> paces() {
+        return found.paces().stream()
+                .collect(Collectors.groupingBy(
+                        pace -> List.of(pace.stage(), pace.ground(), pace.factor(), pace.records()),
+                        LinkedHashMap::new,
+                        Collectors.toList()))
+                .values()
+                .stream()
+                .map(this::row)
+                .toList();
     }
 
-    public String factor(Pace pace) {
-        return BalanceView.figure(pace.factor());
+    private PaceRow row(List<Pace> alike) {
+        Pace one = alike.get(0);
+        long there = found.paces().stream()
+                .filter(pace -> pace.stage().equals(one.stage()))
+                .count();
+        return new PaceRow(
+                title(one.stage()),
+                alike.size() == there && there > 1,
+                alike.stream().map(Pace::kind).toList(),
+                String.format(Locale.ROOT, "%.2f", one.factor()),
+                Words.of("line.balanceGround." + one.ground().name(), one.records()));
     }
 
     /** Stages today and then. */
@@ -95,9 +122,5 @@ public record Result(Content content, Question question, Proposal found) {
                 Words.of("line.balanceMinutes", minutes(load.beforeMinutes())),
                 Optional.of(load.afterMinutes()),
                 Words.of("line.balanceThenMinutes", minutes(load.afterMinutes())));
-    }
-
-    public List<Proposal.Moved> moves() {
-        return found.moves();
     }
 }
