@@ -105,10 +105,9 @@ public record Proposal(
         List<Item> items =
                 content.items().stream().filter(item -> ids.contains(item.id())).toList();
         double cycle = asked.question().taktMinutes().map(Integer::doubleValue).orElse(found.best());
-        return new Load(
-                here.stage(),
-                asked.minutes(here, content.at(here.stage())),
-                Math.min(cycle, asked.minutes(here, items)));
+        double before = asked.minutes(here, content.at(here.stage()));
+        double after = items.equals(content.at(here.stage())) ? before : asked.minutes(here, items);
+        return new Load(here.stage(), before, Math.min(cycle, after));
     }
 
     private static Moved moved(Item item, String to) {

@@ -20,8 +20,8 @@ import wainbook.line.balance.content.Content.Place;
 /** A work content under a question: the work to be shared out, what it is wanted for, and the time that items take at a stage. */
 public record Asked(Content content, Question question) {
 
-    /** For the order of what several persons do at one station. */
-    private static final double LAYING_OUT_S = 1;
+    /** For the order of what several persons do at one station, above the seconds of the search. */
+    private static final double LAYING_OUT_S = 0.5;
 
     public Work work() {
         return work(Stream.concat(places(), pairs()).toList());
