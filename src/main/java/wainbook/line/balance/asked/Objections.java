@@ -72,6 +72,9 @@ public final class Objections {
         if (keys.isEmpty()) {
             at(field, "line.balanceRuleHalf");
         }
+        if (keys.size() > PairRule.MOST_KEYS) {
+            at(field, "line.balanceRuleMany", PairRule.MOST_KEYS);
+        }
         unknown(keys).ifPresent(unknown -> at(field, "line.balanceNoItem", unknown));
         keys.stream()
                 .filter(key -> sort == Sort.TOGETHER && content.called(key).size() > 1)

@@ -17,6 +17,9 @@ import wainbook.line.balance.content.Content.Item;
  */
 public record PairRule(Sort sort, List<String> one, List<String> other, int stations) {
 
+    /** On one side. */
+    public static final int MOST_KEYS = 20;
+
     /** What is asked of the items. */
     public enum Sort {
         /** All are done at one station. */

@@ -12,6 +12,8 @@ import static wainbook.line.balance.asked.SmallBalance.together;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Reason;
 import wainbook.line.balance.content.Content;
@@ -33,6 +35,13 @@ class ObjectionsTest {
     @Test
     void a_rule_needs_both_its_sides() {
         assertThat(told(LINE, free(apart("", "fuel")))).containsExactly("#rules[0].one line.balanceRuleHalf []");
+    }
+
+    @Test
+    void a_group_has_an_end() {
+        String many = IntStream.range(0, 21).mapToObj(i -> "weld").collect(Collectors.joining(" "));
+
+        assertThat(told(LINE, free(apart("cut", many)))).containsExactly("#rules[0].other line.balanceRuleMany [20]");
     }
 
     @Test
