@@ -3,7 +3,7 @@ package wainbook.line.balance.content;
 import java.util.List;
 import wainbook.engineering.flow.history.Finished;
 import wainbook.engineering.flow.score.Quantile;
-import wainbook.line.forecast.PastTimes;
+import wainbook.line.forecast.past.PastTimes;
 
 /**
  * The stays that are on record, the same that the forecast draws from. They say how long a vehicle was worked on at a stage, not how
