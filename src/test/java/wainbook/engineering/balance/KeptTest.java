@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Three tasks of ten minutes, the second behind the first: a balance that breaks a rule is seen without the solver. */
 class KeptTest {
 
-    private static final List<Task> TASKS =
-            List.of(task("a", 10, 3, 1), task("b", 10, 3, 1, "a"), task("c", 10, 4, 1));
+    private static final List<Task> TASKS = List.of(task("a", 10, 3, 1), task("b", 10, 3, 1, "a"), task("c", 10, 4, 1));
 
     @Test
     void a_balance_that_keeps_all_is_sound() {
@@ -69,8 +68,10 @@ class KeptTest {
                 .isTrue();
         assertThat(kept(under(new Rule.Only(Set.of("b", "c"), Set.of(2, 3))), 20, 1, 2, 1))
                 .isFalse();
-        assertThat(kept(under(new Rule.Gathered(Set.of("b", "c"), 1)), 20, 1, 2, 2)).isTrue();
-        assertThat(kept(under(new Rule.Gathered(Set.of("b", "c"), 1)), 20, 1, 2, 3)).isFalse();
+        assertThat(kept(under(new Rule.Gathered(Set.of("b", "c"), 1)), 20, 1, 2, 2))
+                .isTrue();
+        assertThat(kept(under(new Rule.Gathered(Set.of("b", "c"), 1)), 20, 1, 2, 3))
+                .isFalse();
     }
 
     /** Means of 20 with variances 9 and 9: 20 + 1.644853627 √18 = 26.98. */

@@ -16,8 +16,9 @@ class QuickStartTest {
 
     @Test
     void within_ten_minutes_it_needs_six_stations_and_has_no_answer_for_five() {
-        assertThat(quick(JACKSON).stations(10, 6)).hasValueSatisfying(placed -> assertThat(PositionalWeight.count(placed))
-                .isEqualTo(6));
+        assertThat(quick(JACKSON).stations(10, 6))
+                .hasValueSatisfying(
+                        placed -> assertThat(PositionalWeight.count(placed)).isEqualTo(6));
         assertThat(quick(JACKSON).stations(10, 5)).isEmpty();
     }
 
@@ -32,8 +33,8 @@ class QuickStartTest {
     @Test
     void one_station_takes_the_time_of_all() {
         assertThat(quick(JACKSON).everything()).isEqualTo(46);
-        assertThat(quick(JACKSON).cycle(1, 1, 1)).hasValueSatisfying(start -> assertThat(start.cycle())
-                .isEqualTo(46));
+        assertThat(quick(JACKSON).cycle(1, 1, 1))
+                .hasValueSatisfying(start -> assertThat(start.cycle()).isEqualTo(46));
     }
 
     @Test
