@@ -64,7 +64,7 @@ public final class Objections {
                 .ifPresent(key -> at(field + "other", "line.balanceRuleItself", key));
         int farthest = content.stages().size() - 1;
         if (rule.sort() == Sort.DISTANCE && (rule.stations() < 1 || rule.stations() > farthest)) {
-            at(field + "stations", "line.balanceNumber", 1, farthest);
+            at(field + "stations", "line.wholeNumber", 1, farthest);
         }
     }
 

@@ -108,7 +108,7 @@ final class AskedFor {
     private static Filled number(Filled filled, String field, int least, int most) {
         return read(filled, field, least, most).isPresent()
                 ? filled
-                : filled.wrong(field, "line.balanceNumber", least, most);
+                : filled.wrong(field, "line.wholeNumber", least, most);
     }
 
     /** Figures that cannot be read count as if they were not there. */
