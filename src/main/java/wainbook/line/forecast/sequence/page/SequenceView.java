@@ -1,0 +1,328 @@
+package wainbook.line.forecast.sequence.page;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import wainbook.engineering.flow.score.PairedDifference;
+import wainbook.engineering.flow.sequence.Found.Verdict;
+import wainbook.engineering.flow.sequence.Progress;
+import wainbook.line.forecast.OddsInWords;
+import wainbook.line.forecast.OnHand;
+import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.sequence.EntrySearch;
+import wainbook.line.forecast.sequence.EntrySearch.Standing;
+import wainbook.line.forecast.sequence.Proposal;
+import wainbook.page.Filled;
+import wainbook.page.Formats;
+import wainbook.page.Words;
+
+/**
+ * The order of entry as its page shows it.
+ *
+ * @param newest search, if there ever was one
+ * @param proposal of the last search that came to something
+ * @param entriesSince about vehicles, after the proposal
+ * @param mayAsk whether who looks may search
+ */
+public record SequenceView(
+        TheLineNow line,
+        Optional<EntrySearch> newest,
+        Optional<Progress> progress,
+        Optional<Proposal> proposal,
+        long entriesSince,
+        Filled filled,
+        boolean mayAsk,
+        Formats formats) {
+
+    private static final double COUNTED = 1e6;
+
+    /** One in front of the line, in words. */
+    public record Row(
+            int place,
+            String order,
+            String kind,
+            boolean here,
+            boolean moved,
+            String today,
+            String promised,
+            String oddsToday,
+            String odds,
+            boolean gains,
+            boolean loses,
+            String finishToday,
+            String finish) {}
+
+    public String title() {
+        if (running()) {
+            return Words.of("line.sequenceTitleRuns");
+        }
+        if (!any()) {
+            return Words.of("line.sequenceTitleNone");
+        }
+        return proposal.filter(found -> !outOfDate())
+                .map(found -> found.better()
+                        ? Words.of("line.sequenceTitleBetter", Math.round(found.saved().mean()))
+                        : Words.of("line.sequenceTitleStands"))
+                .orElseGet(() -> Words.of("line.sequenceTitle"));
+    }
+
+    public boolean any() {
+        return !line.waiting().isEmpty();
+    }
+
+    /** Whether there is more than one order. */
+    public boolean mayChange() {
+        return Proposal.mayChange(line);
+    }
+
+    public boolean running() {
+        return standing(Standing.RUNNING);
+    }
+
+    public boolean interrupted() {
+        return standing(Standing.INTERRUPTED);
+    }
+
+    public boolean cancelled() {
+        return standing(Standing.CANCELLED);
+    }
+
+    public boolean failed() {
+        return standing(Standing.FAILED);
+    }
+
+    private boolean standing(Standing standing) {
+        return newest.filter(row -> row.standing == standing).isPresent();
+    }
+
+    public UUID searchId() {
+        return newest.orElseThrow().id;
+    }
+
+    public String progressText() {
+        return progress.map(now -> Words.of(
+                        "line.sequencePhase." + now.phase().name(),
+                        now.orders(),
+                        now.most(),
+                        Math.round(now.lateToday()),
+                        Math.round(now.leastLate())))
+                .orElseGet(() -> Words.of("line.sequenceBegins"));
+    }
+
+    public boolean better() {
+        return proposal.filter(Proposal::better).isPresent();
+    }
+
+    /** What the search came to, in a sentence. */
+    public String result() {
+        Proposal found = proposal.orElseThrow();
+        PairedDifference saved = found.saved();
+        return switch (found.verdict()) {
+            case BETTER ->
+                Words.of(
+                        "line.sequenceBetter",
+                        Math.round(saved.mean()),
+                        Math.round(saved.low()),
+                        Math.round(saved.high()),
+                        Math.round(found.lateBefore()),
+                        Math.round(found.lateAfter()));
+            case NOT_SHOWN ->
+                Words.of("line.sequenceNotShown", tenths(saved.mean()), tenths(saved.low()), tenths(saved.high()));
+            case NONE_BETTER -> Words.of("line.sequenceNoneBetter");
+            case NOBODY_LATE -> Words.of("line.sequenceNobodyLate", found.searched());
+        };
+    }
+
+    public String kept() {
+        Proposal found = proposal.orElseThrow();
+        return found.better()
+                ? Words.of(
+                        "line.sequenceKept",
+                        found.promised(),
+                        tenths(found.keptBefore()),
+                        hundredths(found.moreKept().mean()),
+                        hundredths(found.moreKept().low()),
+                        hundredths(found.moreKept().high()),
+                        found.likelier(),
+                        found.lessLikely())
+                : Words.of("line.sequenceKeptToday", found.promised(), tenths(found.keptBefore()));
+    }
+
+    /** Others wait now than those it was made for, or in another order. */
+    public boolean outOfDate() {
+        return proposal.filter(found -> !today(found)
+                        .map(Proposal.Place::order)
+                        .toList()
+                        .equals(line.waiting().stream().map(OnHand::order).toList()))
+                .isPresent();
+    }
+
+    public String oldText() {
+        Instant at = proposal.orElseThrow().at();
+        return Words.of("line.sequenceOld", formats.day(at), formats.clock(at), entriesSince);
+    }
+
+    public String made() {
+        Instant at = proposal.orElseThrow().at();
+        String made = Words.of("line.sequenceMade", formats.day(at), formats.clock(at));
+        return entriesSince == 0 ? made : made + " " + Words.of("line.sequenceSince", entriesSince);
+    }
+
+    public String tableTitle() {
+        return Words.of(better() ? "line.sequenceTable" : "line.sequenceTableToday");
+    }
+
+    private static Stream<Proposal.Place> today(Proposal found) {
+        return found.places().stream().sorted(Comparator.comparing(Proposal.Place::today));
+    }
+
+    private List<Proposal.Place> shown(Proposal found) {
+        return found.better() ? found.places() : today(found).toList();
+    }
+
+    public List<Row> rows() {
+        return proposal.map(this::rows).orElseGet(() -> IntStream.range(
+                        0, line.waiting().size())
+                .mapToObj(at -> row(line.waiting().get(at), at + 1))
+                .toList());
+    }
+
+    private List<Row> rows(Proposal found) {
+        List<Proposal.Place> places = shown(found);
+        return IntStream.range(0, places.size())
+                .mapToObj(at -> row(places.get(at), at + 1))
+                .toList();
+    }
+
+    private static Row row(OnHand one, int place) {
+        return new Row(
+                place,
+                one.order(),
+                one.kind(),
+                Proposal.here(one),
+                false,
+                "",
+                Formats.date(one.promisedOn()),
+                "",
+                "",
+                false,
+                false,
+                "",
+                "");
+    }
+
+    private Row row(Proposal.Place one, int place) {
+        int earlier = one.today() - place;
+        return new Row(
+                place,
+                one.order(),
+                one.kind(),
+                one.here(),
+                earlier != 0,
+                earlier == 0
+                        ? Words.of("line.sequenceSame")
+                        : Words.of(
+                                earlier > 0 ? "line.sequenceEarlier" : "line.sequenceLater",
+                                one.today(),
+                                Math.abs(earlier)),
+                Formats.date(one.promisedOn()),
+                OddsInWords.of(one.oddsBefore()),
+                OddsInWords.of(one.oddsAfter()),
+                one.gains(),
+                one.loses(),
+                time(one.medianBefore()),
+                time(one.medianAfter()));
+    }
+
+    private String time(Optional<Instant> known) {
+        return known.map(when -> formats.day(when) + " " + formats.clock(when))
+                .orElseGet(() -> Words.of(
+                        "line.forecastBeyond", formats.day(line.calendar().end())));
+    }
+
+    /** How the proposal was found, a sentence or two each. */
+    public List<String> how() {
+        return proposal.filter(found -> found.verdict() != Verdict.NOBODY_LATE).stream()
+                .flatMap(found -> Stream.of(
+                                Stream.of(Words.of(
+                                        "line.sequenceEnding." + found.ending().name(),
+                                        count(found.tried()),
+                                        count(found.possible()),
+                                        found.searched())),
+                                found.verdict() == Verdict.NONE_BETTER
+                                        ? Stream.<String>empty()
+                                        : Stream.of(Words.of("line.sequenceChoice")),
+                                Stream.of(Words.of("line.sequenceFresh", found.compared(), found.seed())))
+                        .flatMap(some -> some))
+                .toList();
+    }
+
+    private static String count(double orders) {
+        return orders > COUNTED
+                ? Words.of("line.sequenceManyOrders")
+                : String.format(Words.LOCALE, "%,d", Math.round(orders));
+    }
+
+    private static String tenths(double value) {
+        return String.format(Locale.ROOT, "%.1f", value + 0.0);
+    }
+
+    private static String hundredths(double value) {
+        return String.format(Locale.ROOT, "%.2f", value + 0.0);
+    }
+
+    /** Times by ISO 8601 and odds as a share, for a spreadsheet to count with. */
+    List<List<String>> cells() {
+        return proposal.map(this::cells).orElseGet(() -> rows().stream()
+                .map(row -> List.of(
+                        String.valueOf(row.place()),
+                        String.valueOf(row.place()),
+                        row.order(),
+                        row.kind(),
+                        yes(row.here()),
+                        row.promised(),
+                        "",
+                        "",
+                        "",
+                        ""))
+                .toList());
+    }
+
+    private List<List<String>> cells(Proposal found) {
+        List<Proposal.Place> places = shown(found);
+        return IntStream.range(0, places.size())
+                .mapToObj(at -> cells(places.get(at), at + 1, found.better()))
+                .toList();
+    }
+
+    private static List<String> cells(Proposal.Place one, int place, boolean better) {
+        return List.of(
+                String.valueOf(place),
+                String.valueOf(one.today()),
+                one.order(),
+                one.kind(),
+                yes(one.here()),
+                one.promisedOn().toString(),
+                share(one.oddsBefore()),
+                share(better ? one.oddsAfter() : one.oddsBefore()),
+                iso(one.medianBefore()),
+                iso(better ? one.medianAfter() : one.medianBefore()));
+    }
+
+    private static String yes(boolean here) {
+        return here ? "yes" : "no";
+    }
+
+    private static String share(double odds) {
+        return String.format(Locale.ROOT, "%.4f", odds);
+    }
+
+    private static String iso(Optional<Instant> at) {
+        return at.map(Instant::toString).orElse("");
+    }
+}
