@@ -77,7 +77,8 @@ public class Forecasts {
 
     private TheLineNow lineNow(Instant now) {
         Shifts shifts = day.shifts();
-        return new AsOf(now, shifts, process, appointments.all()).line(records(), record -> past(record, shifts));
+        Optional<SetOrder> set = SetOrder.at(SetOrder.all(ledger.history(Subject.works())), now);
+        return new AsOf(now, shifts, process, appointments.all(), set).line(records(), record -> past(record, shifts));
     }
 
     /** Of those that can say something: the last handed over, and all that are not. */

@@ -31,8 +31,8 @@ public record Comparison(
         List<Change> vehicles) {
 
     private static final double CONFIDENCE = 0.95;
-    /** A gain of less is nothing that anybody would move a vehicle for; our choice. */
-    private static final double LEAST_MINUTES = 1;
+    /** A gain of less, over all vehicles together, is nothing to move one for; our choice. */
+    public static final double LEAST_MINUTES = 5;
 
     public Comparison {
         vehicles = List.copyOf(vehicles);
@@ -117,8 +117,12 @@ public record Comparison(
         return kept;
     }
 
-    /** The gain can be told from nothing, and is worth a minute. */
-    public boolean shown() {
-        return saved.low() > 0 && saved.mean() >= LEAST_MINUTES;
+    /** The gain can be told from nothing. */
+    boolean shown() {
+        return saved.low() > 0;
+    }
+
+    boolean enough() {
+        return saved.mean() >= LEAST_MINUTES;
     }
 }

@@ -31,6 +31,8 @@ public record Found(
         NONE_BETTER,
         /** One was, but on fresh draws its gain cannot be told from nothing. */
         NOT_SHOWN,
+        /** Its gain is less than {@link Comparison#LEAST_MINUTES}. */
+        TOO_LITTLE,
         BETTER
     }
 

@@ -52,7 +52,8 @@ public record InFront(Line line, List<List<String>> groups) {
     /** In how many orders they could come; beyond 2^53 about so many. */
     public double orders() {
         return groups.stream()
-                .mapToDouble(group -> IntStream.rangeClosed(2, group.size()).asDoubleStream().reduce(1, (a, b) -> a * b))
+                .mapToDouble(group ->
+                        IntStream.rangeClosed(2, group.size()).asDoubleStream().reduce(1, (a, b) -> a * b))
                 .reduce(1, (a, b) -> a * b);
     }
 

@@ -86,11 +86,7 @@ public final class SequenceSearch {
         Comparison comparison = Comparison.of(front, chosen, budget);
         double lateToday = tried.late(front.today());
         return new Found(
-                lateToday == 0
-                        ? Verdict.NOBODY_LATE
-                        : worthALook.isEmpty()
-                                ? Verdict.NONE_BETTER
-                                : comparison.shown() ? Verdict.BETTER : Verdict.NOT_SHOWN,
+                verdict(lateToday, worthALook.isEmpty(), comparison),
                 front.names(),
                 front.names(chosen),
                 tried.orders(),
@@ -100,6 +96,19 @@ public final class SequenceSearch {
                 tried.late(chosen),
                 lateToday,
                 comparison);
+    }
+
+    private static Verdict verdict(double lateToday, boolean noneBetter, Comparison comparison) {
+        if (lateToday == 0) {
+            return Verdict.NOBODY_LATE;
+        }
+        if (noneBetter) {
+            return Verdict.NONE_BETTER;
+        }
+        if (!comparison.shown()) {
+            return Verdict.NOT_SHOWN;
+        }
+        return comparison.enough() ? Verdict.BETTER : Verdict.TOO_LITTLE;
     }
 
     private record Look(List<Integer> order, Lateness late) {}

@@ -14,10 +14,12 @@ import wainbook.line.forecast.LineForecast.Of;
 import wainbook.line.forecast.OddsInWords;
 import wainbook.line.forecast.OnHand;
 import wainbook.line.forecast.PastTimes;
+import wainbook.line.forecast.SetOrder;
 import wainbook.line.forecast.StageLook;
 import wainbook.line.forecast.Stop;
 import wainbook.page.Formats;
 import wainbook.page.Words;
+import wainbook.works.PersonInWords;
 
 /**
  * The forecast as its page shows it.
@@ -179,6 +181,11 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
 
     public String entry() {
         EntryRule rule = found.line().entry();
+        if (rule.set().isPresent()) {
+            SetOrder set = rule.set().get();
+            return Words.of(
+                    "line.forecastAsSet", PersonInWords.name(set.by()), formats.day(set.at()), formats.clock(set.at()));
+        }
         return Words.of(
                 rule.asOrdered() ? "line.forecastAsOrdered" : "line.forecastAsPromised", rule.foretold(), rule.pairs());
     }

@@ -105,7 +105,8 @@ public record Proposal(
 
     /** Whether there is more than one order. */
     public static boolean mayChange(TheLineNow line) {
-        return orders(line.waiting(), true).size() > 1 || orders(line.waiting(), false).size() > 1;
+        return orders(line.waiting(), true).size() > 1
+                || orders(line.waiting(), false).size() > 1;
     }
 
     private static List<String> orders(List<OnHand> waiting, boolean here) {
@@ -137,8 +138,12 @@ public record Proposal(
                 compared.vehicles().size(),
                 compared.keptBefore(),
                 compared.moreKept(),
-                (int) compared.vehicles().stream().filter(Comparison.Change::gains).count(),
-                (int) compared.vehicles().stream().filter(Comparison.Change::loses).count(),
+                (int) compared.vehicles().stream()
+                        .filter(Comparison.Change::gains)
+                        .count(),
+                (int) compared.vehicles().stream()
+                        .filter(Comparison.Change::loses)
+                        .count(),
                 found.order().stream().map(order -> place(line, found, order)).toList());
     }
 

@@ -92,7 +92,8 @@ class SequenceLawsTest {
 
         assertThatThrownBy(() -> new InFront(line, List.of(List.of("2", "1"))))
                 .hasMessageContaining("in front of the line wait [1, 2]");
-        assertThat(new InFront(line, List.of(List.of("1"), List.of("2"))).orders()).isEqualTo(1);
+        assertThat(new InFront(line, List.of(List.of("1"), List.of("2"))).orders())
+                .isEqualTo(1);
         assertThat(new InFront(line, List.of(List.of(), List.of("1", "2"))).all())
                 .containsExactly(List.of(0, 1), List.of(1, 0));
     }

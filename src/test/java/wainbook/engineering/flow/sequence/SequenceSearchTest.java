@@ -36,7 +36,8 @@ class SequenceSearchTest {
 
     @Test
     void whose_day_is_likelier_kept_is_told_by_vehicle_and_together() {
-        Comparison compared = find(TwoStations.front(new Job(100, 100, 205), TIGHT)).comparison();
+        Comparison compared =
+                find(TwoStations.front(new Job(100, 100, 205), TIGHT)).comparison();
 
         // The slow one then finishes at 210 for 205, five minutes late where it was none.
         assertThat(compared.lateAfter()).isEqualTo(5);
@@ -145,8 +146,8 @@ class SequenceSearchTest {
     /** Promised so that some are late in any order. */
     private static List<Job> jobs(SplittableRandom random, int count) {
         return IntStream.range(0, count)
-                .mapToObj(at -> new Job(
-                        random.nextInt(20, 120), random.nextInt(20, 120), random.nextInt(60, count * 100)))
+                .mapToObj(at ->
+                        new Job(random.nextInt(20, 120), random.nextInt(20, 120), random.nextInt(60, count * 100)))
                 .toList();
     }
 }

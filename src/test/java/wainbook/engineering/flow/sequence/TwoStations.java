@@ -30,7 +30,9 @@ final class TwoStations {
     static InFront front(List<Job> jobs) {
         return new InFront(
                 line(jobs),
-                List.of(IntStream.range(0, jobs.size()).mapToObj(String::valueOf).toList()));
+                List.of(IntStream.range(0, jobs.size())
+                        .mapToObj(String::valueOf)
+                        .toList()));
     }
 
     static Line line(List<Job> jobs) {
@@ -73,7 +75,8 @@ final class TwoStations {
 
     /** The least of it over every order there is. */
     static double leastLate(List<Job> jobs) {
-        return permutations(new ArrayList<>(IntStream.range(0, jobs.size()).boxed().toList()), 0)
+        return permutations(
+                        new ArrayList<>(IntStream.range(0, jobs.size()).boxed().toList()), 0)
                 .mapToDouble(order -> late(jobs, order))
                 .min()
                 .orElseThrow();

@@ -13,20 +13,23 @@ import java.util.Optional;
 import java.util.UUID;
 import wainbook.engineering.flow.sequence.Progress;
 import wainbook.line.forecast.OnHand;
+import wainbook.line.forecast.SetOrder;
 import wainbook.line.forecast.sequence.EntrySearch;
 import wainbook.line.forecast.sequence.EntrySearch.Standing;
+import wainbook.line.forecast.sequence.OrderOfEntry;
 import wainbook.line.forecast.sequence.Proposal;
 import wainbook.line.forecast.sequence.Sequencing;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Problem;
+import wainbook.page.api.Receipt;
 import wainbook.works.Role;
 
 /** The order of entry for scripts: today's, the newest search, and beginning one. */
 @Path("/api/v1/forecast/sequence")
 public class SequenceApi {
 
-    /** Who waits in front of the line, in today's order, and the newest search. */
-    public record Answer(List<String> today, Optional<Newest> search) {}
+    /** Who waits in front of the line, in today's order; the order that was set or taken back last; and the newest search. */
+    public record Answer(List<String> today, Optional<SetOrder> lastSet, Optional<Newest> search) {}
 
     /** A search as it stands; {@code entriesSince} are those about vehicles since the line stood as it did. */
     public record Newest(
@@ -46,10 +49,12 @@ public class SequenceApi {
     }
 
     private final Sequencing sequencing;
+    private final OrderOfEntry orderOfEntry;
     private final SignedIn signedIn;
 
-    SequenceApi(Sequencing sequencing, SignedIn signedIn) {
+    SequenceApi(Sequencing sequencing, OrderOfEntry orderOfEntry, SignedIn signedIn) {
         this.sequencing = sequencing;
+        this.orderOfEntry = orderOfEntry;
         this.signedIn = signedIn;
     }
 
@@ -58,6 +63,7 @@ public class SequenceApi {
     public Answer sequence() {
         return new Answer(
                 sequencing.line().waiting().stream().map(OnHand::order).toList(),
+                orderOfEntry.last(),
                 EntrySearch.newest().map(this::newest));
     }
 
@@ -79,6 +85,14 @@ public class SequenceApi {
     public Answer cancel(UUID search) {
         sequencing.cancel(search);
         return sequence();
+    }
+
+    /** @param asked no orders take back what is set */
+    @POST
+    @Path("order")
+    @RolesAllowed(Role.lineManager)
+    public Response set(OrderOfEntry.ToSet asked) {
+        return Receipt.of(orderOfEntry.set(asked, signedIn.actor()));
     }
 
     private Newest newest(EntrySearch row) {

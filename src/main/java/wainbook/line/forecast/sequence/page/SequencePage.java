@@ -3,16 +3,19 @@ package wainbook.line.forecast.sequence.page;
 import io.quarkus.security.Authenticated;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import wainbook.line.forecast.sequence.EntrySearch;
+import wainbook.line.forecast.sequence.OrderOfEntry;
 import wainbook.line.forecast.sequence.Proposal;
 import wainbook.line.forecast.sequence.Sequencing;
 import wainbook.page.Csv;
@@ -34,11 +37,13 @@ public class SequencePage {
     private static final int LOOK_AGAIN_S = 2;
 
     private final Sequencing sequencing;
+    private final OrderOfEntry orderOfEntry;
     private final WorksDay day;
     private final SignedIn signedIn;
 
-    SequencePage(Sequencing sequencing, WorksDay day, SignedIn signedIn) {
+    SequencePage(Sequencing sequencing, OrderOfEntry orderOfEntry, WorksDay day, SignedIn signedIn) {
         this.sequencing = sequencing;
+        this.orderOfEntry = orderOfEntry;
         this.day = day;
         this.signedIn = signedIn;
     }
@@ -80,17 +85,47 @@ public class SequencePage {
         return Redirect.to("/forecast/sequence#search");
     }
 
+    /** What the search proposed is the order from now on. */
+    @POST
+    @Path("forecast/sequence/searches/{search}/setting")
+    @RolesAllowed(Role.lineManager)
+    public Response set(UUID search, @RestForm String id, @RestForm long replaces) {
+        Proposal proposal = Optional.<EntrySearch>ofNullable(EntrySearch.findById(search))
+                .flatMap(sequencing::proposal)
+                .filter(Proposal::better)
+                .orElseThrow(NotFoundException::new);
+        return set(Filled.sent(id), replaces, proposal.order());
+    }
+
+    @POST
+    @Path("forecast/sequence/order/taken-back")
+    @RolesAllowed(Role.lineManager)
+    public Response takeBack(@RestForm String id, @RestForm long replaces) {
+        return set(Filled.sent(id), replaces, List.of());
+    }
+
+    private Response set(Filled filled, long replaces, List<String> orders) {
+        return filled.answer(
+                orderOfEntry.set(new OrderOfEntry.ToSet(filled.id(), replaces, orders), signedIn.actor()),
+                "/forecast/sequence",
+                again -> SequencePages.sequence(view(again)));
+    }
+
     private SequenceView view(Filled filled) {
         Optional<EntrySearch> newest = EntrySearch.newest();
-        Optional<Proposal> proposal = EntrySearch.lastWithOutcome().flatMap(sequencing::proposal);
+        Optional<EntrySearch> last = EntrySearch.lastWithOutcome();
+        Optional<Proposal> proposal = last.flatMap(sequencing::proposal);
         return new SequenceView(
                 sequencing.line(),
                 newest,
                 newest.flatMap(row -> sequencing.progress(row.id)),
+                last.map(row -> row.id),
                 proposal,
                 proposal.map(sequencing::entriesSince).orElse(0L),
+                orderOfEntry.last(),
                 filled,
                 signedIn.is(Role.worksEngineer) || signedIn.is(Role.lineManager),
+                signedIn.is(Role.lineManager),
                 new Formats(day.zone()));
     }
 }

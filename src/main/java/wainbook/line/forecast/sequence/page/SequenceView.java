@@ -9,10 +9,12 @@ import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wainbook.engineering.flow.score.PairedDifference;
+import wainbook.engineering.flow.sequence.Comparison;
 import wainbook.engineering.flow.sequence.Found.Verdict;
 import wainbook.engineering.flow.sequence.Progress;
 import wainbook.line.forecast.OddsInWords;
 import wainbook.line.forecast.OnHand;
+import wainbook.line.forecast.SetOrder;
 import wainbook.line.forecast.TheLineNow;
 import wainbook.line.forecast.sequence.EntrySearch;
 import wainbook.line.forecast.sequence.EntrySearch.Standing;
@@ -20,23 +22,29 @@ import wainbook.line.forecast.sequence.Proposal;
 import wainbook.page.Filled;
 import wainbook.page.Formats;
 import wainbook.page.Words;
+import wainbook.works.PersonInWords;
 
 /**
  * The order of entry as its page shows it.
  *
  * @param newest search, if there ever was one
- * @param proposal of the last search that came to something
+ * @param proposal of the last search that came to something, {@code proposedBy}
  * @param entriesSince about vehicles, after the proposal
+ * @param lastSet the order of entry that was set or taken back last
  * @param mayAsk whether who looks may search
+ * @param maySet whether who looks may set the order
  */
 public record SequenceView(
         TheLineNow line,
         Optional<EntrySearch> newest,
         Optional<Progress> progress,
+        Optional<UUID> proposedBy,
         Optional<Proposal> proposal,
         long entriesSince,
+        Optional<SetOrder> lastSet,
         Filled filled,
         boolean mayAsk,
+        boolean maySet,
         Formats formats) {
 
     private static final double COUNTED = 1e6;
@@ -65,9 +73,11 @@ public record SequenceView(
             return Words.of("line.sequenceTitleNone");
         }
         return proposal.filter(found -> !outOfDate())
-                .map(found -> found.better()
-                        ? Words.of("line.sequenceTitleBetter", Math.round(found.saved().mean()))
-                        : Words.of("line.sequenceTitleStands"))
+                .map(found -> found.better() && !followed()
+                        ? Words.of(
+                                "line.sequenceTitleBetter",
+                                Math.round(found.saved().mean()))
+                        : Words.of(followed() ? "line.sequenceTitleFollowed" : "line.sequenceTitleStands"))
                 .orElseGet(() -> Words.of("line.sequenceTitle"));
     }
 
@@ -98,6 +108,29 @@ public record SequenceView(
 
     private boolean standing(Standing standing) {
         return newest.filter(row -> row.standing == standing).isPresent();
+    }
+
+    public UUID actId() {
+        return UUID.randomUUID();
+    }
+
+    /** The order that is set, if one is. */
+    public Optional<SetOrder> set() {
+        return lastSet.filter(order -> !order.orders().isEmpty());
+    }
+
+    public long replaces() {
+        return lastSet.map(SetOrder::entry).orElse(0L);
+    }
+
+    public String setText() {
+        SetOrder set = set().orElseThrow();
+        return Words.of(
+                "line.entryOrderSet",
+                PersonInWords.name(set.by()),
+                formats.day(set.at()),
+                formats.clock(set.at()),
+                String.join(", ", set.orders()));
     }
 
     public UUID searchId() {
@@ -133,6 +166,13 @@ public record SequenceView(
                         Math.round(found.lateAfter()));
             case NOT_SHOWN ->
                 Words.of("line.sequenceNotShown", tenths(saved.mean()), tenths(saved.low()), tenths(saved.high()));
+            case TOO_LITTLE ->
+                Words.of(
+                        "line.sequenceTooLittle",
+                        tenths(saved.mean()),
+                        tenths(saved.low()),
+                        tenths(saved.high()),
+                        Math.round(Comparison.LEAST_MINUTES));
             case NONE_BETTER -> Words.of("line.sequenceNoneBetter");
             case NOBODY_LATE -> Words.of("line.sequenceNobodyLate", found.searched());
         };
@@ -153,13 +193,24 @@ public record SequenceView(
                 : Words.of("line.sequenceKeptToday", found.promised(), tenths(found.keptBefore()));
     }
 
-    /** Others wait now than those it was made for, or in another order. */
+    /** Others wait now than those it was made for, or in another order that is not the proposed one either. */
     public boolean outOfDate() {
         return proposal.filter(found -> !today(found)
-                        .map(Proposal.Place::order)
-                        .toList()
-                        .equals(line.waiting().stream().map(OnHand::order).toList()))
+                                .map(Proposal.Place::order)
+                                .toList()
+                                .equals(now()))
+                        .isPresent()
+                && !followed();
+    }
+
+    /** They come in the proposed order already. */
+    public boolean followed() {
+        return proposal.filter(found -> found.better() && found.order().equals(now()))
                 .isPresent();
+    }
+
+    private List<String> now() {
+        return line.waiting().stream().map(OnHand::order).toList();
     }
 
     public String oldText() {
@@ -186,10 +237,10 @@ public record SequenceView(
     }
 
     public List<Row> rows() {
-        return proposal.map(this::rows).orElseGet(() -> IntStream.range(
-                        0, line.waiting().size())
-                .mapToObj(at -> row(line.waiting().get(at), at + 1))
-                .toList());
+        return proposal.map(this::rows)
+                .orElseGet(() -> IntStream.range(0, line.waiting().size())
+                        .mapToObj(at -> row(line.waiting().get(at), at + 1))
+                        .toList());
     }
 
     private List<Row> rows(Proposal found) {
@@ -278,19 +329,20 @@ public record SequenceView(
 
     /** Times by ISO 8601 and odds as a share, for a spreadsheet to count with. */
     List<List<String>> cells() {
-        return proposal.map(this::cells).orElseGet(() -> rows().stream()
-                .map(row -> List.of(
-                        String.valueOf(row.place()),
-                        String.valueOf(row.place()),
-                        row.order(),
-                        row.kind(),
-                        yes(row.here()),
-                        row.promised(),
-                        "",
-                        "",
-                        "",
-                        ""))
-                .toList());
+        return proposal.map(this::cells)
+                .orElseGet(() -> rows().stream()
+                        .map(row -> List.of(
+                                String.valueOf(row.place()),
+                                String.valueOf(row.place()),
+                                row.order(),
+                                row.kind(),
+                                yes(row.here()),
+                                row.promised(),
+                                "",
+                                "",
+                                "",
+                                ""))
+                        .toList());
     }
 
     private List<List<String>> cells(Proposal found) {
