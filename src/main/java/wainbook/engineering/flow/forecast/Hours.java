@@ -30,6 +30,13 @@ final class Hours {
                 : plan.signing[stage].add(from, wait);
     }
 
+    /** The number that says how often the gate is refused; 0 where it is signed the first time. */
+    double refusal(long mine, int stage) {
+        double chance = plan.refusal[stage];
+        double u = chance > 0 ? uniform(mine, stage, Luck.REFUSAL) : 0;
+        return 1 - u <= chance ? u : 0;
+    }
+
     double uniform(long mine, int stage, int purpose) {
         return Draws.uniform(Draws.key(mine, plan.stageKey[stage] + purpose));
     }

@@ -144,12 +144,14 @@ final class Run {
             if (unhindered && plan.plain[visit]) {
                 double work = slow * plan.work.at(visit, hours.uniform(mine, stage, Luck.WORK));
                 double ends = hours.worked(stage, begins, work);
-                gate = presented(vehicle, stage, ends, hours.signature(mine, stage, Luck.SIGNATURE, ends));
+                double signed = hours.signature(mine, stage, Luck.SIGNATURE, ends);
+                double u = hours.refusal(mine, stage);
+                gate = u == 0 ? signed : presented(vehicle, stage, ends, signed, u);
             } else {
                 gate = visited(vehicle, stage, begins);
             }
-            double stays = plan.paced ? plan.stays(visit, stage, begins) : gate;
-            here = leave(vehicle, stage, Math.max(gate, stays)) + plan.transport[stage];
+            double goes = plan.paced ? Math.max(gate, plan.stays(visit, stage, begins)) : gate;
+            here = leave(vehicle, stage, goes) + plan.transport[stage];
         }
     }
 
@@ -208,20 +210,19 @@ final class Run {
 
     /** The gate, signed or refused, until it is signed. */
     private double presented(int vehicle, int stage, double ready, double first) {
-        double refusal = plan.refusal[stage];
-        double u = refusal > 0 ? hours.uniform(own[vehicle], stage, Luck.REFUSAL) : 0;
-        return told || 1 - u <= refusal ? presented(vehicle, stage, ready, first, u) : first;
+        return presented(vehicle, stage, ready, first, hours.refusal(own[vehicle], stage));
     }
 
     private double presented(int vehicle, int stage, double ready, double first, double u) {
         double gate = first;
         double again = ready;
-        int times = u == 0 ? 0 : (int) (Math.log1p(-u) / Math.log(plan.refusal[stage]));
-        for (int time = 0; time < times; time++) {
-            int purpose = Luck.AGAIN + 2 * time;
+        double chance = plan.refusal[stage];
+        int purpose = Luck.AGAIN;
+        for (double beyond = chance; 1 - u <= beyond; beyond *= chance) {
             double work = pace[vehicle] * plan.again.at(stage, hours.uniform(own[vehicle], stage, purpose));
             again = hours.worked(stage, gate, work);
             gate = hours.signature(own[vehicle], stage, purpose + 1, again);
+            purpose += 2;
         }
         if (told) {
             tell(vehicle * plan.stages + stage, first, again, gate);
