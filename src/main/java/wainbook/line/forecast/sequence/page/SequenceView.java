@@ -48,6 +48,7 @@ public record SequenceView(
         Formats formats) {
 
     private static final double COUNTED = 1e6;
+    private static final char NO_BREAK = '\u00a0';
 
     /** One in front of the line, in words. */
     public record Row(
@@ -228,6 +229,14 @@ public record SequenceView(
         return Words.of(better() ? "line.sequenceTable" : "line.sequenceTableToday");
     }
 
+    public String oddsTitle() {
+        return Words.of(better() ? "line.sequenceOdds" : "line.forecastOdds");
+    }
+
+    public String finishTitle() {
+        return Words.of(better() ? "line.sequenceFinish" : "line.forecastMedian");
+    }
+
     private static Stream<Proposal.Place> today(Proposal found) {
         return found.places().stream().sorted(Comparator.comparing(Proposal.Place::today));
     }
@@ -258,7 +267,7 @@ public record SequenceView(
                 Proposal.here(one),
                 false,
                 "",
-                Formats.date(one.promisedOn()),
+                unbroken(Formats.date(one.promisedOn())),
                 "",
                 "",
                 false,
@@ -281,7 +290,7 @@ public record SequenceView(
                                 earlier > 0 ? "line.sequenceEarlier" : "line.sequenceLater",
                                 one.today(),
                                 Math.abs(earlier)),
-                Formats.date(one.promisedOn()),
+                unbroken(Formats.date(one.promisedOn())),
                 OddsInWords.of(one.oddsBefore()),
                 OddsInWords.of(one.oddsAfter()),
                 one.gains(),
@@ -291,9 +300,13 @@ public record SequenceView(
     }
 
     private String time(Optional<Instant> known) {
-        return known.map(when -> formats.day(when) + " " + formats.clock(when))
+        return known.map(when -> unbroken(formats.day(when)) + " " + formats.clock(when))
                 .orElseGet(() -> Words.of(
                         "line.forecastBeyond", formats.day(line.calendar().end())));
+    }
+
+    private static String unbroken(String day) {
+        return day.replace(' ', NO_BREAK);
     }
 
     /** How the proposal was found, a sentence or two each. */
