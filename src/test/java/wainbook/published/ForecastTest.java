@@ -13,7 +13,6 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wainbook.engineering.flow.forecast.Cause;
 import wainbook.engineering.flow.forecast.Effort;
 import wainbook.engineering.flow.forecast.Forecast;
 import wainbook.engineering.flow.forecast.model.Line;
@@ -24,6 +23,7 @@ import wainbook.engineering.flow.forecast.model.Vehicle;
 import wainbook.engineering.flow.forecast.model.Visit;
 import wainbook.engineering.flow.forecast.model.Whereabouts;
 import wainbook.engineering.flow.forecast.model.WorkingTime;
+import wainbook.engineering.flow.forecast.outcome.Cause;
 
 /**
  * The forecast of finish against cases worked out apart from it: conditional lognormal times by closed form, small lines by writing

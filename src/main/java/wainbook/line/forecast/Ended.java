@@ -2,7 +2,10 @@ package wainbook.line.forecast;
 
 import java.util.Optional;
 import wainbook.line.cause.Matter;
-import wainbook.line.forecast.OnHand.Doing;
+import wainbook.line.forecast.past.Stop;
+import wainbook.line.forecast.state.OnHand;
+import wainbook.line.forecast.state.OnHand.Doing;
+import wainbook.line.forecast.state.TheLineNow;
 
 /** The line as it would stand if one matter were ended now. */
 final class Ended {

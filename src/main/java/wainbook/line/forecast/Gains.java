@@ -16,6 +16,7 @@ import wainbook.engineering.flow.forecast.Forecast;
 import wainbook.engineering.flow.forecast.Gain;
 import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.line.cause.Matter;
+import wainbook.line.forecast.state.TheLineNow;
 
 /**
  * What ending each waiting matter now would do for the line. The page of the line does not wait for it: it is worked out behind, when

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import wainbook.engineering.flow.forecast.Effort;
 import wainbook.engineering.flow.forecast.Forecast;
-import wainbook.engineering.flow.forecast.Outlook;
+import wainbook.engineering.flow.forecast.outcome.Outlook;
+import wainbook.line.forecast.state.OnHand;
+import wainbook.line.forecast.state.TheLineNow;
 
 /** The line as it stood and what comes of it. */
 public record LineForecast(TheLineNow line, Forecast forecast) {
@@ -28,7 +30,7 @@ public record LineForecast(TheLineNow line, Forecast forecast) {
         }
     }
 
-    static LineForecast of(TheLineNow line) {
+    public static LineForecast of(TheLineNow line) {
         return new LineForecast(line, Forecast.of(line.line(), Effort.usual(SEED)));
     }
 

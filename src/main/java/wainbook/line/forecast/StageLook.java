@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import wainbook.engineering.flow.score.Quantile;
+import wainbook.line.forecast.past.PastTimes;
+import wainbook.line.forecast.past.PastVisit;
+import wainbook.line.forecast.state.TheLineNow;
 
 /**
  * What the record says of one stage, over all kinds of vehicle.

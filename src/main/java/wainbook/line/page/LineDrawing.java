@@ -20,7 +20,7 @@ import wainbook.line.cause.Cause;
 import wainbook.line.cause.Causes;
 import wainbook.line.cause.FirstThings;
 import wainbook.line.cause.Waits;
-import wainbook.line.forecast.SetOrder;
+import wainbook.line.forecast.state.SetOrder;
 import wainbook.line.station.Situation;
 import wainbook.line.station.StationState;
 import wainbook.order.OrderSaying.Direction;

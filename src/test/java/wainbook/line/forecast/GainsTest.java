@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 import wainbook.engineering.flow.forecast.Gain;
 import wainbook.line.cause.Matter;
 import wainbook.line.cause.Matter.Sort;
-import wainbook.line.forecast.OnHand.Doing;
+import wainbook.line.forecast.past.Stop;
+import wainbook.line.forecast.state.OnHand.Doing;
+import wainbook.line.forecast.state.SmallLine;
+import wainbook.line.forecast.state.TheLineNow;
 
 /** What ending a matter does for a works of two stations in which everybody is promised for today. */
 class GainsTest {

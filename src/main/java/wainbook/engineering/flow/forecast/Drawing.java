@@ -1,6 +1,7 @@
 package wainbook.engineering.flow.forecast;
 
 import java.util.Arrays;
+import wainbook.engineering.flow.forecast.outcome.StageTimes;
 import wainbook.engineering.flow.score.Quantile;
 
 /** When vehicles take a station and leave it, kept from the first replications. */

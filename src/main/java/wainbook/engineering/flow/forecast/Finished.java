@@ -1,6 +1,7 @@
 package wainbook.engineering.flow.forecast;
 
 import java.util.Arrays;
+import wainbook.engineering.flow.forecast.outcome.Outlook;
 import wainbook.engineering.flow.score.PairedDifference;
 
 /** How many vehicles are finished by a minute, replication by replication. */

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.engineering.flow.forecast.model.Vehicle;
+import wainbook.engineering.flow.forecast.outcome.Finish;
+import wainbook.engineering.flow.forecast.outcome.Outlook;
+import wainbook.engineering.flow.forecast.outcome.StageTimes;
 import wainbook.engineering.flow.score.RankInterval;
 import wainbook.engineering.flow.simulation.Draws;
 

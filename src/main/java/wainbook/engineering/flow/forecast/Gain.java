@@ -2,6 +2,8 @@ package wainbook.engineering.flow.forecast;
 
 import java.util.stream.IntStream;
 import wainbook.engineering.flow.forecast.model.Line;
+import wainbook.engineering.flow.forecast.outcome.Finish;
+import wainbook.engineering.flow.forecast.outcome.Outlook;
 import wainbook.engineering.flow.score.PairedDifference;
 
 /**

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import wainbook.engineering.flow.forecast.model.WorkingTime;
+import wainbook.engineering.flow.forecast.outcome.Cause;
 
 /**
  * What the vehicles' time goes into, added up over replications. All is counted in the working minutes of the line, so that the parts

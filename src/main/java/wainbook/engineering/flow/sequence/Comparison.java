@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import wainbook.engineering.flow.forecast.Finish;
 import wainbook.engineering.flow.forecast.Forecast;
 import wainbook.engineering.flow.forecast.Lateness;
 import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.engineering.flow.forecast.model.Vehicle;
 import wainbook.engineering.flow.forecast.model.WorkingTime;
+import wainbook.engineering.flow.forecast.outcome.Finish;
 import wainbook.engineering.flow.score.PairedDifference;
 
 /**
@@ -22,6 +22,7 @@ import wainbook.engineering.flow.score.PairedDifference;
  * @param vehicles all of the line that are promised, in its order
  */
 public record Comparison(
+        long seed,
         int draws,
         double lateBefore,
         double lateAfter,
@@ -83,6 +84,7 @@ public record Comparison(
                         one, was.of(one.name()).finish(), is.of(one.name()).finish(), time, keptBefore, keptAfter))
                 .toList();
         return new Comparison(
+                budget.comparison().seed(),
                 draws,
                 lateWas.meanMinutes(),
                 lateIs.meanMinutes(),

@@ -9,15 +9,15 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import wainbook.engineering.flow.forecast.Cause;
-import wainbook.engineering.flow.forecast.Finish;
-import wainbook.engineering.flow.forecast.Outlook;
-import wainbook.engineering.flow.forecast.StageTimes;
+import wainbook.engineering.flow.forecast.outcome.Cause;
+import wainbook.engineering.flow.forecast.outcome.Finish;
+import wainbook.engineering.flow.forecast.outcome.Outlook;
+import wainbook.engineering.flow.forecast.outcome.StageTimes;
 import wainbook.engineering.flow.history.Basis;
-import wainbook.line.forecast.Calendar;
 import wainbook.line.forecast.Forecasts;
 import wainbook.line.forecast.LineForecast;
-import wainbook.line.forecast.OnHand;
+import wainbook.line.forecast.state.Calendar;
+import wainbook.line.forecast.state.OnHand;
 import wainbook.page.SignedIn;
 
 /** The forecast for scripts. Times are rounded outwards to quarters of an hour and absent beyond {@code calendarEnds}. */

@@ -6,7 +6,7 @@ import jakarta.ws.rs.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import wainbook.line.forecast.BackTests;
+import wainbook.line.forecast.kept.BackTests;
 import wainbook.line.forecast.score.Card;
 import wainbook.line.forecast.score.Scoring;
 import wainbook.page.SignedIn;

@@ -12,7 +12,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import wainbook.line.forecast.BackTests;
+import wainbook.line.forecast.kept.BackTests;
 import wainbook.line.forecast.score.Scoring;
 import wainbook.page.Csv;
 import wainbook.page.Formats;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import wainbook.engineering.statistics.Share;
-import wainbook.line.forecast.BackTests;
+import wainbook.line.forecast.kept.BackTests;
 import wainbook.line.forecast.score.Card;
 import wainbook.line.forecast.score.Cards;
 import wainbook.page.Formats;

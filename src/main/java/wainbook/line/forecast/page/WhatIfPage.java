@@ -9,7 +9,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.Optional;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.TheLineNow;
 import wainbook.line.forecast.whatif.Asking;
 import wainbook.page.Filled;
 import wainbook.page.Formats;

@@ -3,12 +3,12 @@ package wainbook.line.forecast.page;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import wainbook.engineering.flow.forecast.Finish;
+import wainbook.engineering.flow.forecast.outcome.Finish;
 import wainbook.engineering.statistics.Share;
-import wainbook.line.forecast.Calendar;
-import wainbook.line.forecast.Outcomes;
+import wainbook.line.forecast.kept.Outcomes;
 import wainbook.line.forecast.score.Card;
 import wainbook.line.forecast.score.Cards;
+import wainbook.line.forecast.state.Calendar;
 import wainbook.page.Words;
 
 /**

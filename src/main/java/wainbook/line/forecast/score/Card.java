@@ -11,7 +11,7 @@ import wainbook.engineering.flow.score.Pit;
 import wainbook.engineering.flow.score.Scores;
 import wainbook.engineering.flow.score.Widening;
 import wainbook.engineering.statistics.Share;
-import wainbook.line.forecast.Prediction;
+import wainbook.line.forecast.kept.Prediction;
 
 /**
  * How forecasts of one horizon did, one a vehicle. Times are in working minutes. Only forecasts count of which nothing is open any

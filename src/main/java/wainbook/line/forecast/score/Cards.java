@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import wainbook.line.forecast.Prediction;
+import wainbook.line.forecast.kept.Prediction;
 import wainbook.works.shift.Shifts;
 
 /** Forecasts against what came, one card for each horizon. */

@@ -7,7 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
-import wainbook.line.forecast.Prediction;
+import wainbook.line.forecast.kept.Prediction;
 import wainbook.works.shift.Shifts;
 
 /**

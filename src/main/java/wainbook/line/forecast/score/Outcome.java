@@ -3,7 +3,7 @@ package wainbook.line.forecast.score;
 import java.time.Instant;
 import java.util.Optional;
 import wainbook.engineering.flow.history.Basis.Ground;
-import wainbook.line.forecast.Prediction;
+import wainbook.line.forecast.kept.Prediction;
 
 /**
  * One forecast of one vehicle, and what came of it.

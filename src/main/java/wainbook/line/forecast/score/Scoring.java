@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.line.forecast.KeptForecasts;
-import wainbook.line.forecast.Outcomes;
-import wainbook.line.forecast.Prediction;
+import wainbook.line.forecast.kept.KeptForecasts;
+import wainbook.line.forecast.kept.Outcomes;
+import wainbook.line.forecast.kept.Prediction;
 import wainbook.works.shift.Shifts;
 import wainbook.works.shift.WorksDay;
 

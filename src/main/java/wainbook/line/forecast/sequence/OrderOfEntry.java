@@ -19,7 +19,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.line.LineSaying.EntryOrderSet;
-import wainbook.line.forecast.SetOrder;
+import wainbook.line.forecast.state.SetOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 

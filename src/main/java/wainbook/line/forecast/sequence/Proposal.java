@@ -2,6 +2,7 @@ package wainbook.line.forecast.sequence;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,10 +12,10 @@ import wainbook.engineering.flow.sequence.Found;
 import wainbook.engineering.flow.sequence.Found.Ending;
 import wainbook.engineering.flow.sequence.Found.Verdict;
 import wainbook.engineering.flow.sequence.InFront;
-import wainbook.line.forecast.Calendar;
 import wainbook.line.forecast.LineForecast;
-import wainbook.line.forecast.OnHand;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.Calendar;
+import wainbook.line.forecast.state.OnHand;
+import wainbook.line.forecast.state.TheLineNow;
 
 /**
  * What a search for a better order came to, as it is kept.
@@ -24,6 +25,7 @@ import wainbook.line.forecast.TheLineNow;
  * @param possible orders; a great many are told roughly
  * @param searched draws of each order tried
  * @param compared fresh draws, of which all figures below are
+ * @param seed of the fresh draws
  * @param saved late working minutes, with the 95 % interval
  * @param keptBefore of {@code promised} days, on average
  * @param likelier days, of all vehicles, that are kept with better odds than in today's order, and {@code lessLikely}
@@ -49,7 +51,7 @@ public record Proposal(
         int lessLikely,
         List<Place> places) {
 
-    /** Of the draws to search with; not the forecast's, and the two after it are those to choose and to compare with. */
+    /** Of the draws to search with, which are not those of the forecast. */
     static final long SEED = LineForecast.SEED + 1;
 
     public Proposal {
@@ -93,6 +95,20 @@ public record Proposal(
         return verdict == Verdict.BETTER;
     }
 
+    /** As today's order was then. */
+    public List<String> today() {
+        return byToday().stream().map(Place::order).toList();
+    }
+
+    /** What is to be shown: the order found if it is better, else today's. */
+    public List<Place> shown() {
+        return better() ? places : byToday();
+    }
+
+    private List<Place> byToday() {
+        return places.stream().sorted(Comparator.comparing(Place::today)).toList();
+    }
+
     public List<String> order() {
         return places.stream().map(Place::order).toList();
     }
@@ -131,7 +147,7 @@ public record Proposal(
                 found.possible(),
                 found.draws(),
                 compared.draws(),
-                SEED,
+                compared.seed(),
                 compared.lateBefore(),
                 compared.lateAfter(),
                 compared.saved(),

@@ -22,8 +22,8 @@ import wainbook.engineering.flow.sequence.SequenceSearch;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject.Sort;
 import wainbook.line.forecast.Forecasts;
-import wainbook.line.forecast.TheLineNow;
 import wainbook.line.forecast.sequence.EntrySearch.Standing;
+import wainbook.line.forecast.state.TheLineNow;
 
 /** One search at a time, in the background: begun, looked at, cancelled. A restart ends it, and it is told as interrupted. */
 @ApplicationScoped

@@ -4,17 +4,17 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import wainbook.engineering.flow.forecast.Effort;
-import wainbook.engineering.flow.forecast.Finish;
 import wainbook.engineering.flow.forecast.Finished;
 import wainbook.engineering.flow.forecast.Forecast;
 import wainbook.engineering.flow.forecast.Gain;
 import wainbook.engineering.flow.forecast.Lateness;
 import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.engineering.flow.forecast.model.WorkingTime;
+import wainbook.engineering.flow.forecast.outcome.Finish;
 import wainbook.engineering.flow.score.PairedDifference;
 import wainbook.line.forecast.LineForecast;
-import wainbook.line.forecast.OnHand;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.OnHand;
+import wainbook.line.forecast.state.TheLineNow;
 
 /**
  * Before and after, with the same luck in both.

@@ -6,7 +6,7 @@ import java.util.List;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
 import wainbook.line.forecast.Forecasts;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.TheLineNow;
 
 /** Asks the forecast what would be. It writes nothing. */
 @ApplicationScoped

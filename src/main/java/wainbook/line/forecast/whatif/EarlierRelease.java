@@ -3,7 +3,7 @@ package wainbook.line.forecast.whatif;
 import wainbook.engineering.flow.forecast.model.Hold;
 import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.engineering.flow.forecast.model.Vehicle;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.TheLineNow;
 
 /** A hold that ends at a stated time. */
 record EarlierRelease(Line line, TheLineNow now) {

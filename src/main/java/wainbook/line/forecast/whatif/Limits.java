@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
-import wainbook.line.forecast.Stop;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.past.Stop;
+import wainbook.line.forecast.state.TheLineNow;
 
 /** What can be asked of a line. Each reason names its field. */
 record Limits(TheLineNow line) {

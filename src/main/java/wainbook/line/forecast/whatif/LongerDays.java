@@ -10,7 +10,7 @@ import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.engineering.flow.forecast.model.Pulses;
 import wainbook.engineering.flow.forecast.model.Stage;
 import wainbook.engineering.flow.forecast.model.WorkingTime;
-import wainbook.line.forecast.Calendar;
+import wainbook.line.forecast.state.Calendar;
 
 /** Overtime: the stages work on after their last shift of a day, and a paced line moves on at the pace it had. */
 record LongerDays(Line line, Calendar calendar) {

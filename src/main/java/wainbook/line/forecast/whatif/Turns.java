@@ -2,8 +2,8 @@ package wainbook.line.forecast.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
-import wainbook.line.forecast.OnHand;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.OnHand;
+import wainbook.line.forecast.state.TheLineNow;
 import wainbook.line.forecast.whatif.WhatIf.Turn;
 
 /** The order in which vehicles come onto the line. */

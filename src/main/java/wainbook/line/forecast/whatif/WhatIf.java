@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wainbook.engineering.flow.forecast.model.Line;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.TheLineNow;
 
 /**
  * What is asked of the forecast; several changes at once are made together. Nothing of it is written anywhere.

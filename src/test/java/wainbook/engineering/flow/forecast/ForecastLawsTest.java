@@ -19,6 +19,9 @@ import wainbook.engineering.flow.forecast.model.Vehicle;
 import wainbook.engineering.flow.forecast.model.Visit;
 import wainbook.engineering.flow.forecast.model.Whereabouts;
 import wainbook.engineering.flow.forecast.model.WorkingTime;
+import wainbook.engineering.flow.forecast.outcome.Cause;
+import wainbook.engineering.flow.forecast.outcome.Outlook;
+import wainbook.engineering.flow.forecast.outcome.Span;
 import wainbook.engineering.flow.score.PairedDifference;
 
 /** What holds for the forecast of any line: seeded. */

@@ -18,6 +18,8 @@ import wainbook.engineering.flow.forecast.model.Vehicle;
 import wainbook.engineering.flow.forecast.model.Visit;
 import wainbook.engineering.flow.forecast.model.Whereabouts;
 import wainbook.engineering.flow.forecast.model.WorkingTime;
+import wainbook.engineering.flow.forecast.outcome.Cause;
+import wainbook.engineering.flow.forecast.outcome.Outlook;
 
 /** What befalls single vehicles, in certain minutes: each figure can be found with a pencil. */
 class HoldsBaysAppointmentsTest {

@@ -17,7 +17,7 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.line.LineSaying.ForecastKept;
-import wainbook.line.forecast.KeptForecasts;
+import wainbook.line.forecast.kept.KeptForecasts;
 import wainbook.works.shift.WorksDay;
 
 @QuarkusTest

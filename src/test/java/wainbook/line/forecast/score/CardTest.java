@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import wainbook.engineering.flow.history.Basis.Ground;
 import wainbook.engineering.statistics.Share;
-import wainbook.line.forecast.Prediction;
+import wainbook.line.forecast.kept.Prediction;
 import wainbook.works.shift.Shifts;
 
 /** Forecasts held against what came, in a works that works round the clock. */

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Reason;
-import wainbook.line.forecast.SetOrder;
+import wainbook.line.forecast.state.SetOrder;
 
 /** What stands against setting an order of entry. */
 class OrderOfEntryTest {

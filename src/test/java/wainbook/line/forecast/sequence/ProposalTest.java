@@ -10,9 +10,9 @@ import wainbook.engineering.flow.sequence.Budget;
 import wainbook.engineering.flow.sequence.Found;
 import wainbook.engineering.flow.sequence.Found.Verdict;
 import wainbook.engineering.flow.sequence.SequenceSearch;
-import wainbook.line.forecast.OnHand;
-import wainbook.line.forecast.SmallLine;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.OnHand;
+import wainbook.line.forecast.state.SmallLine;
+import wainbook.line.forecast.state.TheLineNow;
 
 /** A works of two stations; each vehicle takes about a hundred minutes at either, and work ends six hours from now. */
 class ProposalTest {

@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import wainbook.act.Reason;
 import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.engineering.flow.forecast.model.Visit;
-import wainbook.line.forecast.OnHand;
-import wainbook.line.forecast.SmallLine;
-import wainbook.line.forecast.TheLineNow;
+import wainbook.line.forecast.state.OnHand;
+import wainbook.line.forecast.state.SmallLine;
+import wainbook.line.forecast.state.TheLineNow;
 
 /** What is asked of a works of two stations that works from six to two; it is eight on a Monday. */
 class WhatIfTest {

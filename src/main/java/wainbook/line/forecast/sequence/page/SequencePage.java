@@ -63,7 +63,7 @@ public class SequencePage {
         return Csv.file(
                 "order-of-entry",
                 Arrays.asList(Words.of("line.sequenceHeader").split(";")),
-                view(Filled.fresh()).cells());
+                view(Filled.fresh()).table().cells());
     }
 
     @POST

@@ -1,24 +1,21 @@
 package wainbook.line.forecast.sequence.page;
 
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wainbook.engineering.flow.score.PairedDifference;
 import wainbook.engineering.flow.sequence.Comparison;
 import wainbook.engineering.flow.sequence.Found.Verdict;
 import wainbook.engineering.flow.sequence.Progress;
-import wainbook.line.forecast.OddsInWords;
-import wainbook.line.forecast.OnHand;
-import wainbook.line.forecast.SetOrder;
-import wainbook.line.forecast.TheLineNow;
 import wainbook.line.forecast.sequence.EntrySearch;
 import wainbook.line.forecast.sequence.EntrySearch.Standing;
 import wainbook.line.forecast.sequence.Proposal;
+import wainbook.line.forecast.state.OnHand;
+import wainbook.line.forecast.state.SetOrder;
+import wainbook.line.forecast.state.TheLineNow;
 import wainbook.page.Filled;
 import wainbook.page.Formats;
 import wainbook.page.Words;
@@ -48,23 +45,6 @@ public record SequenceView(
         Formats formats) {
 
     private static final double COUNTED = 1e6;
-    private static final char NO_BREAK = '\u00a0';
-
-    /** One in front of the line, in words. */
-    public record Row(
-            int place,
-            String order,
-            String kind,
-            boolean here,
-            boolean moved,
-            String today,
-            String promised,
-            String oddsToday,
-            String odds,
-            boolean gains,
-            boolean loses,
-            String finishToday,
-            String finish) {}
 
     public String title() {
         if (running()) {
@@ -196,12 +176,7 @@ public record SequenceView(
 
     /** Others wait now than those it was made for, or in another order that is not the proposed one either. */
     public boolean outOfDate() {
-        return proposal.filter(found -> !today(found)
-                                .map(Proposal.Place::order)
-                                .toList()
-                                .equals(now()))
-                        .isPresent()
-                && !followed();
+        return proposal.filter(found -> !found.today().equals(now())).isPresent() && !followed();
     }
 
     /** They come in the proposed order already. */
@@ -237,76 +212,12 @@ public record SequenceView(
         return Words.of(better() ? "line.sequenceFinish" : "line.forecastMedian");
     }
 
-    private static Stream<Proposal.Place> today(Proposal found) {
-        return found.places().stream().sorted(Comparator.comparing(Proposal.Place::today));
+    public List<SequenceTable.Row> rows() {
+        return table().rows();
     }
 
-    private List<Proposal.Place> shown(Proposal found) {
-        return found.better() ? found.places() : today(found).toList();
-    }
-
-    public List<Row> rows() {
-        return proposal.map(this::rows)
-                .orElseGet(() -> IntStream.range(0, line.waiting().size())
-                        .mapToObj(at -> row(line.waiting().get(at), at + 1))
-                        .toList());
-    }
-
-    private List<Row> rows(Proposal found) {
-        List<Proposal.Place> places = shown(found);
-        return IntStream.range(0, places.size())
-                .mapToObj(at -> row(places.get(at), at + 1))
-                .toList();
-    }
-
-    private static Row row(OnHand one, int place) {
-        return new Row(
-                place,
-                one.order(),
-                one.kind(),
-                Proposal.here(one),
-                false,
-                "",
-                unbroken(Formats.date(one.promisedOn())),
-                "",
-                "",
-                false,
-                false,
-                "",
-                "");
-    }
-
-    private Row row(Proposal.Place one, int place) {
-        int earlier = one.today() - place;
-        return new Row(
-                place,
-                one.order(),
-                one.kind(),
-                one.here(),
-                earlier != 0,
-                earlier == 0
-                        ? Words.of("line.sequenceSame")
-                        : Words.of(
-                                earlier > 0 ? "line.sequenceEarlier" : "line.sequenceLater",
-                                one.today(),
-                                Math.abs(earlier)),
-                unbroken(Formats.date(one.promisedOn())),
-                OddsInWords.of(one.oddsBefore()),
-                OddsInWords.of(one.oddsAfter()),
-                one.gains(),
-                one.loses(),
-                time(one.medianBefore()),
-                time(one.medianAfter()));
-    }
-
-    private String time(Optional<Instant> known) {
-        return known.map(when -> unbroken(formats.day(when)) + " " + formats.clock(when))
-                .orElseGet(() -> Words.of(
-                        "line.forecastBeyond", formats.day(line.calendar().end())));
-    }
-
-    private static String unbroken(String day) {
-        return day.replace(' ', NO_BREAK);
+    SequenceTable table() {
+        return new SequenceTable(line, proposal, formats);
     }
 
     /** How the proposal was found, a sentence or two each. */
@@ -338,56 +249,5 @@ public record SequenceView(
 
     private static String hundredths(double value) {
         return String.format(Locale.ROOT, "%.2f", value + 0.0);
-    }
-
-    /** Times by ISO 8601 and odds as a share, for a spreadsheet to count with. */
-    List<List<String>> cells() {
-        return proposal.map(this::cells)
-                .orElseGet(() -> rows().stream()
-                        .map(row -> List.of(
-                                String.valueOf(row.place()),
-                                String.valueOf(row.place()),
-                                row.order(),
-                                row.kind(),
-                                yes(row.here()),
-                                row.promised(),
-                                "",
-                                "",
-                                "",
-                                ""))
-                        .toList());
-    }
-
-    private List<List<String>> cells(Proposal found) {
-        List<Proposal.Place> places = shown(found);
-        return IntStream.range(0, places.size())
-                .mapToObj(at -> cells(places.get(at), at + 1, found.better()))
-                .toList();
-    }
-
-    private static List<String> cells(Proposal.Place one, int place, boolean better) {
-        return List.of(
-                String.valueOf(place),
-                String.valueOf(one.today()),
-                one.order(),
-                one.kind(),
-                yes(one.here()),
-                one.promisedOn().toString(),
-                share(one.oddsBefore()),
-                share(better ? one.oddsAfter() : one.oddsBefore()),
-                iso(one.medianBefore()),
-                iso(better ? one.medianAfter() : one.medianBefore()));
-    }
-
-    private static String yes(boolean here) {
-        return here ? "yes" : "no";
-    }
-
-    private static String share(double odds) {
-        return String.format(Locale.ROOT, "%.4f", odds);
-    }
-
-    private static String iso(Optional<Instant> at) {
-        return at.map(Instant::toString).orElse("");
     }
 }
