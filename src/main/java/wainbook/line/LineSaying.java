@@ -50,6 +50,21 @@ public sealed interface LineSaying extends Saying {
     record AppointmentAttended(String appointment, boolean passed, String remark) implements LineSaying {}
 
     /**
+     * A part is missing for a stage of a vehicle. A later one of the same number moves the day.
+     *
+     * @param awaited its number on the vehicle
+     * @param what in words of the trade
+     * @param part its code in the sheet of the stage; absent where no item names it
+     */
+    @Kind("line.partAwaited/1")
+    record PartAwaited(int awaited, String stage, String what, Optional<String> part, LocalDate expectedOn)
+            implements LineSaying {}
+
+    /** @param remark may be blank */
+    @Kind("line.partCame/1")
+    record PartCame(int awaited, String remark) implements LineSaying {}
+
+    /**
      * One vehicle.
      *
      * @param finish by the levels

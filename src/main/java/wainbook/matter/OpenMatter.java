@@ -53,7 +53,8 @@ public record OpenMatter(
         SAFETY_STOP,
         VISITOR,
         PAPER,
-        PACK;
+        PACK,
+        PART;
 
         public String word() {
             return Words.of("matter.sort." + name());

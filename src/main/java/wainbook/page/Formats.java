@@ -35,6 +35,11 @@ public record Formats(ZoneId zone) {
         return DAY.format(at.atZone(zone));
     }
 
+    /** The weekday, the day and the month. */
+    public static String day(LocalDate date) {
+        return DAY.format(date);
+    }
+
     public String moment(Instant at) {
         return MOMENT.format(at.atZone(zone));
     }

@@ -36,6 +36,15 @@ final class BesideTheLine {
         });
     }
 
+    /** For two donors that are accepted. */
+    void parts() {
+        playing.together(() -> {
+            var parts = new PartsScene(playing);
+            parts.came(1);
+            parts.awaited(2);
+        });
+    }
+
     private static Optional<Integer> found(Scene scene, Scene.Found found) {
         return scene.members().stream()
                 .filter(member -> member.found() == found)

@@ -8,8 +8,8 @@ import wainbook.rehearsal.scenario.Line;
 import wainbook.rehearsal.scenario.Scene;
 import wainbook.rehearsal.time.Timetable;
 import wainbook.rehearsal.vehicle.Events;
+import wainbook.rehearsal.vehicle.Legs;
 import wainbook.rehearsal.vehicle.StageWork;
-import wainbook.rehearsal.vehicle.VehicleWay;
 
 /** The line's work: every vehicle on it as far as it has come, and what waits before it. */
 final class PlayedLine {
@@ -37,6 +37,7 @@ final class PlayedLine {
             playing.ordered(entry);
         }
         beside.safety(Scene.of(steps));
+        beside.parts();
     }
 
     private void onTheLine(Scene.Member member) {
@@ -54,7 +55,7 @@ final class PlayedLine {
         }
     }
 
-    private void found(VehicleWay way, Scene.Member member, Line.Leg leg) {
+    private void found(Legs way, Scene.Member member, Line.Leg leg) {
         playing.onto(way, member.entry(), leg);
         StageWork work = way.work(leg.stage(), leg.step(), pace(member, leg));
         if (member.found() == Scene.Found.UNSIGNED) {

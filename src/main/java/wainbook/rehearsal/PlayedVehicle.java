@@ -15,7 +15,7 @@ import wainbook.rehearsal.scenario.Scenario;
 import wainbook.rehearsal.time.PlayedClock;
 import wainbook.rehearsal.vehicle.AtVehicle;
 import wainbook.rehearsal.vehicle.AtWork;
-import wainbook.rehearsal.vehicle.VehicleWay;
+import wainbook.rehearsal.vehicle.Legs;
 
 /** A vehicle that stands in the works, as whoever works at it by one clock sees it. */
 final class PlayedVehicle {
@@ -27,7 +27,7 @@ final class PlayedVehicle {
     private final PlayedClock clock;
     private final Scenario.Kind kind;
     private final AtVehicle at;
-    private final VehicleWay way;
+    private final Legs way;
 
     PlayedVehicle(Playing playing, String number, PlayedClock clock, Dice dice) {
         this.playing = playing;
@@ -73,7 +73,7 @@ final class PlayedVehicle {
                 way,
                 stage,
                 leg.map(Line.Leg::step).orElse(0),
-                leg.map(known -> playing.pace(kind, known)).orElse(VehicleWay.SURVEYING));
+                leg.map(known -> playing.pace(kind, known)).orElse(Legs.SURVEYING));
     }
 
     void received() {

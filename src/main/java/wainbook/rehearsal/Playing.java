@@ -33,7 +33,7 @@ import wainbook.rehearsal.time.PlayedClock;
 import wainbook.rehearsal.time.Timetable;
 import wainbook.rehearsal.vehicle.Answers;
 import wainbook.rehearsal.vehicle.AtVehicle;
-import wainbook.rehearsal.vehicle.VehicleWay;
+import wainbook.rehearsal.vehicle.Legs;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.WorksFiles;
 
@@ -150,7 +150,7 @@ final class Playing {
                 order -> isBefore(order, leg));
     }
 
-    void onto(VehicleWay way, int entry, Line.Leg leg) {
+    void onto(Legs way, int entry, Line.Leg leg) {
         way.onto(
                 times.start(entry + leg.step()),
                 leg.station(entry),
@@ -201,7 +201,7 @@ final class Playing {
     }
 
     interface Part {
-        void on(VehicleWay way);
+        void on(Legs way);
     }
 
     interface Due {
@@ -223,7 +223,7 @@ final class Playing {
         });
     }
 
-    VehicleWay way(int entry, String leg) {
+    Legs way(int entry, String leg) {
         History history = history(entry);
         var clock = new PlayedClock(
                 history.isEmpty()
@@ -242,14 +242,14 @@ final class Playing {
     }
 
     /** @param vin that its people read, or will read, on the vehicle */
-    VehicleWay way(AtVehicle at, Scenario.Kind kind, String vin, Dice dice) {
+    Legs way(AtVehicle at, Scenario.Kind kind, String vin, Dice dice) {
         var evidence = new Evidence(acts.files);
         var answers = new Answers(
                 dice,
                 vin,
                 item -> Optional.<BigDecimal>ofNullable(scenario.typical().get(item)),
                 evidence::of);
-        return new VehicleWay(at, kind, operators, answers, odds);
+        return new Legs(at, kind, operators, answers, odds);
     }
 
     /** Where somebody is for acts at no vehicle. */

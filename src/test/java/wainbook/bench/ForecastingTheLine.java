@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import wainbook.engineering.flow.forecast.Effort;
 import wainbook.engineering.flow.forecast.Forecast;
@@ -12,6 +13,7 @@ import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.engineering.flow.forecast.model.Lognormal;
 import wainbook.engineering.flow.forecast.model.Minutes;
 import wainbook.engineering.flow.forecast.model.Pace;
+import wainbook.engineering.flow.forecast.model.Pulses;
 import wainbook.engineering.flow.forecast.model.Stage;
 import wainbook.engineering.flow.forecast.model.Vehicle;
 import wainbook.engineering.flow.forecast.model.Visit;
@@ -35,6 +37,7 @@ final class ForecastingTheLine {
     static List<Comparison> comparisons() {
         Line planned = line(random -> Lognormal.ofMean(random.nextDouble(60, 110), 0.25));
         Line recorded = line(random -> drawn(random, 60, 60, 120));
+        Line paced = recorded.withPulses(moves());
         return List.of(
                 besideDraws("forecast by planned minutes, on one core", planned),
                 besideDraws("forecast by recorded minutes, on one core", recorded),
@@ -45,6 +48,12 @@ final class ForecastingTheLine {
                         REPLICATIONS,
                         () -> () -> Forecast.of(recorded, Effort.exactly(7, REPLICATIONS)),
                         "without them",
+                        () -> () -> Forecast.of(recorded, EFFORT)),
+                new Comparison(
+                        "forecast of a paced line by recorded minutes",
+                        REPLICATIONS,
+                        () -> () -> Forecast.of(paced, EFFORT),
+                        "the same without its pace",
                         () -> () -> Forecast.of(recorded, EFFORT)));
     }
 
@@ -125,6 +134,17 @@ final class ForecastingTheLine {
 
     private static Minutes drawn(SplittableRandom random, int records, double from, double to) {
         return Minutes.Drawn.of(random.doubles(records, from, to).boxed().toList());
+    }
+
+    /** Four a day. */
+    private static Pulses moves() {
+        return Pulses.at(
+                IntStream.range(0, 365)
+                        .filter(day -> day % 7 < 5)
+                        .mapToDouble(day -> day * 1440.0)
+                        .flatMap(begins -> DoubleStream.of(110, 220, 360, 470).map(minute -> begins + minute))
+                        .toArray(),
+                5);
     }
 
     private static WorkingTime year() {

@@ -24,6 +24,8 @@ import wainbook.handover.requirement.RuleSets;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
+import wainbook.line.LineSaying.PartAwaited;
+import wainbook.line.LineSaying.PartCame;
 import wainbook.matter.MatterSaying.Cause;
 import wainbook.matter.MatterSaying.Disposed;
 import wainbook.matter.MatterSaying.Disposition;
@@ -136,6 +138,24 @@ class OpenMattersTest {
         Map<String, Object> matter = only("RE_SEQUENCED");
         assertThat(matter).containsEntry("bars", "driving, energising");
         assertThat(owners(matter)).containsExactly(Cast.WORKS_ENGINEER.number());
+    }
+
+    @Test
+    void an_awaited_part_is_due_on_the_day_it_is_expected_and_bars_nothing_by_itself() {
+        LocalDate expected = LocalDate.ofInstant(clock.instant(), java.time.ZoneId.of("Europe/London"))
+                .minusDays(1);
+        bus.say(new PartAwaited(1, "fitting", "Coupling", Optional.empty(), expected));
+        Map<String, Object> matter = only("PART");
+        assertThat(matter)
+                .containsEntry("what", "Coupling")
+                .containsEntry("about", "High-voltage fitting")
+                .containsEntry("bars", "");
+        assertThat(owners(matter)).containsExactly("line-manager", "team-leader", "works-engineer");
+        assertThat((Map<?, ?>) matter.get("due"))
+                .isEqualTo(
+                        Map.of("text", wainbook.page.Formats.date(expected), "on", expected.toString(), "late", true));
+        bus.say(new PartCame(1, ""));
+        assertThat(matters()).isEmpty();
     }
 
     @Test

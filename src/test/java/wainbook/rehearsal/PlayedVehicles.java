@@ -8,7 +8,7 @@ import wainbook.rehearsal.chance.Odds;
 import wainbook.rehearsal.crew.Acts;
 import wainbook.rehearsal.scenario.Line;
 import wainbook.rehearsal.scenario.Scenario;
-import wainbook.rehearsal.vehicle.VehicleWay;
+import wainbook.rehearsal.vehicle.Legs;
 import wainbook.setup.DemoWorks;
 
 /** Vehicles of a benchmark's own, each of another seed, played behind whatever stands on the line. */
@@ -51,12 +51,12 @@ public final class PlayedVehicles {
         List<Line.Leg> legs = playing.line(playing.kind(entry)).legs();
         Line.Leg last = legs.get(legs.size() - 1);
         legs.subList(0, legs.size() - 1).forEach(leg -> playing.through(entry, leg, false));
-        VehicleWay way = playing.way(entry, last.stage());
+        Legs way = playing.way(entry, last.stage());
         together(() -> playing.onto(way, entry, last));
         return new AtWork(
                 playing.number(entry),
                 () -> together(() -> {
-                    VehicleWay rest = playing.way(entry, "rest");
+                    Legs rest = playing.way(entry, "rest");
                     rest.work(last.stage(), last.step(), 0.5).upTo(1);
                     rest.sign(last.stage());
                     rest.out();

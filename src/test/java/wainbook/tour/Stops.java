@@ -136,6 +136,11 @@ final class Stops {
         put("/forecast", "/forecast", "/forecast?by=line");
         put("/forecast/what-if", "/forecast/what-if", "/forecast/what-if?secondStation=commissioning");
         put("/orders/{order}/appointments", "/orders/" + inPhase("FINISHED") + "/appointments");
+        put(
+                "/orders/{order}/awaited",
+                "/orders/WB-0202/awaited",
+                "/orders/WB-0202/awaited?open=1",
+                "/orders/WB-0201/awaited");
         put("/line/over-time/{order}", "/line/over-time/WB-0194");
         put("/trace", "/trace", "/trace?q=" + vin());
         containments();

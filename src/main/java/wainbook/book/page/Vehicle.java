@@ -7,6 +7,7 @@ import wainbook.gate.Gate;
 import wainbook.handover.document.DocumentSet;
 import wainbook.isolation.page.InWords;
 import wainbook.line.Standing;
+import wainbook.line.awaited.AwaitedPart;
 import wainbook.line.station.StationState;
 import wainbook.matter.nonconformity.Nonconformity;
 import wainbook.order.FactQuestion;
@@ -49,12 +50,14 @@ public record Vehicle(
             List<Nonconformity> nonconformities,
             List<HoldInWords> holds,
             List<Deferred> deferred,
+            List<Awaited> awaited,
             List<HelpCall> calls,
             List<VehicleDoubt> doubts) {
         public boolean none() {
             return nonconformities.isEmpty()
                     && holds.isEmpty()
                     && deferred.isEmpty()
+                    && awaited.isEmpty()
                     && calls.isEmpty()
                     && doubts.isEmpty();
         }
@@ -62,6 +65,18 @@ public record Vehicle(
 
     /** Work that was given to a later stage and is not done yet. */
     public record Deferred(String item, String toStage, String text, long entry) {}
+
+    /** A part that is missing for a stage. */
+    public record Awaited(AwaitedPart part, String stage, String sentence, boolean late) {
+
+        public String sign() {
+            return late ? "alert" : "clock";
+        }
+
+        public String meaning() {
+            return late ? "danger" : "warn";
+        }
+    }
 
     /** A part on the vehicle, by its serial or lot. */
     public record Fitted(String part, String number, boolean serial, long entry) {}
@@ -104,6 +119,7 @@ public record Vehicle(
             boolean release,
             boolean state,
             boolean rebind,
+            boolean await,
             boolean prove) {}
 
     /** Where it stands, by its code. */
@@ -147,6 +163,10 @@ public record Vehicle(
     /** A donor that was rejected never comes onto the line. */
     public boolean hasWay() {
         return order.phase() != WorkOrder.Phase.DONOR_REJECTED;
+    }
+
+    public String awaited() {
+        return AwaitedPart.path(order.number());
     }
 
     public String overTime() {

@@ -2,6 +2,7 @@ package wainbook.book.page;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wainbook.act.Moment;
 import wainbook.book.VehicleRecord;
+import wainbook.book.page.Vehicle.Awaited;
 import wainbook.book.page.Vehicle.Deferred;
 import wainbook.book.page.Vehicle.Fitted;
 import wainbook.book.page.Vehicle.GateLine;
@@ -21,6 +23,7 @@ import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
 import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
+import wainbook.line.awaited.AwaitedParts;
 import wainbook.line.page.LineLook;
 import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
@@ -75,6 +78,7 @@ class VehicleLook {
                         Nonconformities.of(history).awaitingDisposition(),
                         HoldInWords.inForce(history),
                         deferred(history, order, names),
+                        given(history, names).isPresent() ? List.of() : awaited(history, names, day.of(now)),
                         HelpCall.open(history),
                         VehicleDoubts.of(history).open()),
                 order.facts().entrySet().stream()
@@ -138,6 +142,12 @@ class VehicleLook {
                                         .map(bar -> Words.of("book.bar." + bar.name()))
                                         .collect(Collectors.joining(", "))),
                         work.entry().number()))
+                .toList();
+    }
+
+    private static List<Awaited> awaited(History history, Names names, LocalDate today) {
+        return AwaitedParts.of(history).open().stream()
+                .map(part -> new Awaited(part, names.stage(part.stage()), part.sentence(today), part.late(today)))
                 .toList();
     }
 

@@ -56,6 +56,7 @@ public class VehiclePage {
                 is(Role.lineManager, Role.worksEngineer, Role.qualityEngineer),
                 is(Role.worksEngineer, Role.lineManager, Role.handoverClerk),
                 is(Role.worksEngineer),
+                is(Role.lineManager, Role.teamLeader, Role.worksEngineer),
                 is(Role.auditor, Role.qualityEngineer, Role.administrator));
     }
 

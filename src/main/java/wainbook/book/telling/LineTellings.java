@@ -2,9 +2,12 @@ package wainbook.book.telling;
 
 import wainbook.line.LineSaying.AppointmentAttended;
 import wainbook.line.LineSaying.AppointmentBooked;
+import wainbook.line.LineSaying.PartAwaited;
+import wainbook.line.LineSaying.PartCame;
+import wainbook.page.Formats;
 import wainbook.page.Words;
 
-/** How appointments after the line are told. */
+/** How parts that are awaited and appointments after the line are told. */
 final class LineTellings {
 
     private LineTellings() {}
@@ -21,5 +24,15 @@ final class LineTellings {
                                 said.passed() ? "book.appointmentPassed" : "book.appointmentFailed",
                                 said.appointment()),
                         said.remark()));
+        tellings.on(
+                PartAwaited.class,
+                (said, names) -> Told.of(
+                        Words.of(
+                                "book.partAwaited",
+                                said.awaited(),
+                                names.stage(said.stage()),
+                                Formats.day(said.expectedOn())),
+                        said.part().map(code -> said.what() + ", " + code).orElse(said.what())));
+        tellings.on(PartCame.class, (said, names) -> Told.of(Words.of("book.partCame", said.awaited()), said.remark()));
     }
 }

@@ -1,11 +1,14 @@
 package wainbook.line.cause;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import wainbook.gate.Gate;
+import wainbook.line.awaited.AwaitedPart;
+import wainbook.line.awaited.AwaitedParts;
 import wainbook.line.station.Situation;
 import wainbook.page.Formats;
 import wainbook.page.Words;
@@ -24,6 +27,10 @@ public record Causes(
 
     /** How times are written, and what time it is. */
     public record Clock(Formats formats, Instant now) {
+        LocalDate today() {
+            return LocalDate.ofInstant(now, formats.zone());
+        }
+
         String when(Instant at) {
             boolean today = formats.day(at).equals(formats.day(now));
             return today ? formats.clock(at) : formats.day(at) + " " + formats.clock(at);
@@ -44,6 +51,10 @@ public record Causes(
                                 "line.causeNonconformity",
                                 open.number(),
                                 open.opened().what()))));
+        AwaitedParts.of(here.history())
+                .openAt(here.order().stage())
+                .forEach(part ->
+                        causes.add(Cause.at(AwaitedPart.path(here.order().number()), part.sentence(clock.today()))));
         here.gate().ifPresent(gate -> causes.add(work(here, gate)));
         return causes;
     }

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import wainbook.engineering.flow.forecast.Gain;
+import wainbook.line.awaited.AwaitedPart;
+import wainbook.line.awaited.AwaitedParts;
 import wainbook.line.station.Situation;
 import wainbook.line.station.StationState;
 import wainbook.page.Words;
@@ -135,6 +137,7 @@ public final class FirstThings {
                                 Words.of("line.firstDecide", open.number(), order),
                                 vehicle + "#matters",
                                 Words.of("line.freesGate", order))));
+        AwaitedParts.of(here.history()).openAt(here.order().stage()).forEach(part -> add(here, part));
         here.holds()
                 .forEach(hold -> add(
                         hold.since(),
@@ -143,6 +146,16 @@ public final class FirstThings {
                                 Words.of("line.firstRelease", hold.hold(), order),
                                 vehicle + "#holds",
                                 Words.of("line.freesHeld", order, hold.stops()))));
+    }
+
+    /** Of a vehicle that stands where it is missing; elsewhere there is time. */
+    private void add(Situation here, AwaitedPart part) {
+        String order = here.order().number();
+        add(
+                part.since(),
+                new Matter(Matter.Sort.PART, order, part.number()),
+                new First(
+                        Words.of("line.firstPart", part.named(), order), AwaitedPart.path(order), frees(here, order)));
     }
 
     private void add(Situation here, HelpCall call) {

@@ -15,6 +15,8 @@ public record Matter(Sort sort, String order, int number) {
         HELP,
         /** A gate that is ready. */
         SIGNATURE,
+        /** A part that is awaited at the stage at which the vehicle stands. */
+        PART,
         /** A vehicle that could move on. */
         MOVE
     }

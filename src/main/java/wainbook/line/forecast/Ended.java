@@ -22,6 +22,7 @@ final class Ended {
             case HOLD -> vehicle.without(Stop.HOLD, matter.number());
             case NONCONFORMITY -> vehicle.without(Stop.NONCONFORMITY, matter.number());
             case HELP -> vehicle.without(Stop.HELP, matter.number());
+            case PART -> vehicle.needing(vehicle.needs().without(matter.number()));
             case SIGNATURE -> vehicle.from(line.calendar().now(), Doing.SIGNED, vehicle.stage());
             case MOVE ->
                 line.stageAfter(vehicle)

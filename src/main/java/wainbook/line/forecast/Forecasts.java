@@ -13,6 +13,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.ledger.Subject.Sort;
 import wainbook.line.forecast.past.Away.WorkingMinutes;
+import wainbook.line.forecast.past.Cures;
 import wainbook.line.forecast.past.VehiclePast;
 import wainbook.line.forecast.state.AsOf;
 import wainbook.line.forecast.state.ProcessToday;
@@ -103,6 +104,6 @@ public class Forecasts {
     }
 
     private int plannedMinutes(Binding bound) {
-        return process.sheet(bound.sheet(), bound.revision()).plannedMinutes();
+        return Cures.workMinutes(process.sheet(bound.sheet(), bound.revision()));
     }
 }

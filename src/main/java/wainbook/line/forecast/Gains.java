@@ -17,6 +17,7 @@ import wainbook.engineering.flow.forecast.Gain;
 import wainbook.engineering.flow.forecast.model.Line;
 import wainbook.line.cause.Matter;
 import wainbook.line.forecast.state.TheLineNow;
+import wainbook.page.live.Live;
 
 /**
  * What ending each waiting matter now would do for the line. The page of the line does not wait for it: it is worked out behind, when
@@ -38,11 +39,13 @@ public class Gains {
 
     private final AtomicBoolean running = new AtomicBoolean();
     private final Forecasts forecasts;
+    private final Live live;
     private volatile Found found = new Found(Instant.EPOCH, Map.of());
     private volatile boolean stopped;
 
-    Gains(Forecasts forecasts) {
+    Gains(Forecasts forecasts, Live live) {
         this.forecasts = forecasts;
+        this.live = live;
     }
 
     void end(@Observes ShutdownEvent event) {
@@ -81,6 +84,7 @@ public class Gains {
     private void find(Instant now, Set<Matter> matters) {
         try {
             found = new Found(now, Map.copyOf(now(now, matters)));
+            live.workedOut();
         } catch (RuntimeException failed) {
             if (!stopped) {
                 LOG.error("What to do first was not worked out.", failed);

@@ -17,6 +17,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 import org.jboss.logging.Logger;
 import wainbook.ledger.Ledger;
@@ -45,6 +46,7 @@ public class Live {
         return thread;
     });
     private final Thread leaving = new Thread(this::leave, "live ends");
+    private final AtomicLong worked = new AtomicLong();
     private boolean looking;
     private int looks;
 
@@ -72,6 +74,11 @@ public class Live {
                             drawing.execute(() -> begins(part, listener));
                         },
                         BackPressureStrategy.LATEST);
+    }
+
+    /** Something was worked out behind the pages that no entry tells of: whoever looks sees it at the next look. */
+    public void workedOut() {
+        worked.incrementAndGet();
     }
 
     /** Somebody signs out: pages whose session goes on come straight back. */
@@ -123,7 +130,7 @@ public class Live {
     }
 
     private Seen seen() {
-        return new Seen(ledger.length(), clock.instant().truncatedTo(ChronoUnit.MINUTES));
+        return new Seen(ledger.length(), clock.instant().truncatedTo(ChronoUnit.MINUTES), worked.get());
     }
 
     private void leave() {

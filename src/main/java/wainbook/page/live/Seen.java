@@ -7,5 +7,6 @@ import java.time.Instant;
  *
  * @param entries how many the ledger holds
  * @param minute since time alone changes a page as well
+ * @param worked how often something was worked out behind the pages
  */
-record Seen(long entries, Instant minute) {}
+record Seen(long entries, Instant minute, long worked) {}

@@ -12,6 +12,8 @@ import wainbook.isolation.step.TakeStep;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.evidence.EvidenceFiles;
 import wainbook.line.appointment.Attendance;
+import wainbook.line.awaited.Awaiting;
+import wainbook.line.awaited.Coming;
 import wainbook.line.move.Move;
 import wainbook.matter.nonconformity.Disposal;
 import wainbook.matter.nonconformity.Reporting;
@@ -136,6 +138,12 @@ public class Acts {
 
     @Inject
     public Attendance attendance;
+
+    @Inject
+    public Awaiting awaiting;
+
+    @Inject
+    public Coming coming;
 
     @Inject
     public Permitting permitting;

@@ -14,7 +14,7 @@ public final class AtWork {
     private static final double CALLS = 0.01;
 
     private final AtVehicle at;
-    private final VehicleWay way;
+    private final Legs way;
     private final String stage;
     private final StageWork work;
 
@@ -22,7 +22,7 @@ public final class AtWork {
      * @param step of the line, for who works there
      * @param pace clock minutes for a planned minute
      */
-    public AtWork(AtVehicle at, VehicleWay way, String stage, int step, double pace) {
+    public AtWork(AtVehicle at, Legs way, String stage, int step, double pace) {
         this.at = at;
         this.way = way;
         this.stage = stage;
@@ -41,7 +41,10 @@ public final class AtWork {
 
     /** Does the one thing that is next, if it would be done by a time. */
     public Next next(Instant end) {
-        if (work.events().comes() || work.events().letGo() || work.events().closes()) {
+        if (work.events().comes()
+                || work.events().letGo()
+                || work.events().partComes()
+                || work.events().closes()) {
             return Next.DONE;
         }
         if (!Nonconformities.of(at.history()).awaitingDisposition().isEmpty()) {

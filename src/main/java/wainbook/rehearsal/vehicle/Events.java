@@ -2,6 +2,9 @@ package wainbook.rehearsal.vehicle;
 
 import java.util.List;
 import java.util.Optional;
+import wainbook.line.awaited.AwaitedPart;
+import wainbook.line.awaited.AwaitedParts;
+import wainbook.line.awaited.Coming;
 import wainbook.matter.MatterSaying.Disposition;
 import wainbook.matter.nonconformity.Disposal;
 import wainbook.matter.nonconformity.Nonconformities;
@@ -30,6 +33,9 @@ public final class Events {
 
     /** Why the vehicle is held that a demonstration finds held. */
     public static final String NO_COUPLING = "Coupling not delivered, promised for this afternoon";
+
+    /** What a demonstration finds missing. */
+    public static final String STEERING_PUMP = "Steering pump, electric";
 
     private static final String NO_BRACKETS = "Bracket set not delivered to the station";
     private static final String CRACK = "Crack indication at a bracket, to be looked at";
@@ -64,6 +70,19 @@ public final class Events {
                                 parts ? "Parts are at the station" : "Looked at with dye, no crack"),
                         at.as(at.crew.anyone(releaser, at.dice))),
                 "release");
+    }
+
+    /** A part that was played as missing is there when its vehicle is; what people miss is theirs to note. */
+    boolean partComes() {
+        Optional<AwaitedPart> played = AwaitedParts.of(at.history()).openAt(Optional.of(stage)).stream()
+                .filter(part -> part.what().equals(STEERING_PUMP))
+                .findFirst();
+        played.ifPresent(part -> at.done(
+                at.acts.coming.note(
+                        new Coming.ToNote(at.dice.id(), at.order, part.number(), "At the station"),
+                        at.as(at.crew.anyone(Role.TEAM_LEADER, at.dice))),
+                "part comes"));
+        return played.isPresent();
     }
 
     /** Lets go of a hold that was played; one that people put on is theirs. */

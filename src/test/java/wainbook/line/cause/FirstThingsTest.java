@@ -2,6 +2,7 @@ package wainbook.line.cause;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -9,11 +10,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import wainbook.act.Moment;
 import wainbook.engineering.flow.forecast.Gain;
 import wainbook.engineering.flow.score.PairedDifference;
+import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
+import wainbook.line.LineSaying.PartAwaited;
 import wainbook.line.station.Situation;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Ordered;
@@ -85,6 +90,32 @@ class FirstThingsTest {
         assertThat(first.get(0).worth()).isEmpty();
     }
 
+    @Test
+    void a_part_is_named_where_the_vehicle_stands_at_the_stage_that_needs_it() {
+        Situation here = situation("WB-5", 5, List.of(), List.of(), missing("WB-5", "strip"));
+        Situation ahead = situation("WB-6", 6, List.of(), List.of(), missing("WB-6", "fit"));
+        var part = new Matter(Matter.Sort.PART, "WB-5", 1);
+
+        List<FirstThings.First> first =
+                FirstThings.of(List.of(here, ahead), new HashMap<>(), matters -> Map.of(part, gain(12, 1)));
+        assertThat(first).hasSize(1);
+        assertThat(first.get(0).text()).isEqualTo("Get the part for WB-5: Brake valve");
+        assertThat(first.get(0).path()).isEqualTo("/orders/WB-5/awaited");
+        assertThat(first.get(0).worth().orElseThrow()).startsWith("saves the line about 12 late minutes");
+    }
+
+    private static History missing(String order, String stage) {
+        return new History(
+                Subject.workOrder(order),
+                List.of(new Entry(
+                        UUID.nameUUIDFromBytes(order.getBytes(StandardCharsets.UTF_8)),
+                        Subject.workOrder(order),
+                        1,
+                        Moment.of("W-1", SEVEN),
+                        "0".repeat(64),
+                        new PartAwaited(1, stage, "Brake valve", Optional.empty(), LocalDate.of(2026, 3, 4)))));
+    }
+
     private static List<FirstThings.First> first(Map<Matter, Gain> gains) {
         return FirstThings.of(
                 List.of(held("WB-3", 3), held("WB-1", 1), held("WB-2", 2)), new HashMap<>(), matters -> gains);
@@ -116,6 +147,11 @@ class FirstThingsTest {
     }
 
     private static Situation situation(String number, int station, List<HoldInWords> holds, List<HelpCall> calls) {
+        return situation(number, station, holds, calls, History.empty(Subject.workOrder(number)));
+    }
+
+    private static Situation situation(
+            String number, int station, List<HoldInWords> holds, List<HelpCall> calls, History history) {
         var ordered = new Ordered("operator", "BUS", "bus", "R", List.of("strip"), LocalDate.of(2026, 4, 1));
         var order = new WorkOrder(
                 number,
@@ -127,7 +163,6 @@ class FirstThingsTest {
                 Map.of(),
                 Map.of(),
                 List.of());
-        return new Situation(
-                History.empty(Subject.workOrder(number)), order, Optional.empty(), List.of(), holds, calls, 10, 94);
+        return new Situation(history, order, Optional.empty(), List.of(), holds, calls, 10, 94);
     }
 }

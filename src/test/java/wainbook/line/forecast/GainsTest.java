@@ -57,6 +57,18 @@ class GainsTest {
     }
 
     @Test
+    void a_part_that_comes_now_lets_the_work_go_on() {
+        Matter part = new Matter(Sort.PART, "first", 1);
+        TheLineNow line = SmallLine.line(
+                SmallLine.vehicle("first", Doing.WORK, "fit").needing(SmallLine.missing("fit", 2)),
+                SmallLine.vehicle("second", Doing.SIGNED, "strip"));
+
+        Gain gain = Gains.of(line, List.of(part)).get(part);
+        assertThat(gain.lateMinutes().mean()).isGreaterThan(600);
+        assertThat(gain.earlier()).isEqualTo(2);
+    }
+
+    @Test
     void what_changes_nothing_is_not_shown_to_save_and_an_unknown_vehicle_has_no_gain() {
         Matter sign = new Matter(Sort.SIGNATURE, "first", 0);
         Matter nobody = new Matter(Sort.HOLD, "nobody", 1);

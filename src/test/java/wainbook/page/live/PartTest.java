@@ -16,20 +16,21 @@ class PartTest {
     @Test
     void fifty_screens_cost_one_drawing() {
         for (int screen = 0; screen < 50; screen++) {
-            assertThat(part.drawn(new Seen(7, MINUTE))).isEqualTo("drawing 1");
+            assertThat(part.drawn(new Seen(7, MINUTE, 0))).isEqualTo("drawing 1");
         }
     }
 
     @Test
-    void an_entry_or_a_minute_more_costs_one_more() {
-        part.drawn(new Seen(7, MINUTE));
-        assertThat(part.drawn(new Seen(8, MINUTE))).isEqualTo("drawing 2");
-        assertThat(part.drawn(new Seen(8, MINUTE.plusSeconds(60)))).isEqualTo("drawing 3");
+    void an_entry_a_minute_or_something_worked_out_costs_one_more() {
+        part.drawn(new Seen(7, MINUTE, 0));
+        assertThat(part.drawn(new Seen(8, MINUTE, 0))).isEqualTo("drawing 2");
+        assertThat(part.drawn(new Seen(8, MINUTE.plusSeconds(60), 0))).isEqualTo("drawing 3");
+        assertThat(part.drawn(new Seen(8, MINUTE.plusSeconds(60), 1))).isEqualTo("drawing 4");
     }
 
     @Test
     void nothing_is_drawn_while_nobody_looks() {
-        part.tell(new Seen(7, MINUTE), true);
+        part.tell(new Seen(7, MINUTE, 0), true);
         assertThat(drawings).hasValue(0);
     }
 
@@ -42,10 +43,10 @@ class PartTest {
             return "drawn";
         });
         try {
-            broken.drawn(new Seen(7, MINUTE));
+            broken.drawn(new Seen(7, MINUTE, 0));
         } catch (IllegalStateException away) {
             assertThat(away).hasMessageContaining("away");
         }
-        assertThat(broken.drawn(new Seen(7, MINUTE))).isEqualTo("drawn");
+        assertThat(broken.drawn(new Seen(7, MINUTE, 0))).isEqualTo("drawn");
     }
 }

@@ -64,8 +64,9 @@ final class Plan {
     /** In open minutes. */
     final double[] notBefore;
 
+    final double[] curedAt;
+
     final boolean[] passing;
-    /** No curing, no parts missing, not only passing. */
     final boolean[] plain;
 
     final Start[] starts;
@@ -108,6 +109,7 @@ final class Plan {
                 .toList());
         curing = new double[vehicles * stages];
         notBefore = new double[vehicles * stages];
+        curedAt = new double[vehicles * stages];
         passing = new boolean[vehicles * stages];
         plain = new boolean[vehicles * stages];
         starts = new Start[vehicles];
@@ -189,8 +191,9 @@ final class Plan {
             int here = at * stages + stage;
             curing[here] = visit.curingMinutes();
             notBefore[here] = opened(visit.notBeforeMinute());
+            curedAt[here] = opened(visit.curedMinute());
             passing[here] = visit.passing();
-            plain[here] = curing[here] == 0 && !passing[here] && visit.notBeforeMinute() == Double.NEGATIVE_INFINITY;
+            plain[here] = visit.plain();
         }
         Start start = Start.of(vehicle.whereabouts());
         starts[at] = start;

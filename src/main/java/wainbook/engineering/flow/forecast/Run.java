@@ -189,7 +189,7 @@ final class Run {
             }
             case UNSIGNED -> {
                 firstDone[visit] = now;
-                cured[visit] = Math.max(now, plan.notBefore[visit]);
+                cured[visit] = Math.max(now, Math.max(plan.notBefore[visit], plan.curedAt[visit]));
                 double u = hours.uniform(own[vehicle], stage, Luck.SIGNATURE);
                 double wait = plan.signature.of(stage).left(start.elapsed(), u);
                 yield presented(vehicle, stage, now, plan.signing[stage].add(cured[visit], wait));
@@ -205,7 +205,8 @@ final class Run {
 
     private void cure(int visit, double ends) {
         firstDone[visit] = ends;
-        cured[visit] = plan.curing[visit] > 0 ? plan.opened(plan.minute(ends) + plan.curing[visit]) : ends;
+        double cures = plan.curing[visit] > 0 ? plan.opened(plan.minute(ends) + plan.curing[visit]) : ends;
+        cured[visit] = Math.max(Math.max(ends, cures), plan.curedAt[visit]);
     }
 
     /** The gate, signed or refused, until it is signed. */

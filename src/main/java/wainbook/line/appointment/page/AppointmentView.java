@@ -24,6 +24,11 @@ public record AppointmentView(
         public String code() {
             return standing.kind().code();
         }
+
+        /** It was not passed: the next thing is to book it again. */
+        public boolean again() {
+            return standing.failed() > 0 && standing.booked().isEmpty();
+        }
     }
 
     public List<Row> rows() {

@@ -13,6 +13,7 @@ import wainbook.engineering.flow.forecast.Forecast;
 import wainbook.ledger.History;
 import wainbook.line.forecast.LineForecast;
 import wainbook.line.forecast.past.Away.WorkingMinutes;
+import wainbook.line.forecast.past.Cures;
 import wainbook.line.forecast.past.VehiclePast;
 import wainbook.line.forecast.state.AsOf;
 import wainbook.line.forecast.state.ProcessToday;
@@ -76,8 +77,7 @@ record BackTest(
                 key -> VehiclePast.of(
                         record,
                         WorkingMinutes.of(shifts),
-                        binding -> process.sheet(binding.sheet(), binding.revision())
-                                .plannedMinutes()));
+                        binding -> Cures.workMinutes(process.sheet(binding.sheet(), binding.revision()))));
     }
 
     static Map<String, VehiclePast> nothingKnown() {

@@ -2,11 +2,16 @@ package wainbook.line.forecast.page;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.engineering.flow.forecast.outcome.Cause;
 import wainbook.engineering.flow.forecast.outcome.Outlook;
 import wainbook.engineering.flow.history.Basis;
 import wainbook.engineering.flow.history.Basis.Ground;
+import wainbook.line.awaited.AwaitedPart;
+import wainbook.line.forecast.LineForecast;
+import wainbook.line.forecast.state.TheLineNow;
+import wainbook.page.Formats;
 import wainbook.page.Words;
 
 /** What a vehicle's time goes into, and what it rests on. */
@@ -18,14 +23,30 @@ final class DriversInWords {
     private DriversInWords() {}
 
     /** The largest shares of its mean time, the largest first. */
-    static String of(Outlook outlook) {
+    static String of(Outlook outlook, Optional<AwaitedPart> part) {
         String named = outlook.drivers().keySet().stream()
                 .filter(cause -> outlook.share(cause) >= WORTH_NAMING)
                 .sorted(Comparator.comparing((Cause cause) -> -outlook.share(cause)))
                 .limit(NAMED)
-                .map(cause -> Words.of("line.forecastInto." + cause.name(), Math.round(100 * outlook.share(cause))))
+                .map(cause -> into(outlook, cause, part.filter(missing -> cause == Cause.PARTS)))
                 .collect(Collectors.joining(", "));
         return named.isEmpty() ? Words.of("line.forecastIntoNothing") : named;
+    }
+
+    private static String into(Outlook outlook, Cause cause, Optional<AwaitedPart> part) {
+        String into = Words.of("line.forecastInto." + cause.name(), Math.round(100 * outlook.share(cause)));
+        return part.map(missing ->
+                        Words.of("line.forecastIntoPart", into, missing.what(), Formats.day(missing.expectedOn())))
+                .orElse(into);
+    }
+
+    /** The part that it waits for longest; empty where it waits for none. */
+    static Optional<AwaitedPart> part(LineForecast.Of one, List<TheLineNow.Post> posts) {
+        return one.outlook().stages().stream()
+                .filter(stage -> stage.meanMinutes().getOrDefault(Cause.PARTS, 0.0) > 0)
+                .max(Comparator.comparing(stage -> stage.meanMinutes().get(Cause.PARTS)))
+                .flatMap(stage ->
+                        one.vehicle().needs().latest(posts.get(stage.stage()).stage()));
     }
 
     /** Of the stages before it the one with the thinnest record decides. */

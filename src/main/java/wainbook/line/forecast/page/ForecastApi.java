@@ -14,6 +14,7 @@ import wainbook.engineering.flow.forecast.outcome.Finish;
 import wainbook.engineering.flow.forecast.outcome.Outlook;
 import wainbook.engineering.flow.forecast.outcome.StageTimes;
 import wainbook.engineering.flow.history.Basis;
+import wainbook.line.awaited.AwaitedPart;
 import wainbook.line.forecast.Forecasts;
 import wainbook.line.forecast.LineForecast;
 import wainbook.line.forecast.state.Calendar;
@@ -44,6 +45,7 @@ public class ForecastApi {
      *
      * @param odds of being finished by the end of the day it is promised for, never 0 or 1
      * @param into mean share of its time that goes into each cause
+     * @param awaited parts that are missing for it
      */
     public record Row(
             String order,
@@ -58,6 +60,7 @@ public class ForecastApi {
             LocalDate promisedOn,
             double odds,
             Map<Cause, Double> into,
+            List<AwaitedPart> awaited,
             List<AtStage> stages,
             List<Basis> basis) {}
 
@@ -105,6 +108,7 @@ public class ForecastApi {
                 vehicle.promisedOn(),
                 one.odds(),
                 shares(one.outlook()),
+                vehicle.needs().parts(),
                 one.outlook().stages().stream()
                         .map(stage -> stage(found, stage))
                         .toList(),

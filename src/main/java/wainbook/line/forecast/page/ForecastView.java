@@ -76,7 +76,8 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
                 Formats.date(vehicle.promisedOn()),
                 OddsInWords.of(one.odds()),
                 one.missesProbably(),
-                DriversInWords.of(one.outlook()),
+                DriversInWords.of(
+                        one.outlook(), DriversInWords.part(one, found.line().posts())),
                 DriversInWords.basis(found.line().basis(vehicle)));
     }
 
@@ -165,6 +166,16 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
     /** A wait for a signature that is not known is not counted with. */
     public boolean assumesNoSignatures() {
         return !found.line().past().signaturesKnown();
+    }
+
+    public boolean awaits() {
+        return found.line().vehicles().stream()
+                .anyMatch(one -> !one.needs().parts().isEmpty());
+    }
+
+    public boolean cures() {
+        return found.line().vehicles().stream()
+                .anyMatch(one -> !one.needs().cures().isEmpty());
     }
 
     public boolean paced() {

@@ -10,8 +10,12 @@ import wainbook.gate.past.VehicleWay;
 import wainbook.ledger.History;
 import wainbook.works.shift.Shifts;
 
-/** When a vehicle was kept from work and is no longer: holds that were released, stays in a bay that ended. */
-public record Away(List<Spell> holds, List<Spell> bays) {
+/**
+ * When a vehicle was kept from work: holds that were released, stays in a bay that ended.
+ *
+ * @param idle when it was kept from it otherwise, or still is
+ */
+public record Away(List<Spell> holds, List<Spell> bays, List<Spell> idle) {
 
     /** Counts working minutes between two times. */
     public interface WorkingMinutes {
@@ -38,10 +42,10 @@ public record Away(List<Spell> holds, List<Spell> bays) {
     }
 
     /** @param stopsWork nothing was done meanwhile */
-    record Spell(Instant from, Instant to, boolean stopsWork) {}
+    public record Spell(Instant from, Instant to, boolean stopsWork) {}
 
     public static Away of(History history) {
-        return VehicleWay.of(history).map(Away::of).orElse(new Away(List.of(), List.of()));
+        return VehicleWay.of(history).map(Away::of).orElse(new Away(List.of(), List.of(), List.of()));
     }
 
     static Away of(VehicleWay way) {
@@ -51,17 +55,24 @@ public record Away(List<Spell> holds, List<Spell> bays) {
                         .toList(),
                 way.inBay()
                         .flatMap(stay -> spell(stay.arrived(), stay.left(), true))
-                        .toList());
+                        .toList(),
+                List.of());
     }
 
     private static Stream<Spell> spell(Instant from, Optional<Instant> to, boolean stopsWork) {
         return to.map(ended -> new Spell(from, ended, stopsWork)).stream();
     }
 
+    public Away and(List<Spell> others) {
+        return new Away(
+                holds, bays, Stream.concat(idle.stream(), others.stream()).toList());
+    }
+
     /** Working minutes between two times in which it could be worked on. */
     public double present(Instant from, Instant to, WorkingMinutes minutes) {
         var spells = new ArrayList<>(holds);
         spells.addAll(bays);
+        spells.addAll(idle);
         spells.sort(Comparator.comparing(Spell::from));
         double all = minutes.between(from, to);
         Instant counted = from;

@@ -34,19 +34,20 @@ public record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMi
         Map<String, Binding> bindings =
                 WorkOrder.of(history).map(WorkOrder::bindings).orElse(Map.of());
         return VehicleWay.of(history)
-                .map(way -> of(way, bindings, minutes, planned, decisions(history, minutes)))
+                .map(way -> of(way, Idle.of(history), bindings, minutes, planned, decisions(history, minutes)))
                 .orElse(new VehiclePast(List.of(), Map.of()));
     }
 
     private static VehiclePast of(
             VehicleWay way,
+            Idle idle,
             Map<String, Binding> bindings,
             WorkingMinutes minutes,
             ToIntFunction<Binding> planned,
             List<Double> decisions) {
         Away away = Away.of(way);
         return new VehiclePast(
-                new Stays(way, bindings, away, minutes, planned, new HashMap<>(), new LinkedHashMap<>()).read(),
+                new Stays(way, idle, bindings, away, minutes, planned, new HashMap<>(), new LinkedHashMap<>()).read(),
                 Map.of(
                         Stop.HOLD,
                         lengths(away.holds(), minutes),
@@ -90,6 +91,7 @@ public record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMi
     /** Goes through the answers of its gates; of a stage passed again only the first stay counts. */
     private record Stays(
             VehicleWay way,
+            Idle idle,
             Map<String, Binding> bindings,
             Away away,
             WorkingMinutes minutes,
@@ -127,7 +129,7 @@ public record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMi
                 return false;
             }
             Instant done = answer.evidence().get();
-            double work = away.present(from.get(), done, there(stage));
+            double work = present(stage, from.get(), done);
             int sheet = planned.applyAsInt(binding);
             if (work > 0 && sheet > 0) {
                 visits.put(
@@ -138,19 +140,23 @@ public record VehiclePast(List<PastVisit> visits, Map<Stop, List<Double>> stopMi
                                 stage,
                                 work,
                                 sheet,
-                                away.present(done, answer.at(), there(stage)),
+                                present(stage, done, answer.at()),
                                 !answer.signed(),
                                 OptionalDouble.empty()));
             }
             return visits.containsKey(stage);
         }
 
+        private double present(String stage, Instant from, Instant to) {
+            return away.and(idle.at(stage)).present(from, to, there(stage));
+        }
+
         private void signedAfterAll(Answer answer) {
             String stage = answer.stage();
             Instant from = refused.remove(stage);
             Optional<Instant> last = answer.evidence().filter(at -> from != null && at.isAfter(from));
-            last.ifPresent(until -> visits.computeIfPresent(
-                    stage, (key, visit) -> visit.again(away.present(from, until, there(stage)))));
+            last.ifPresent(
+                    until -> visits.computeIfPresent(stage, (key, visit) -> visit.again(present(stage, from, until))));
         }
     }
 }

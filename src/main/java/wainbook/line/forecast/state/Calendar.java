@@ -75,6 +75,18 @@ public record Calendar(Shifts shifts, Instant now) {
                 .isEmpty();
     }
 
+    /**
+     * When work begins at one of these stations on a day; on the next working day once it has begun on that one, or on a later one.
+     */
+    public double workFrom(LocalDate day, List<String> stations) {
+        LocalDate today = day(now);
+        Shifts there = shifts.at(stations);
+        boolean begun = !day.isAfter(today)
+                && !there.working(today.atStartOfDay(shifts.zone()).toInstant(), now)
+                        .isEmpty();
+        return working(there).next(beginOf(begun ? today.plusDays(1) : day));
+    }
+
     /** The minute at which a day begins. */
     public double beginOf(LocalDate day) {
         return minute(day.atStartOfDay(shifts.zone()).toInstant());

@@ -2,18 +2,22 @@ package wainbook.line.forecast.state;
 
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import wainbook.gate.Gate;
 import wainbook.gate.Gate.Standing;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
+import wainbook.line.awaited.AwaitedParts;
 import wainbook.line.forecast.past.Away;
+import wainbook.line.forecast.past.Away.Spell;
 import wainbook.line.forecast.past.Away.WorkingMinutes;
+import wainbook.line.forecast.past.Cures;
+import wainbook.line.forecast.past.Idle;
 import wainbook.line.forecast.past.Stop;
 import wainbook.line.forecast.state.OnHand.Doing;
 import wainbook.matter.nonconformity.Nonconformities;
@@ -59,7 +63,7 @@ record Muster(ProcessToday process, WorkingMinutes minutes, After after, Instant
                 : order.at().map(at -> minutes.at(at.place())).orElse(minutes);
         double elapsed = doing == Doing.UNSIGNED
                 ? there.between(lastEvidence(gate).orElse(came), now)
-                : away.present(came, now, there) - openHoldMinutes(history, order, came, there);
+                : away.and(sinceThen(history, order, doing)).present(came, now, there);
         return new OnHand(
                 order.number(),
                 order.ordered().vehicleKind(),
@@ -67,10 +71,11 @@ record Muster(ProcessToday process, WorkingMinutes minutes, After after, Instant
                 order.stage(),
                 order.at().map(Place::place),
                 came,
-                Math.max(0, elapsed),
+                elapsed,
                 planned(order),
                 stops(history, order),
-                order.ordered().promisedOn());
+                order.ordered().promisedOn(),
+                new Needs(AwaitedParts.of(history).open(), cures(order, gate)));
     }
 
     private static Doing doing(WorkOrder order, Optional<Gate> gate) {
@@ -102,17 +107,36 @@ record Muster(ProcessToday process, WorkingMinutes minutes, After after, Instant
                 .max(Comparator.naturalOrder());
     }
 
-    /** Of the stages it passes, those with a sheet: the one it is bound to, or else the one in force. */
+    /** Of the stages it passes, those with a sheet. */
     private Map<String, Integer> planned(WorkOrder order) {
         Map<String, Integer> planned = new LinkedHashMap<>();
-        for (String stage : order.ordered().stages()) {
-            Optional.ofNullable(order.bindings().get(stage))
-                    .map(bound -> process.sheet(bound.sheet(), bound.revision()))
-                    .or(() -> process.inForce(order.ordered().route(), stage))
-                    .map(CheckSheet::plannedMinutes)
-                    .ifPresent(sheet -> planned.put(stage, Math.max(1, sheet)));
-        }
+        order.ordered()
+                .stages()
+                .forEach(stage -> sheet(order, stage)
+                        .map(Cures::workMinutes)
+                        .ifPresent(minutes -> planned.put(stage, Math.max(1, minutes))));
         return planned;
+    }
+
+    /** The one it is bound to, or else the one in force. */
+    private Optional<CheckSheet> sheet(WorkOrder order, String stage) {
+        return Optional.ofNullable(order.bindings().get(stage))
+                .map(bound -> process.sheet(bound.sheet(), bound.revision()))
+                .or(() -> process.inForce(order.ordered().route(), stage));
+    }
+
+    /** At the stage where it is what its record leaves open. */
+    private Map<String, Cures> cures(WorkOrder order, Optional<Gate> gate) {
+        Map<String, Cures> cures = new HashMap<>();
+        for (String stage : order.ordered().stages()) {
+            gate.map(Gate::record)
+                    .filter(record -> record.stage().equals(stage))
+                    .map(Cures::of)
+                    .or(() -> sheet(order, stage).map(sheet -> Cures.of(sheet, order.facts())))
+                    .filter(found -> !found.equals(Cures.NONE))
+                    .ifPresent(found -> cures.put(stage, found));
+        }
+        return cures;
     }
 
     private List<Stop.Open> stops(History history, WorkOrder order) {
@@ -134,16 +158,14 @@ record Muster(ProcessToday process, WorkingMinutes minutes, After after, Instant
         return new Stop.Open(sort, number, stopsWork, minutes.between(since, now));
     }
 
-    /** Nothing has been done since the first hold that stops work and still stands. */
-    private double openHoldMinutes(History history, WorkOrder order, Instant came, WorkingMinutes there) {
-        Predicate<Entry> stopsWork = entry -> ((Held) entry.saying()).stops().contains(Stops.WORK);
-        return open(history, order)
-                .filter(stopsWork)
-                .map(entry -> entry.moment().at())
-                .map(at -> at.isBefore(came) ? came : at)
-                .map(at -> (double) there.between(at, now))
-                .max(Comparator.naturalOrder())
-                .orElse(0.0);
+    /** Kept from work by holds that still stand; at work also by what cured and by parts that were missing. */
+    private List<Spell> sinceThen(History history, WorkOrder order, Doing doing) {
+        Stream<Spell> held = open(history, order)
+                .filter(entry -> ((Held) entry.saying()).stops().contains(Stops.WORK))
+                .map(entry -> new Spell(entry.moment().at(), now, true));
+        Stream<Spell> idle = order.stage().filter(stage -> doing == Doing.WORK).stream()
+                .flatMap(stage -> Idle.of(history).at(stage).stream());
+        return Stream.concat(held, idle).toList();
     }
 
     private static Stream<Entry> open(History history, WorkOrder order) {

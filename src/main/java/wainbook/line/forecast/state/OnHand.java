@@ -15,6 +15,7 @@ import wainbook.line.forecast.past.Stop;
  * @param minutes of working time in what it is doing
  * @param plannedMinutes of the check sheet at each stage that it passes
  * @param stops what stands against it now
+ * @param needs what its stages wait for
  */
 public record OnHand(
         String order,
@@ -26,7 +27,8 @@ public record OnHand(
         double minutes,
         Map<String, Integer> plannedMinutes,
         List<Stop.Open> stops,
-        LocalDate promisedOn) {
+        LocalDate promisedOn,
+        Needs needs) {
 
     /** How far it is, the furthest first. */
     public enum Doing {
@@ -47,6 +49,21 @@ public record OnHand(
         public boolean inFront() {
             return this == ACCEPTED || this == SURVEY || this == ORDERED;
         }
+    }
+
+    /** One whose stages need nothing but work. */
+    OnHand(
+            String order,
+            String kind,
+            Doing doing,
+            Optional<String> stage,
+            Optional<String> place,
+            Instant since,
+            double minutes,
+            Map<String, Integer> plannedMinutes,
+            List<Stop.Open> stops,
+            LocalDate promisedOn) {
+        this(order, kind, doing, stage, place, since, minutes, plannedMinutes, stops, promisedOn, Needs.NONE);
     }
 
     public OnHand {
@@ -73,12 +90,17 @@ public record OnHand(
                 stops.stream()
                         .filter(stop -> stop.sort() != sort || stop.number() != number)
                         .toList(),
-                promisedOn);
+                promisedOn,
+                needs);
+    }
+
+    public OnHand needing(Needs others) {
+        return new OnHand(order, kind, doing, stage, place, since, minutes, plannedMinutes, stops, promisedOn, others);
     }
 
     /** The same doing something else from now on. */
     public OnHand from(Instant now, Doing next, Optional<String> there) {
         Instant came = there.equals(stage) ? since : now;
-        return new OnHand(order, kind, next, there, place, came, 0, plannedMinutes, stops, promisedOn);
+        return new OnHand(order, kind, next, there, place, came, 0, plannedMinutes, stops, promisedOn, needs);
     }
 }

@@ -162,7 +162,18 @@ public record TheLineNow(
         Integer planned = vehicle.plannedMinutes().get(post.stage());
         return planned == null
                 ? Visit.passingThrough()
-                : Visit.of(past.work(vehicle.kind(), post.stage(), planned).minutes());
+                : vehicle.needs()
+                        .heeded(
+                                Visit.of(past.work(vehicle.kind(), post.stage(), planned)
+                                        .minutes()),
+                                post,
+                                calendar,
+                                isDone(vehicle, post));
+    }
+
+    private static boolean isDone(OnHand vehicle, Post post) {
+        return (vehicle.doing() == OnHand.Doing.UNSIGNED || vehicle.doing() == OnHand.Doing.SIGNED)
+                && vehicle.stage().filter(post.stage()::equals).isPresent();
     }
 
     private Whereabouts whereabouts(OnHand one) {

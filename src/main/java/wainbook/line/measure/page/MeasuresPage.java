@@ -52,7 +52,7 @@ public class MeasuresPage {
     @Path("measures.csv")
     @Produces("text/csv")
     public Response csv(@BeanParam AskedPeriod asked) {
-        return Csv.file("measures", header("line.measuresHeader"), view(asked).figureCells());
+        return Csv.file("measures", header("line.measuresHeader"), tables(asked).figures());
     }
 
     @GET
@@ -60,24 +60,29 @@ public class MeasuresPage {
     @Produces("text/csv")
     public Response stations(@BeanParam AskedPeriod asked) {
         return Csv.file(
-                "stations", header("line.measuresStationsHeader"), view(asked).stationCells());
+                "stations", header("line.measuresStationsHeader"), tables(asked).stations());
     }
 
     @GET
     @Path("measures/lost.csv")
     @Produces("text/csv")
     public Response lost(@BeanParam AskedPeriod asked) {
-        return Csv.file("lost", header("line.measuresLostHeader"), view(asked).lostCells());
+        return Csv.file("lost", header("line.measuresLostHeader"), tables(asked).lost());
     }
 
     @GET
     @Path("measures/calls.csv")
     @Produces("text/csv")
     public Response calls(@BeanParam AskedPeriod asked) {
-        return Csv.file("calls", header("line.measuresCallsHeader"), view(asked).callCells());
+        return Csv.file(
+                "calls", header("line.measuresCallsHeader"), tables(asked).calls());
     }
 
     /** What was asked wrongly stands in the form, and the usual days are shown meanwhile. */
+    private MeasuresTables tables(AskedPeriod asked) {
+        return new MeasuresTables(view(asked));
+    }
+
     private MeasuresView view(AskedPeriod asked) {
         Instant now = signedIn.now().at();
         LocalDate today = day.of(now);

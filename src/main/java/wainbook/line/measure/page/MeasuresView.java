@@ -4,15 +4,12 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
-import wainbook.engineering.flow.status.Bottleneck;
 import wainbook.engineering.flow.status.Doing;
 import wainbook.engineering.flow.status.Indicator;
 import wainbook.line.measure.HelpTimes;
@@ -230,64 +227,8 @@ public record MeasuresView(Measures found, Form form, List<Option> kinds, Format
                         .toList());
     }
 
-    private double reigned() {
-        return found.bottleneck().shiftingMinutes()
-                + found.stations().stream()
-                        .mapToDouble(StationTimes::soleMinutes)
-                        .sum();
-    }
-
-    public boolean anyBottleneck() {
-        return reigned() > 0;
-    }
-
-    /** The longest first; only those that were it. */
-    public List<StationTimes> bottlenecks() {
-        return found.stations().stream()
-                .filter(one -> one.soleMinutes() > 0)
-                .sorted(Comparator.comparingDouble(StationTimes::soleMinutes).reversed())
-                .toList();
-    }
-
-    public String sole(StationTimes one) {
-        return minutes(one.soleMinutes());
-    }
-
-    public String soleShare(StationTimes one) {
-        return Figures.percent(one.soleMinutes() / reigned());
-    }
-
-    public String shifting() {
-        return Words.of(
-                "line.measuresShifting",
-                minutes(found.bottleneck().shiftingMinutes()),
-                Figures.percent(found.bottleneck().shiftingMinutes() / reigned()));
-    }
-
-    public String atEnd() {
-        return station(found.bottleneckAtEnd())
-                .map(title -> Words.of(
-                        "line.measuresBottleneckNow",
-                        formats.moment(found.period().end()),
-                        title))
-                .orElseGet(() -> Words.of("line.measuresBottleneckNone"));
-    }
-
-    public String turning() {
-        return station(found.turningPoint())
-                .map(title -> Words.of("line.measuresTurning", title))
-                .orElseGet(() -> Words.of("line.measuresTurningNone"));
-    }
-
-    public List<String> sources() {
-        return Bottleneck.SOURCES.stream().map(Figures::source).toList();
-    }
-
-    private Optional<String> station(OptionalInt at) {
-        return at.stream()
-                .mapToObj(found.stations()::get)
-                .map(one -> one.station().title())
-                .findFirst();
+    public BottleneckView bottleneck() {
+        return new BottleneckView(found, formats);
     }
 
     public String help(HelpTimes calls) {
@@ -301,51 +242,5 @@ public record MeasuresView(Measures found, Form form, List<Option> kinds, Format
     /** Of all calls that are open now, the oldest. */
     public Optional<OpenHelpCall> longestOpen() {
         return OpenHelpCall.oldestFirst().stream().findFirst();
-    }
-
-    List<List<String>> figureCells() {
-        return figures().stream()
-                .map(one -> List.of(
-                        one.name(), one.plain(), one.unit(), one.value(), one.formula(), one.inputs(), one.source()))
-                .toList();
-    }
-
-    List<List<String>> stationCells() {
-        return stations().stream()
-                .map(one -> Stream.of(
-                                Stream.of(one.station().code(), one.stage().code()),
-                                Arrays.stream(Doing.values()).map(doing -> Figures.figure(one.minutes(doing), 3)),
-                                Stream.of(Figures.figure(one.soleMinutes(), 3)))
-                        .flatMap(cells -> cells)
-                        .toList())
-                .toList();
-    }
-
-    List<List<String>> lostCells() {
-        return found.lost().stream()
-                .map(lost -> List.of(
-                        lost.station().map(station -> station.code()).orElse(""),
-                        lost.doing().name(),
-                        cause(lost),
-                        Figures.figure(lost.minutes(), 3),
-                        Figures.figure(lost.upTo(), 4)))
-                .toList();
-    }
-
-    List<List<String>> callCells() {
-        return found.calls().stream()
-                .map(one -> List.of(
-                        one.help().name(),
-                        String.valueOf(one.calls()),
-                        String.valueOf(one.stoodStill()),
-                        plain(one.answerMedian()),
-                        plain(one.answerMost()),
-                        plain(one.settleMedian()),
-                        plain(one.settleMost())))
-                .toList();
-    }
-
-    private static String plain(OptionalDouble value) {
-        return value.isPresent() ? Figures.figure(value.getAsDouble(), 1) : "";
     }
 }

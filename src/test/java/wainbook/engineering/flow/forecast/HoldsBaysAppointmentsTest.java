@@ -64,6 +64,45 @@ class HoldsBaysAppointmentsTest {
         assertThat(outlook.share(Cause.WORK)).isCloseTo(60 / 112.0, within(1e-12));
     }
 
+    /** While something cures other work goes on; the gate waits for both, and for what cures after the work. */
+    @Test
+    void what_cures_already_bars_the_gate_and_not_the_work() {
+        Vehicle at = Vehicle.of(
+                "V",
+                new Whereabouts.AtWork(0, 20),
+                List.of(Visit.of(new Minutes.Certain(60)).cured(100)));
+        Outlook outlook = outlook(line(at));
+
+        assertThat(outlook.finish().median()).isEqualTo(100);
+        assertThat(outlook.drivers()).isEqualTo(Map.of(Cause.WORK, 40.0, Cause.CURING, 60.0));
+        assertThat(finish(line(
+                        at.withVisits(List.of(Visit.of(new Minutes.Certain(60)).cured(30))))))
+                .isEqualTo(40);
+        assertThat(finish(line(at.withVisits(
+                        List.of(Visit.of(new Minutes.Certain(60)).cured(100).withCuring(90))))))
+                .isEqualTo(130);
+    }
+
+    /** By day from 6:00 to 15:30, in minutes of the first day; twelve hours begun at 15:00 are over at three in the morning. */
+    @Test
+    void a_cure_goes_on_at_night() {
+        WorkingTime days = WorkingTime.of(List.of(new Interval(360, 930), new Interval(1800, 2370)));
+        Visit hour = Visit.of(new Minutes.Certain(60)).withCuring(720);
+
+        assertThat(cured(days, 840, hour)).isCloseTo(1800, within(1e-6));
+        assertThat(cured(days, 360, hour)).isCloseTo(1800, within(1e-6));
+        assertThat(cured(days, 360, hour.withCuring(120))).isCloseTo(540, within(1e-6));
+        assertThat(cured(days, 2300, hour.withCuring(120))).isInfinite();
+    }
+
+    private static double cured(WorkingTime days, double from, Visit visit) {
+        return finish(new Line(
+                days,
+                List.of(Stage.of("S", days)),
+                List.of(Vehicle.of("V", new Whereabouts.Waiting(from), List.of(visit))),
+                List.of()));
+    }
+
     /** Gates refused with q: q / (1 − q) repeats on average, each of 40 minutes and another signature of 5. */
     @Test
     void refused_gates_repeat() {

@@ -16,6 +16,9 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.line.LineSaying.PartAwaited;
+import wainbook.line.LineSaying.PartCame;
+import wainbook.line.forecast.past.Away.WorkingMinutes;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.Held;
@@ -31,11 +34,17 @@ import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 import wainbook.station.StationSaying.Confirmed;
+import wainbook.station.StationSaying.Voided;
+import wainbook.station.StationSaying.WaitBegun;
+import wainbook.station.StationSaying.Waited;
+import wainbook.works.shift.Shifts;
 
 /** The record of one bus, written minute by minute; every minute is worked and every sheet is planned with 100 minutes. */
 public final class Recorded {
 
     public static final Instant BEGIN = Instant.parse("2026-03-02T07:00:00Z");
+
+    private static final Basis NO_BASIS = new Basis(Condition.NONE, Optional.empty(), Optional.empty());
 
     private final List<Entry> entries = new ArrayList<>();
     private final String number;
@@ -77,36 +86,65 @@ public final class Recorded {
         return moved(minute, Direction.FORWARD, Optional.of(stage));
     }
 
-    Recorded off(int minute, String stage) {
+    public Recorded off(int minute, String stage) {
         return moved(minute, Direction.OFF_LINE, Optional.of(stage));
     }
 
-    Recorded back(int minute, String stage) {
+    public Recorded back(int minute, String stage) {
         return moved(minute, Direction.BACK_ON, Optional.of(stage));
     }
 
     public Recorded done(int minute, String stage) {
-        var basis = new Basis(Condition.NONE, Optional.empty(), Optional.empty());
-        return say(minute, new Confirmed(new About(stage, "SHEET", 1, "item", List.of()), basis));
+        return say(minute, new Confirmed(about(stage, "item"), NO_BASIS));
     }
 
-    Recorded signed(int minute, String stage) {
+    public Recorded signed(int minute, String stage) {
         return say(minute, new SignedOff(stage, "SHEET", 1, "f".repeat(64), Optional.empty()));
     }
 
-    Recorded refused(int minute, String stage) {
+    public Recorded refused(int minute, String stage) {
         return say(minute, new Refused(stage, "f".repeat(64), List.of("item"), "a bolt is loose"));
     }
 
-    Recorded held(int minute, Stops what) {
+    public Recorded held(int minute, Stops what) {
         return say(minute, new Held(1, HoldKind.QUALITY, List.of(what), "crack suspected"));
     }
 
-    Recorded released(int minute) {
+    public Recorded released(int minute) {
         return say(minute, new HoldReleased(1, "no crack"));
     }
 
-    VehiclePast past() {
+    public Recorded missing(int minute, int part, String stage, LocalDate expected) {
+        return say(minute, new PartAwaited(part, stage, "Brake valve, rear", Optional.empty(), expected));
+    }
+
+    public Recorded came(int minute, int part) {
+        return say(minute, new PartCame(part, ""));
+    }
+
+    /** An item called so begins to cure. */
+    public Recorded cures(int minute, String stage, String item, int minutes) {
+        return say(minute, new WaitBegun(about(stage, item), NO_BASIS, minutes));
+    }
+
+    public Recorded cured(int minute, String stage, String item, int begun, int minutes) {
+        return say(minute, new Waited(about(stage, item), NO_BASIS, BEGIN.plus(Duration.ofMinutes(begun)), minutes));
+    }
+
+    private static About about(String stage, String item) {
+        return new About(stage, "SHEET", 1, item, List.of());
+    }
+
+    /** What was said last is voided. */
+    public Recorded voided(int minute, String item) {
+        return say(minute, new Voided(entries.get(entries.size() - 1).id(), "SHEET/" + item, "not mixed well"));
+    }
+
+    public VehiclePast past(Shifts shifts) {
+        return VehiclePast.of(history(), WorkingMinutes.of(shifts), binding -> 100);
+    }
+
+    public VehiclePast past() {
         return VehiclePast.of(
                 history(), (from, to) -> Duration.between(from, to).toMinutes(), binding -> 100);
     }

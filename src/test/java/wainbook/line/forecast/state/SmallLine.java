@@ -1,6 +1,7 @@
 package wainbook.line.forecast.state;
 
 import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wainbook.line.awaited.AwaitedPart;
 import wainbook.line.forecast.past.PastTimes;
 import wainbook.line.forecast.past.Stop;
 import wainbook.line.forecast.state.OnHand.Doing;
@@ -77,6 +79,21 @@ public final class SmallLine {
                         new TheLineNow.Post("fit", "Fit", List.of("ST-2"))),
                 List.of(vehicles),
                 After.NOTHING);
+    }
+
+    /** Part 1 is missing at a stage and expected so many days from today. */
+    public static Needs missing(String stage, int days) {
+        return new Needs(
+                List.of(new AwaitedPart(
+                        1,
+                        stage,
+                        "Brake valve",
+                        Optional.empty(),
+                        TODAY.plusDays(days),
+                        NOW.minus(Duration.ofDays(1)),
+                        Optional.empty(),
+                        "")),
+                Map.of());
     }
 
     public static OnHand vehicle(String order, Doing doing, String stage, Stop.Open... stops) {

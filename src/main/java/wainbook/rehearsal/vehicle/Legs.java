@@ -27,7 +27,7 @@ import wainbook.works.Person;
 import wainbook.works.Role;
 
 /** One vehicle's way from the order to the handover, one call for each leg of it. */
-public final class VehicleWay {
+public final class Legs {
 
     private static final List<String> CLEAR = List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan");
 
@@ -41,7 +41,7 @@ public final class VehicleWay {
     private final Odds odds;
 
     /** @param operators their names by code */
-    public VehicleWay(AtVehicle at, Scenario.Kind kind, Map<String, String> operators, Answers answers, Odds odds) {
+    public Legs(AtVehicle at, Scenario.Kind kind, Map<String, String> operators, Answers answers, Odds odds) {
         this.at = at;
         this.kind = kind;
         this.operators = operators;
