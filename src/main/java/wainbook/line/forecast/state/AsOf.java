@@ -23,6 +23,11 @@ import wainbook.works.shift.Shifts;
 public record AsOf(
         Instant at, Shifts shifts, ProcessToday process, List<AppointmentKind> appointments, Optional<SetOrder> set) {
 
+    /** Where nobody has set an order of entry. */
+    public AsOf(Instant at, Shifts shifts, ProcessToday process, List<AppointmentKind> appointments) {
+        this(at, shifts, process, appointments, Optional.empty());
+    }
+
     /** @param past what the record of a vehicle says of times */
     public TheLineNow line(List<History> records, Function<History, VehiclePast> past) {
         After after = After.of(appointments, records);

@@ -74,7 +74,8 @@ class ProposalTest {
                     one.minutes(),
                     one.plannedMinutes(),
                     one.stops(),
-                    days.get(one.order())));
+                    days.get(one.order()),
+                    one.needs()));
         }
         return line;
     }
