@@ -161,6 +161,9 @@ public record SequenceView(
 
     public String kept() {
         Proposal found = proposal.orElseThrow();
+        if (found.better() && found.likelier() + found.lessLikely() == 0) {
+            return Words.of("line.sequenceKeptAlike", found.promised(), tenths(found.keptBefore()));
+        }
         return found.better()
                 ? Words.of(
                         "line.sequenceKept",
