@@ -13,7 +13,8 @@ import wainbook.order.OrderSaying.Ordered;
 
 /**
  * In which order vehicles come onto the line: as they are promised or as they were ordered, whichever has foretold the entries on
- * record better; unless a line manager has set their order. Of each two vehicles of which both were ordered when the first of them entered, a rule foretells which it was.
+ * record better; unless a line manager has set their order. Of each two vehicles of which both were ordered when the first of them
+ * entered, a rule foretells which it was.
  *
  * @param asOrdered otherwise as they are promised, which is taken for granted without a record
  * @param foretold pairs that the rule foretold, of all {@code pairs}
