@@ -6,13 +6,16 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.act.Reason;
 import wainbook.handover.HandoverSaying.State;
+import wainbook.handover.document.Difference;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
 import wainbook.handover.requirement.RuleSource;
@@ -30,7 +33,10 @@ import wainbook.works.Role;
 @Path("/api/v1/orders/{order: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}")
 public class HandoverApi {
 
-    /** A vehicle's set; {@code seen} is what handing over must carry, {@code against} what stands against it. */
+    /**
+     * A vehicle's set; {@code seen} is what handing over must carry, {@code against} what stands against it by the vehicle's own
+     * set, whatever set was asked for. Where another was, {@code difference} says what it changes.
+     */
     public record Known(
             long seen,
             WorkOrder.Phase phase,
@@ -38,7 +44,26 @@ public class HandoverApi {
             Optional<Integer> revision,
             Optional<LocalDate> on,
             List<Line> documents,
+            Optional<Compared> difference,
             List<Problem.Ground> against) {}
+
+    /** What another set changes, by the ids of its documents. */
+    public record Compared(
+            String ownSet, List<String> inAddition, List<String> becomesQuestion, List<String> fallsAway) {
+
+        static Compared of(DocumentSet own, DocumentSet other) {
+            var difference = Difference.between(own, other);
+            return new Compared(
+                    own.set(),
+                    ids(difference.inAddition()),
+                    ids(difference.becomesQuestion()),
+                    ids(difference.fallsAway()));
+        }
+
+        private static List<String> ids(List<Difference.Change> changes) {
+            return changes.stream().map(change -> change.document().id()).toList();
+        }
+    }
 
     /** One document. */
     public record Line(
@@ -109,21 +134,30 @@ public class HandoverApi {
     @GET
     @Path("documents")
     @Authenticated
-    public Known documents(String order) {
+    public Known documents(String order, @RestQuery Optional<String> set) {
         History history = ledger.history(Numbers.subject(order));
         WorkOrder known = WorkOrder.of(history).orElseThrow(NotFoundException::new);
         HandoverRules rules = look.rules(history, known, signedIn.now());
+        Optional<DocumentSet> other = set.map(name -> under(name, history, known));
+        Optional<DocumentSet> shown = other.or(rules::documents);
         return new Known(
                 history.number(),
                 known.phase(),
-                rules.documents().map(DocumentSet::set),
-                rules.documents().map(DocumentSet::revision),
-                rules.documents().map(DocumentSet::handover),
-                rules.documents().stream()
-                        .flatMap(set -> set.documents().stream())
+                shown.map(DocumentSet::set),
+                shown.map(DocumentSet::revision),
+                shown.map(DocumentSet::handover),
+                shown.stream()
+                        .flatMap(found -> found.documents().stream())
                         .map(Line::of)
                         .toList(),
+                rules.documents().flatMap(own -> other.map(asked -> Compared.of(own, asked))),
                 rules.against().stream().map(Problem.Ground::of).toList());
+    }
+
+    private DocumentSet under(String set, History history, WorkOrder order) {
+        return look.under(set, history, order, signedIn.now().at())
+                .orElseThrow(() -> new WebApplicationException(
+                        Problem.of(List.of(HandoverLook.unknown(set))).response()));
     }
 
     @POST

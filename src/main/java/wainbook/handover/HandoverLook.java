@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wainbook.act.Moment;
+import wainbook.act.Reason;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverRules.GateAt;
 import wainbook.handover.document.DocumentSet;
+import wainbook.handover.requirement.RuleSet;
 import wainbook.handover.requirement.RuleSets;
 import wainbook.ledger.History;
 import wainbook.order.OrderSaying.HandedOver;
@@ -40,12 +42,17 @@ public class HandoverLook {
 
     /** The set as it stands for the day of handover, or for today before; empty where its market has no rules here. */
     public Optional<DocumentSet> documents(History history, WorkOrder order, Instant now) {
+        return under(market(order), history, order, now);
+    }
+
+    /** The same vehicle on the same day by the rules of any market; empty where that has none here. Changes nothing. */
+    public Optional<DocumentSet> under(String set, History history, WorkOrder order, Instant now) {
         LocalDate handover = history.saying(HandedOver.class)
                 .findFirst()
                 .map(entry -> entry.moment().at())
                 .map(day::of)
                 .orElseGet(() -> day.of(now));
-        return sets.named(market(order)).map(rules -> DocumentSet.of(rules, history, order, handover));
+        return sets.named(set).map(rules -> DocumentSet.of(rules, history, order, handover));
     }
 
     public HandoverRules rules(History history, WorkOrder order, Moment moment) {
@@ -62,6 +69,12 @@ public class HandoverLook {
                 workplace.deferred(history, order),
                 documents(history, order, moment.at()),
                 moment.who());
+    }
+
+    /** Why a vehicle cannot be looked at by this set. */
+    public static Reason unknown(String set) {
+        return Reason.of("handover.setUnknown", Reason.WORKS_RULE, set, String.join(", ", RuleSet.there()))
+                .liftedAt("#set");
     }
 
     public LocalDate today(Instant now) {

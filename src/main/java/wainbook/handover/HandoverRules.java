@@ -10,6 +10,7 @@ import wainbook.gate.Gate;
 import wainbook.gate.Gate.Standing;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
+import wainbook.handover.requirement.RuleSet;
 import wainbook.ledger.History;
 import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
@@ -64,7 +65,11 @@ public record HandoverRules(
         gates(against);
         matters(against);
         if (documents.isEmpty()) {
-            against.add(Reason.of("handover.noRules", Reason.WORKS_RULE, HandoverLook.market(order))
+            against.add(Reason.of(
+                            "handover.noRules",
+                            Reason.WORKS_RULE,
+                            HandoverLook.market(order),
+                            String.join(", ", RuleSet.there()))
                     .liftedAt(fact("market")));
         }
         return against;

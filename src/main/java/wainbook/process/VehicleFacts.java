@@ -35,11 +35,12 @@ public final class VehicleFacts {
                         + "tacho_fitted limiter_required crane_or_hook_loader lift_removed_and_refitted cold_unit "
                         + "pressure_vessel_other charge_ac charge_dc seats_or_standing_changed wheelchair_place "
                         + "adr_vehicle sold_by_works emission_claim first_responder_data grant "
-                        + "packs_first_placed_by_works packs_shipped international_use");
+                        + "packs_first_placed_by_works packs_shipped international_use new_base_vehicle packs_new "
+                        + "packs_reused_or_rebuilt packs_first_placed_in_state lift_fitted_new warning_sound_asked");
         declare(types, FactType.WHOLE, "packs axles");
         // Masses in kilograms, ages in years.
         declare(types, FactType.NUMBER, "gross_design gross_plated_old gross_plated_new tyre_age charge_kg");
-        declare(types, FactType.DATE, "first_registered tacho_calibrated");
+        declare(types, FactType.DATE, "first_registered tacho_calibrated packs_first_in_service");
         declare(types, FactType.TEXTS, "pack_types waste_streams");
         return types;
     }

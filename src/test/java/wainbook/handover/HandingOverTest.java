@@ -194,7 +194,7 @@ class HandingOverTest {
 
     @Test
     void a_market_without_rules_is_never_judged_by_another_one() {
-        state("market", "EU");
+        state("market", "FR");
         refused(handOver(), 409, "handover.noRules");
         assertThat(Cast.AUDITOR.asks().get(orders("/documents")).jsonPath().getList("documents"))
                 .isEmpty();

@@ -114,7 +114,11 @@ final class Stops {
 
     private void handovers() {
         String finished = inPhase("FINISHED");
-        put("/handover/{order}", "/handover/" + finished, "/handover/" + inPhase("HANDED_OVER"));
+        put(
+                "/handover/{order}",
+                "/handover/" + finished,
+                "/handover/" + finished + "?set=DE",
+                "/handover/" + inPhase("HANDED_OVER"));
         String document = INGRID.get("/orders/" + finished + "/documents").getString("documents[0].id");
         put("/handover/{order}/documents/{requirement}", "/handover/" + finished + "/documents/" + document);
     }

@@ -19,6 +19,8 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
 
     private static final Pattern FACT = Pattern.compile("\\b([a-z]+(?:_[a-z]+)*) = (true|false)?");
 
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+
     public String path() {
         return "/handover/" + order + "/documents/" + document.id();
     }
@@ -30,7 +32,8 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
     public String name() {
         int needed = document.requirement().documents();
         return needed > 1
-                ? Words.of("handover.several", document.rule().document(), needed)
+                ? Words.of(
+                        "handover.several." + document.rule().per().orElseThrow(), document.rule().document(), needed)
                 : document.rule().document();
     }
 
@@ -55,11 +58,15 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
     /** The rule's source, and how it is known. */
     public String source() {
         var source = document.rule().source();
-        return Words.of(
+        String told = Words.of(
                 "handover.sourceAndStanding",
                 source.document(),
                 source.clause(),
                 Words.of("handover.known." + source.standing().name()));
+        return document.rule()
+                .replaces()
+                .map(other -> Words.of("handover.inPlaceOf", told, other))
+                .orElse(told);
     }
 
     public boolean fromMemory() {
@@ -121,6 +128,10 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
     }
 
     private static String say(Reason reason) {
-        return Words.of(reason.key(), reason.arguments().toArray());
+        return Words.of(
+                reason.key(),
+                reason.arguments().stream()
+                        .map(argument -> DAY.matcher(argument).matches() ? Formats.date(LocalDate.parse(argument)) : argument)
+                        .toArray());
     }
 }

@@ -11,7 +11,9 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.handover.HandingOver;
@@ -43,8 +45,20 @@ public class HandoverPage {
 
     @GET
     @Authenticated
-    public TemplateInstance handover(String order, @RestQuery Optional<String> noted) {
-        return draw(Filled.fresh(), order, noted);
+    public Response handover(String order, @RestQuery Optional<String> noted, @RestQuery Optional<String> set) {
+        HandoverView own = view(order, noted);
+        return answer(own, set, asked -> page(HandoverPages.anotherMarket(asked)))
+                .orElseGet(() -> page(HandoverPages.handover(Filled.fresh(), own)));
+    }
+
+    @GET
+    @Path("documents.csv")
+    @Produces("text/csv")
+    @Authenticated
+    public Response documents(String order, @RestQuery Optional<String> set) {
+        HandoverView own = view(order, Optional.empty());
+        return answer(own, set, asked -> DocumentsTable.of(asked).file())
+                .orElseGet(() -> DocumentsTable.of(own).file());
     }
 
     @POST
@@ -59,12 +73,30 @@ public class HandoverPage {
                 again -> draw(again, order, Optional.empty()));
     }
 
+    /** By another set, where one was chosen; a set that is not here comes back as a fault at its field. */
+    private Optional<Response> answer(HandoverView own, Optional<String> set, Function<AnotherMarket, Response> shown) {
+        return set.map(String::strip)
+                .filter(name -> !name.isEmpty() && !name.equals(own.market()))
+                .map(name -> look.under(name, own.rules().history(), own.order(), signedIn.now().at())
+                        .map(supposed -> shown.apply(new AnotherMarket(own, supposed)))
+                        .orElseGet(() -> Filled.fresh()
+                                .refused(List.of(HandoverLook.unknown(name)))
+                                .again(again -> HandoverPages.handover(again, own))));
+    }
+
+    private static Response page(TemplateInstance page) {
+        return Response.ok(page).build();
+    }
+
     private TemplateInstance draw(Filled filled, String order, Optional<String> noted) {
+        return HandoverPages.handover(filled, view(order, noted));
+    }
+
+    private HandoverView view(String order, Optional<String> noted) {
         History history = ledger.history(Numbers.subject(order));
         WorkOrder known = WorkOrder.of(history).orElseThrow(NotFoundException::new);
         var rules = look.rules(history, known, signedIn.now());
-        return HandoverPages.handover(
-                filled, new HandoverView(rules, look.today(signedIn.now().at()), doors(), noted));
+        return new HandoverView(rules, look.today(signedIn.now().at()), doors(), noted);
     }
 
     private HandoverView.Doors doors() {

@@ -14,5 +14,7 @@ final class HandoverPages {
 
     static native TemplateInstance handover(Filled filled, HandoverView view);
 
+    static native TemplateInstance anotherMarket(AnotherMarket asked);
+
     static native TemplateInstance document(Filled filled, DocumentForm asked);
 }

@@ -10,6 +10,7 @@ import wainbook.handover.HandoverRules;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentLine;
 import wainbook.handover.document.DocumentSet;
+import wainbook.handover.requirement.RuleSet;
 import wainbook.ledger.Entry;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderList;
@@ -17,6 +18,7 @@ import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.page.Formats;
+import wainbook.page.Option;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.HandedOn;
 
@@ -70,6 +72,27 @@ public record HandoverView(HandoverRules rules, LocalDate today, Doors doors, Op
 
     public String basis() {
         return Words.of("handover.basis", set().set(), set().revision(), Formats.date(set().handover()));
+    }
+
+    /** Markets whose rules are here besides its own. */
+    public List<Option> otherSets() {
+        return RuleSet.there().stream()
+                .filter(set -> !set.equals(market()))
+                .map(set -> new Option(set, AnotherMarket.name(set)))
+                .toList();
+    }
+
+    /** What goes before the rules of a set that is wider than one state. */
+    public Optional<String> localLaw() {
+        return localLaw(market());
+    }
+
+    static Optional<String> localLaw(String set) {
+        return Words.find("handover.localLaw." + set);
+    }
+
+    public String csv() {
+        return "/handover/" + number() + "/documents.csv";
     }
 
     public List<Reason> against() {
@@ -164,7 +187,7 @@ public record HandoverView(HandoverRules rules, LocalDate today, Doors doors, Op
         return documents.stream().map(this::line).toList();
     }
 
-    private DocumentLine line(Document document) {
+    DocumentLine line(Document document) {
         return new DocumentLine(number(), document, today, handedOver());
     }
 }

@@ -128,7 +128,10 @@ public class NeededDocuments implements Calculation<NeededDocuments.Inputs, Need
 
     @Override
     public List<Source> sources() {
-        return RuleSet.there().stream().flatMap(set -> sources(set).stream()).toList();
+        return RuleSet.there().stream()
+                .flatMap(set -> sources(set).stream())
+                .distinct()
+                .toList();
     }
 
     @Override

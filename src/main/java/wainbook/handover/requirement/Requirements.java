@@ -45,15 +45,18 @@ public final class Requirements {
      */
     public List<Requirement> on(LocalDate day, Map<String, ?> stated) {
         Map<String, Object> facts = StatedFacts.plain(stated);
-        return rules.rules().stream().map(rule -> requirement(rule, day, facts)).toList();
+        return rules.on(day).stream().map(rule -> requirement(rule, day, facts)).toList();
     }
 
     private Requirement requirement(Rule rule, LocalDate day, Map<String, Object> facts) {
-        if (!rule.inForceOn(day)) {
+        if (!rule.inForceOn(day) && !rule.inDoubtOn(day)) {
             return new Requirement(
                     rule,
                     Requirement.Answer.NOT_NEEDED,
-                    because(rule, "notInForce", day),
+                    rule.from()
+                            .filter(day::isBefore)
+                            .map(first -> because(rule, "notYetInForce", day, first))
+                            .orElseGet(() -> because(rule, "notInForce", day)),
                     Optional.empty(),
                     List.of(),
                     0);
@@ -64,7 +67,7 @@ public final class Requirements {
                 .filter(said -> !said.isNo())
                 .map(said -> because(rule, rule.note().orElseThrow()));
         return when.fold(
-                () -> needed(rule, doubt, note, facts),
+                () -> rule.inDoubtOn(day) ? dateAsked(rule, note) : needed(rule, doubt, note, facts),
                 () -> new Requirement(
                         rule,
                         Requirement.Answer.NOT_NEEDED,
@@ -92,6 +95,11 @@ public final class Requirements {
                 ask -> asked(rule, ask, note));
     }
 
+    private static Requirement dateAsked(Rule rule, Optional<Reason> note) {
+        Reason because = because(rule, "dateDoubt", rule.from().orElseThrow());
+        return new Requirement(rule, Requirement.Answer.ASK, because, note, List.of(), 0);
+    }
+
     private static Requirement asked(Rule rule, Answer.Ask ask, Optional<Reason> note) {
         Reason because = ask.trouble()
                 .map(trouble -> because(rule, "trouble", trouble))
@@ -100,9 +108,15 @@ public final class Requirements {
     }
 
     private static int documents(Rule rule, Map<String, Object> facts) {
-        return rule.per().isPresent() && facts.get("pack_types") instanceof Collection<?> types
-                ? (int) types.stream().distinct().count()
-                : 1;
+        return rule.per()
+                .map(per -> switch (per) {
+                    case PACK_TYPE ->
+                        facts.get("pack_types") instanceof Collection<?> types
+                                ? (int) types.stream().distinct().count()
+                                : 1;
+                    case PACK -> facts.get("packs") instanceof Number packs ? packs.intValue() : 1;
+                })
+                .orElse(1);
     }
 
     private Optional<Answer> answer(Optional<String> condition, Map<String, Object> facts) {

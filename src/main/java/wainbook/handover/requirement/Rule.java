@@ -1,6 +1,7 @@
 package wainbook.handover.requirement;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -16,6 +17,8 @@ import java.util.Optional;
  * @param followDays for a document that may follow, the days after handover on which it is asked for
  * @param from first day in force; absent: longer than any vehicle is of interest
  * @param to last day in force; absent: open
+ * @param doubtDays the first day in force is in doubt: so many days on both sides of it nobody can tell; absent: it is sure
+ * @param replaces the rule of an included set that this one takes the place of
  */
 public record Rule(
         String id,
@@ -33,6 +36,8 @@ public record Rule(
         String evidence,
         Optional<LocalDate> from,
         Optional<LocalDate> to,
+        Optional<Integer> doubtDays,
+        Optional<String> replaces,
         RuleSource source) {
 
     /** By when it must be there. */
@@ -59,7 +64,8 @@ public record Rule(
 
     /** What each of several documents stands for. */
     public enum Per {
-        PACK_TYPE
+        PACK_TYPE,
+        PACK
     }
 
     public Rule {
@@ -72,11 +78,33 @@ public record Rule(
         if (askWhen.isPresent() != ask.isPresent() || noteWhen.isPresent() != note.isPresent()) {
             throw new IllegalArgumentException(id + ": a question or a note has a condition and a text");
         }
+        if (doubtDays.isPresent() && from.isEmpty()) {
+            throw new IllegalArgumentException(id + ": only a first day can be in doubt");
+        }
+        if (from.isPresent() && to.filter(from.get()::isAfter).isPresent()) {
+            throw new IllegalArgumentException(id + ": it ends before it begins");
+        }
     }
 
     public boolean inForceOn(LocalDate day) {
         return from.map(first -> !day.isBefore(first)).orElse(true)
                 && to.map(last -> !day.isAfter(last)).orElse(true);
+    }
+
+    /** Whether nobody can tell if it is in force that day. */
+    public boolean inDoubtOn(LocalDate day) {
+        return doubtDays
+                .filter(days -> Math.abs(ChronoUnit.DAYS.between(from.orElseThrow(), day)) <= days)
+                .isPresent();
+    }
+
+    /** Whether there is a day on which both are in force. */
+    boolean meets(Rule other) {
+        return !endsBefore(other) && !other.endsBefore(this);
+    }
+
+    private boolean endsBefore(Rule other) {
+        return to.isPresent() && other.from.filter(to.get()::isBefore).isPresent();
     }
 
     /** Whether its document can keep a vehicle in the works: one that may follow cannot. */

@@ -229,6 +229,8 @@ class DocumentSetTest {
                 "Report",
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 new RuleSource("an act", "s.1", standing));
     }
 }

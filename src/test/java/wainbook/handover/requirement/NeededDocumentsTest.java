@@ -10,6 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.house.Cast;
 
@@ -71,7 +72,7 @@ class NeededDocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"EU", "DE", "gb", "", "../GB"})
+    @ValueSource(strings = {"FR", "gb", "", "../GB"})
     void a_set_without_rules_is_a_fault_that_names_those_there_are(String set) {
         var refused = post(Map.of("set", set, "on", "2026-11-25", "facts", Map.of()))
                 .then()
@@ -80,7 +81,23 @@ class NeededDocumentsTest {
                 .extract()
                 .jsonPath();
         assertThat(refused.getList("errors.field")).containsExactly("set");
-        assertThat(refused.getString("errors[0].message")).isEqualTo("Only these are possible: GB.");
+        assertThat(refused.getString("errors[0].message")).isEqualTo("Only these are possible: GB, EU, DE.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"EU, EU-01", "DE, DE-17"})
+    void the_other_sets_are_asked_the_same_way(String set, String permit) {
+        var answered = post(Map.of("set", set, "on", "2026-11-25", "facts", goodsVehicle()))
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath();
+        assertThat(answered.getString("results.requirements.find { it.id == '" + permit + "' }.answer"))
+                .isEqualTo("needed");
+        assertThat(answered.getList("results.requirements.find { it.id == 'EU-06' }.missingFacts"))
+                .containsExactly("packs_new");
+        assertThat(answered.getString("results.requirements.find { it.id == 'EU-16' }.because"))
+                .isEqualTo("Not needed on 2026-11-25: the rule is in force from 2026-12-09.");
     }
 
     @Test

@@ -32,6 +32,8 @@ class RequirementsTest {
                 "Copy",
                 from,
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 new RuleSource("an act", "s.1", RuleSource.Standing.SEEN));
     }
 
@@ -80,13 +82,22 @@ class RequirementsTest {
     }
 
     @Test
-    void every_text_that_the_set_names_is_there() {
-        RuleSet.named("GB").orElseThrow().rules().forEach(rule -> {
-            rule.ask()
-                    .ifPresent(
-                            key -> assertThat(Words.of("handover." + key, "x")).contains("x"));
-            rule.note().ifPresent(key -> assertThat(Words.of("handover." + key)).isNotBlank());
-        });
+    void every_text_that_the_sets_name_is_there() {
+        RuleSet.there().stream()
+                .flatMap(set -> RuleSet.named(set).orElseThrow().rules().stream())
+                .forEach(rule -> {
+                    rule.ask()
+                            .ifPresent(key -> assertThat(Words.of("handover." + key, "x"))
+                                    .contains("x"));
+                    rule.note()
+                            .ifPresent(key ->
+                                    assertThat(Words.of("handover." + key)).isNotBlank());
+                    rule.per()
+                            .ifPresent(per -> assertThat(Words.of("handover.several." + per, "Label", 3))
+                                    .contains("Label", "3"));
+                });
+        assertThat(RuleSet.there()).allSatisfy(set -> assertThat(Words.of("handover.set." + set))
+                .isNotBlank());
         assertThat(RuleSet.named("XX")).isEmpty();
         assertThat(RuleSet.named("../x")).isEmpty();
     }
