@@ -39,8 +39,7 @@ class DocumentsEuropeAndGermanyTest {
         facts.putAll(Map.of("tail_lift", true, "crane_or_hook_loader", false, "lift_fitted_new", false));
         facts.putAll(Map.of("tacho_fitted", true, "warning_sound_asked", false, "refrigerant", "R-134a"));
         facts.putAll(Map.of("packs", List.of(pack("E60"), pack("E60"), pack("E60"), pack("E60"))));
-        facts.putAll(
-                Map.of("packs_new", true, "packs_reused_or_rebuilt", false, "packs_first_placed_in_state", false));
+        facts.putAll(Map.of("packs_new", true, "packs_reused_or_rebuilt", false, "packs_first_placed_in_state", false));
         facts.putAll(Map.of("charge_ac", true, "charge_dc", true, "engine_fate", "destroyed", "emission_claim", true));
         facts.put("waste_streams", List.of("13 02 05*", "16 01 17"));
         return facts;
@@ -60,7 +59,8 @@ class DocumentsEuropeAndGermanyTest {
     /** Three axles, 26 t to 28 t, a second engine for the body, not known whether the lift is new; the works imports the packs. */
     private static Map<String, Object> withSecondEngine() {
         Map<String, Object> facts = uprated();
-        facts.putAll(Map.of("axles", 3, "gross_plated_old", 26_000, "gross_plated_new", 28_000, "gross_design", 28_000));
+        facts.putAll(
+                Map.of("axles", 3, "gross_plated_old", 26_000, "gross_plated_new", 28_000, "gross_design", 28_000));
         facts.putAll(Map.of("other_engine_on_board", true, "packs_first_placed_in_state", true));
         facts.put("packs_first_in_service", "2027-02-18");
         facts.remove("lift_fitted_new");
@@ -200,10 +200,7 @@ class DocumentsEuropeAndGermanyTest {
 
     /** Reg. (EU) 2023/1230 takes the place of Directive 2006/42/EC; the day from memory. */
     @ParameterizedTest
-    @CsvSource({
-        "2027-01-19, Directive 2006/42/EC",
-        "2027-01-20, Reg. (EU) 2023/1230",
-        "2027-01-21, Reg. (EU) 2023/1230"
+    @CsvSource({"2027-01-19, Directive 2006/42/EC", "2027-01-20, Reg. (EU) 2023/1230", "2027-01-21, Reg. (EU) 2023/1230"
     })
     void the_declaration_of_a_new_lift_follows_the_law_of_the_day(LocalDate handover, String law) {
         Map<String, Object> facts = uprated();
@@ -240,10 +237,12 @@ class DocumentsEuropeAndGermanyTest {
                 .containsExactlyElementsOf(EUROPE.rules().rules().stream()
                         .filter(rule -> !rule.id().equals("EU-01"))
                         .toList());
-        assertThat(german.stream().filter(rule -> rule.replaces().isPresent())).hasSize(1).allSatisfy(rule -> {
-            assertThat(rule.id()).isEqualTo("DE-17");
-            assertThat(rule.replaces()).contains("EU-01");
-        });
+        assertThat(german.stream().filter(rule -> rule.replaces().isPresent()))
+                .hasSize(1)
+                .allSatisfy(rule -> {
+                    assertThat(rule.id()).isEqualTo("DE-17");
+                    assertThat(rule.replaces()).contains("EU-01");
+                });
     }
 
     @Test

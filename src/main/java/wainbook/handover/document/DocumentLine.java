@@ -33,7 +33,9 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
         int needed = document.requirement().documents();
         return needed > 1
                 ? Words.of(
-                        "handover.several." + document.rule().per().orElseThrow(), document.rule().document(), needed)
+                        "handover.several." + document.rule().per().orElseThrow(),
+                        document.rule().document(),
+                        needed)
                 : document.rule().document();
     }
 
@@ -131,7 +133,8 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
         return Words.of(
                 reason.key(),
                 reason.arguments().stream()
-                        .map(argument -> DAY.matcher(argument).matches() ? Formats.date(LocalDate.parse(argument)) : argument)
+                        .map(argument ->
+                                DAY.matcher(argument).matches() ? Formats.date(LocalDate.parse(argument)) : argument)
                         .toArray());
     }
 }

@@ -164,11 +164,7 @@ public record AnotherMarket(HandoverView own, DocumentSet supposed) {
                 change.own(),
                 change.other(),
                 Words.of(
-                        "handover.changeTold",
-                        own.market(),
-                        word(change.own()),
-                        supposed.set(),
-                        word(change.other())));
+                        "handover.changeTold", own.market(), word(change.own()), supposed.set(), word(change.other())));
     }
 
     private static String word(Optional<Answer> answer) {

@@ -31,8 +31,7 @@ record DocumentsTable(String name, List<List<String>> rows) {
                         .forEach(change -> changes.put(
                                 change.line().document().id(), Words.of("handover." + part.anchor() + "Word"))));
         Stream<List<String>> shown = supposed.documents().stream()
-                .map(document ->
-                        cells(supposed.set(), asked.line(document), changes.getOrDefault(document.id(), "")));
+                .map(document -> cells(supposed.set(), asked.line(document), changes.getOrDefault(document.id(), "")));
         Stream<List<String>> gone = asked.difference().stream()
                 .flatMap(difference -> difference.fallsAway().stream())
                 .filter(change -> change.other().isEmpty())

@@ -77,7 +77,11 @@ public class HandoverPage {
     private Optional<Response> answer(HandoverView own, Optional<String> set, Function<AnotherMarket, Response> shown) {
         return set.map(String::strip)
                 .filter(name -> !name.isEmpty() && !name.equals(own.market()))
-                .map(name -> look.under(name, own.rules().history(), own.order(), signedIn.now().at())
+                .map(name -> look.under(
+                                name,
+                                own.rules().history(),
+                                own.order(),
+                                signedIn.now().at())
                         .map(supposed -> shown.apply(new AnotherMarket(own, supposed)))
                         .orElseGet(() -> Filled.fresh()
                                 .refused(List.of(HandoverLook.unknown(name)))

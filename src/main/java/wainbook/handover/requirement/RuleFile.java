@@ -29,9 +29,12 @@ record RuleFile(String set, int revision, Optional<List<Inclusion>> includes, Li
                         + other.revision() + ": look at what changed, and revise both");
             }
             Set<String> there = ids(other.rules());
-            only.stream().flatMap(List::stream).filter(id -> !there.contains(id)).forEach(id -> {
-                throw new IllegalArgumentException("there is no " + id + " in " + set);
-            });
+            only.stream()
+                    .flatMap(List::stream)
+                    .filter(id -> !there.contains(id))
+                    .forEach(id -> {
+                        throw new IllegalArgumentException("there is no " + id + " in " + set);
+                    });
             return other.rules().stream()
                     .filter(rule -> only.map(ids -> ids.contains(rule.id())).orElse(true))
                     .toList();
@@ -49,16 +52,15 @@ record RuleFile(String set, int revision, Optional<List<Inclusion>> includes, Li
                 .flatMap(inclusion -> inclusion.rules(sets.apply(inclusion.set())).stream())
                 .toList();
         Set<String> there = ids(included);
-        Set<String> replaced = rules.stream().flatMap(rule -> rule.replaces().stream()).collect(Collectors.toSet());
+        Set<String> replaced =
+                rules.stream().flatMap(rule -> rule.replaces().stream()).collect(Collectors.toSet());
         replaced.stream().filter(id -> !there.contains(id)).forEach(id -> {
             throw new IllegalArgumentException(set + " replaces " + id + ", which it does not include");
         });
         return new RuleSet(
                 set,
                 revision,
-                Stream.concat(
-                                rules.stream(),
-                                included.stream().filter(rule -> !replaced.contains(rule.id())))
+                Stream.concat(rules.stream(), included.stream().filter(rule -> !replaced.contains(rule.id())))
                         .toList());
     }
 

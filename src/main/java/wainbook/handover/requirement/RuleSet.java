@@ -84,8 +84,10 @@ public record RuleSet(String set, int revision, List<Rule> rules) {
             return Optional.empty();
         }
         try (InputStream file = RuleSet.class.getResourceAsStream(path(set))) {
-            return file == null ? Optional.empty() : Optional.of(
-                            YAML.readValue(file, RuleFile.class).whole(other -> named(other).orElseThrow()));
+            return file == null
+                    ? Optional.empty()
+                    : Optional.of(YAML.readValue(file, RuleFile.class)
+                            .whole(other -> named(other).orElseThrow()));
         } catch (IOException broken) {
             throw new UncheckedIOException("rule set " + set, broken);
         }

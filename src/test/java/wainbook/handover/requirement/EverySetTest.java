@@ -83,9 +83,11 @@ class EverySetTest {
         for (LocalDate day : daysAroundEveryDate(set)) {
             assertThat(set.on(day)).extracting(Rule::id).containsExactlyElementsOf(ids);
             for (String id : ids) {
-                List<Rule> versions =
-                        set.rules().stream().filter(rule -> rule.id().equals(id)).toList();
-                long inForce = versions.stream().filter(rule -> rule.inForceOn(day)).count();
+                List<Rule> versions = set.rules().stream()
+                        .filter(rule -> rule.id().equals(id))
+                        .toList();
+                long inForce =
+                        versions.stream().filter(rule -> rule.inForceOn(day)).count();
                 assertThat(inForce).as(id + " on " + day).isBetween(versions.size() > 1 ? 1L : 0L, 1L);
                 Rule chosen = set.on(day).get(ids.indexOf(id));
                 assertThat(chosen.inForceOn(day)).isEqualTo(inForce == 1);

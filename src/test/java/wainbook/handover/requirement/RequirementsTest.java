@@ -87,8 +87,8 @@ class RequirementsTest {
                 .flatMap(set -> RuleSet.named(set).orElseThrow().rules().stream())
                 .forEach(rule -> {
                     rule.ask()
-                            .ifPresent(key -> assertThat(Words.of("handover." + key, "x"))
-                                    .contains("x"));
+                            .ifPresent(key ->
+                                    assertThat(Words.of("handover." + key, "x")).contains("x"));
                     rule.note()
                             .ifPresent(key ->
                                     assertThat(Words.of("handover." + key)).isNotBlank());
@@ -96,8 +96,8 @@ class RequirementsTest {
                             .ifPresent(per -> assertThat(Words.of("handover.several." + per, "Label", 3))
                                     .contains("Label", "3"));
                 });
-        assertThat(RuleSet.there()).allSatisfy(set -> assertThat(Words.of("handover.set." + set))
-                .isNotBlank());
+        assertThat(RuleSet.there())
+                .allSatisfy(set -> assertThat(Words.of("handover.set." + set)).isNotBlank());
         assertThat(RuleSet.named("XX")).isEmpty();
         assertThat(RuleSet.named("../x")).isEmpty();
     }

@@ -18,8 +18,7 @@ class RuleFileTest {
         return rule(id, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    private static Rule rule(
-            String id, Optional<LocalDate> from, Optional<LocalDate> to, Optional<String> replaces) {
+    private static Rule rule(String id, Optional<LocalDate> from, Optional<LocalDate> to, Optional<String> replaces) {
         return new Rule(
                 id,
                 "Notice",
