@@ -21,17 +21,22 @@ import wainbook.page.Words;
 public record AnotherMarket(HandoverView own, DocumentSet supposed) {
 
     /** A sort of change, with what changes so. */
-    public record Part(String anchor, String title, String text, List<ChangeLine> lines) {}
+    public record Part(String anchor, String title, String text, List<ChangeLine> lines) {
+        /** What falls away needs no reason any more. */
+        public boolean brief() {
+            return lines.stream().allMatch(change -> change.state() == Shown.NO_RULE || change.state() == Shown.NOT_NEEDED);
+        }
+    }
 
     /** One change in words. */
     public record ChangeLine(DocumentLine line, Optional<Answer> before, Optional<Answer> after, String told) {
-        public Standing state() {
-            return after.map(Standing::of).orElse(Standing.NO_RULE);
+        public Shown state() {
+            return after.map(Shown::of).orElse(Shown.NO_RULE);
         }
     }
 
     /** An answer as it is shown. */
-    public enum Standing {
+    public enum Shown {
         NEEDED("warn", "alert"),
         ASK("warn", "ask"),
         NOT_NEEDED("quiet", "off"),
@@ -40,12 +45,12 @@ public record AnotherMarket(HandoverView own, DocumentSet supposed) {
         private final String meaning;
         private final String sign;
 
-        Standing(String meaning, String sign) {
+        Shown(String meaning, String sign) {
             this.meaning = meaning;
             this.sign = sign;
         }
 
-        static Standing of(Answer answer) {
+        static Shown of(Answer answer) {
             return valueOf(answer.name());
         }
 
@@ -146,6 +151,16 @@ public record AnotherMarket(HandoverView own, DocumentSet supposed) {
         return Words.find("handover.set." + set).orElse(set);
     }
 
+    /** Its name where it stands by itself. */
+    static String title(String set) {
+        String name = name(set);
+        return name.isEmpty() ? name : name.substring(0, 1).toUpperCase(Words.LOCALE) + name.substring(1);
+    }
+
+    public String marketTitle() {
+        return title(supposed.set());
+    }
+
     private List<DocumentLine> lines(Predicate<Document> which) {
         return supposed.documents().stream().filter(which).map(this::line).toList();
     }
@@ -168,6 +183,6 @@ public record AnotherMarket(HandoverView own, DocumentSet supposed) {
     }
 
     private static String word(Optional<Answer> answer) {
-        return answer.map(Standing::of).orElse(Standing.NO_RULE).word();
+        return answer.map(Shown::of).orElse(Shown.NO_RULE).word();
     }
 }

@@ -78,7 +78,7 @@ public record HandoverView(HandoverRules rules, LocalDate today, Doors doors, Op
     public List<Option> otherSets() {
         return RuleSet.there().stream()
                 .filter(set -> !set.equals(market()))
-                .map(set -> new Option(set, AnotherMarket.name(set)))
+                .map(set -> new Option(set, AnotherMarket.title(set)))
                 .toList();
     }
 
