@@ -12,6 +12,7 @@ import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
 import wainbook.handover.requirement.RuleSet;
 import wainbook.ledger.History;
+import wainbook.line.appointment.Appointments;
 import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.Stops;
@@ -23,6 +24,7 @@ import wainbook.station.DeferredWork;
 /**
  * All rules that handing over stands under. Evaluated all, shown all.
  *
+ * @param appointments that the works asks for after the line
  * @param documents empty where the vehicle's market has no rules here
  * @param who hands it over
  */
@@ -31,6 +33,7 @@ public record HandoverRules(
         WorkOrder order,
         List<GateAt> gates,
         List<DeferredWork> deferred,
+        Appointments appointments,
         Optional<DocumentSet> documents,
         String who) {
 
@@ -133,6 +136,13 @@ public record HandoverRules(
         deferred.forEach(work -> against.add(Reason.of(
                         "handover.workDeferred", Reason.WORKS_RULE, work.about().item(), work.toStage())
                 .liftedAt(vehicle() + "#entry-" + work.entry().number())));
+        appointments.all().stream()
+                .filter(appointment -> !appointment.isPassed())
+                .forEach(appointment -> against.add(Reason.of(
+                                "handover.appointmentOpen",
+                                Reason.WORKS_RULE,
+                                appointment.kind().title())
+                        .liftedAt(vehicle() + "/appointments")));
     }
 
     private Reason bar(Document document) {
