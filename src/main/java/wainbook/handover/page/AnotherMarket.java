@@ -24,7 +24,8 @@ public record AnotherMarket(HandoverView own, DocumentSet supposed) {
     public record Part(String anchor, String title, String text, List<ChangeLine> lines) {
         /** What falls away needs no reason any more. */
         public boolean brief() {
-            return lines.stream().allMatch(change -> change.state() == Shown.NO_RULE || change.state() == Shown.NOT_NEEDED);
+            return lines.stream()
+                    .allMatch(change -> change.state() == Shown.NO_RULE || change.state() == Shown.NOT_NEEDED);
         }
     }
 
