@@ -62,14 +62,15 @@ public final class Carbon implements Calculation<Carbon.Inputs, Carbon.Results> 
     @Override
     public List<Source> sources() {
         return List.of(
-                Source.seen("EN 16258:2012, withdrawn in favour of ISO 14083:2023, as restated", "from the well"),
+                Source.seen(
+                        "EN 16258:2012, withdrawn in favour of ISO 14083:2023, as restated",
+                        "both factors from the well to the wheel"),
                 Source.seen("Review of battery making, 2020", "median 120 kg a kWh, quartiles 70 to 175"));
     }
 
     @Override
     public List<Sentence> cautions() {
-        return List.of(
-                Sentence.of("engineering.caution.oneBoundary"), Sentence.of("engineering.caution.engineRunsOn"));
+        return List.of(Sentence.of("engineering.caution.oneBoundary"), Sentence.of("engineering.caution.engineRunsOn"));
     }
 
     @Override
@@ -80,10 +81,12 @@ public final class Carbon implements Calculation<Carbon.Inputs, Carbon.Results> 
         double packKgHigh = in.packKwh() * in.packKgPerKwhHigh();
         double drivingKg = dieselKg - electricKg;
         return found(
-                new Results(
-                        drivingKg - packKgHigh, drivingKg - packKgLow, dieselKg, electricKg, packKgLow, packKgHigh),
+                new Results(drivingKg - packKgHigh, drivingKg - packKgLow, dieselKg, electricKg, packKgLow, packKgHigh),
                 Sentence.brief(
-                        "engineering.carbon.none", drivingKg - packKgHigh, drivingKg - packKgLow, in.years()),
+                        drivingKg < packKgHigh ? "engineering.carbon.more" : "engineering.carbon.none",
+                        drivingKg - packKgHigh,
+                        drivingKg - packKgLow,
+                        in.years()),
                 Step.of(
                         "dieselBurnt",
                         "km · litres / 100 · factor",

@@ -101,8 +101,7 @@ public final class ChargingTime implements Calculation<ChargingTime.Inputs, Char
         double fallingHours = in.fallingHours();
         double hours = evenHours + fallingHours;
         var steps = new ArrayList<Step>();
-        steps.add(Step.of(
-                "powerAtPacks", "P · η", in.packKw(), "kW", "%s · %s", in.powerKw(), in.efficiency()));
+        steps.add(Step.of("powerAtPacks", "P · η", in.packKw(), "kW", "%s · %s", in.powerKw(), in.efficiency()));
         steps.add(Step.of(
                 "evenCharge",
                 "E · (s − s₀) / P",

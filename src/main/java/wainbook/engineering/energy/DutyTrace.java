@@ -131,14 +131,19 @@ public final class DutyTrace implements Calculation<DutyTrace.Inputs, DutyTrace.
 
     @Override
     public Answer<Results> work(Inputs in) {
-        return in.driven().fold(whole -> answer(in, Results.of(whole.kinematics(), whole.energies())), DutyTrace::refused);
+        return in.driven()
+                .fold(whole -> answer(in, Results.of(whole.kinematics(), whole.energies())), DutyTrace::refused);
     }
 
     private static Answer<Results> refused(Driven.Beyond beyond) {
         return Double.isFinite(beyond.neededW())
-                ? Answer.impossible(
-                        "pack-cannot-deliver", beyond.interval(), beyond.neededW(), beyond.greatestW())
+                ? Answer.impossible("pack-cannot-deliver", beyond.interval(), beyond.neededW(), beyond.greatestW())
                 : Answer.impossible("beyond-reckoning");
+    }
+
+    /** What is left of a sum that should be nought differs from machine to machine. */
+    private static double withoutNoise(double kwh) {
+        return Math.abs(kwh) < 1e-12 ? 0 : kwh;
     }
 
     private Answer<Results> answer(Inputs in, Results found) {
@@ -154,7 +159,7 @@ public final class DutyTrace implements Calculation<DutyTrace.Inputs, DutyTrace.
                         "d = Σ ½ · (vₖ + vₖ₋₁) · 1 s",
                         found.distanceKm(),
                         "km",
-                        "%s s, %s stops",
+                        "%s s, stops: %s",
                         in.speedKmh().size() - 1,
                         found.stops()),
                 Step.of(
@@ -166,7 +171,7 @@ public final class DutyTrace implements Calculation<DutyTrace.Inputs, DutyTrace.
                         found.rollingKwh(),
                         found.airKwh(),
                         found.gradeKwh(),
-                        found.kineticKwh(),
+                        withoutNoise(found.kineticKwh()),
                         found.brakingKwh()),
                 Step.of(
                         "drawnByDrive",

@@ -27,7 +27,9 @@ public record PackTable(
         double odds) {
 
     public List<PackRow> rows() {
-        return IntStream.rangeClosed(1, pack.placesM().size()).mapToObj(this::row).toList();
+        return IntStream.rangeClosed(1, pack.placesM().size())
+                .mapToObj(this::row)
+                .toList();
     }
 
     private PackRow row(int packs) {

@@ -12,6 +12,7 @@ import wainbook.engineering.Decision;
 import wainbook.engineering.Domain;
 import wainbook.engineering.Fault;
 import wainbook.engineering.Limit;
+import wainbook.engineering.Plain;
 import wainbook.engineering.Sentence;
 import wainbook.engineering.Size;
 import wainbook.engineering.Source;
@@ -112,9 +113,8 @@ public final class AxleLoads implements Calculation<AxleLoads.Inputs, AxleLoads.
                     ? Answer.impossible("axle-lifts", laden.frontKg(), laden.rearKg())
                     : Answer.impossible("beyond-reckoning");
         }
-        Optional<PayloadLimit> limit = in.payload()
-                .findFirst()
-                .map(payload -> in.limits().payload(in.without(), payload.fromFrontM()));
+        Optional<PayloadLimit> limit =
+                in.payload().findFirst().map(payload -> in.limits().payload(in.without(), payload.fromFrontM()));
         var results = new Results(
                 laden.frontKg(),
                 laden.rearKg(),
@@ -134,8 +134,7 @@ public final class AxleLoads implements Calculation<AxleLoads.Inputs, AxleLoads.
                         new Judged(
                                 in.steeringShareMin() / laden.steeringShare(),
                                 Limit.atLeast(in.steeringShareMin()).judge(laden.steeringShare(), 0, "")))
-                .max(Comparator.<Judged>comparingInt(
-                                one -> one.decision().verdict() == Verdict.FAIL ? 1 : 0)
+                .max(Comparator.<Judged>comparingInt(one -> one.decision().verdict() == Verdict.FAIL ? 1 : 0)
                         .thenComparingDouble(Judged::used))
                 .map(Judged::decision)
                 .orElseThrow();
@@ -147,13 +146,13 @@ public final class AxleLoads implements Calculation<AxleLoads.Inputs, AxleLoads.
 
     private static List<Object> figures(Inputs in, TwoAxles laden) {
         return List.of(
-                laden.frontKg(),
+                Plain.beside(in.frontLimitKg(), laden.frontKg()),
                 in.frontLimitKg(),
-                laden.rearKg(),
+                Plain.beside(in.rearLimitKg(), laden.rearKg()),
                 in.rearLimitKg(),
-                laden.totalKg(),
+                Plain.beside(in.grossLimitKg(), laden.totalKg()),
                 in.grossLimitKg(),
-                100 * laden.steeringShare(),
+                Plain.beside(100 * in.steeringShareMin(), 100 * laden.steeringShare()),
                 100 * in.steeringShareMin());
     }
 

@@ -8,7 +8,10 @@ import wainbook.engineering.Domain;
  * @param massKg below nought for what is taken out
  * @param fromFrontM its centre behind the front axle
  */
-public record Item(String name, @Domain(from = -1e6, to = 1e6) double massKg, @Domain(from = -100, to = 100) double fromFrontM) {
+public record Item(
+        String name,
+        @Domain(from = -1e6, to = 1e6) double massKg,
+        @Domain(from = -100, to = 100) double fromFrontM) {
 
     static final String PAYLOAD = "payload";
 

@@ -47,7 +47,8 @@ public final class RecoveryRate implements Calculation<RecoveryRate.Inputs, Reco
 
     @Override
     public List<Sentence> cautions() {
-        return List.of(Sentence.of("engineering.caution.drainedLiquids"), Sentence.of("engineering.caution.notesDecide"));
+        return List.of(
+                Sentence.of("engineering.caution.drainedLiquids"), Sentence.of("engineering.caution.notesDecide"));
     }
 
     @Override

@@ -8,7 +8,7 @@ import wainbook.engineering.Domain;
  *
  * @param openV without current
  * @param resistanceOhm of all packs together
- * @param roomKwh what they can still take at the start before they refuse what braking gives back; no end if absent
+ * @param roomKwh what they can still take at the start before they refuse what braking gives back, to within a second; no end if absent
  */
 public record Battery(
         @Domain(above = 0) double openV,

@@ -48,11 +48,9 @@ public record Segment(
     /** @return kWh at the packs, with all consumers of the vehicle for as long as it takes; loss inside the packs not counted */
     public double energyKwh(Vehicle vehicle) {
         double brakedJ = brakedJ(vehicle);
-        double tractionJ = distanceM() * resistanceN(vehicle)
-                + brakedJ
-                + vehicle.massKg() * Gravity.MPS2 * (upM - downM);
-        double backJ =
-                brakedJ * vehicle.regenerationShare() * vehicle.regenerationEfficiency() * AFTER_FADING;
+        double tractionJ =
+                distanceM() * resistanceN(vehicle) + brakedJ + vehicle.massKg() * Gravity.MPS2 * (upM - downM);
+        double backJ = brakedJ * vehicle.regenerationShare() * vehicle.regenerationEfficiency() * AFTER_FADING;
         double consumedJ = vehicle.consumersW() * hours() * 3600;
         return (tractionJ / vehicle.tractionEfficiency() - backJ + consumedJ) / JOULES_A_KWH;
     }

@@ -19,8 +19,7 @@ public final class Trace {
         if (speedKmh.size() != gradient.size() || speedKmh.size() < 2) {
             throw new IllegalArgumentException("a trace has as many gradients as speeds, and at least two of each");
         }
-        this.speedMps =
-                speedKmh.stream().mapToDouble(kmh -> kmh / KMH_A_MPS).toArray();
+        this.speedMps = speedKmh.stream().mapToDouble(kmh -> kmh / KMH_A_MPS).toArray();
         this.gradient = gradient.stream().mapToDouble(Double::doubleValue).toArray();
     }
 

@@ -16,7 +16,9 @@ public final class Slope {
     public static OptionalDouble steepest(double pull, double rolling) {
         double rollingAngle = Math.atan(rolling);
         double sine = pull * Math.cos(rollingAngle);
-        return Math.abs(sine) <= 1 ? OptionalDouble.of(Math.tan(Math.asin(sine) - rollingAngle)) : OptionalDouble.empty();
+        return Math.abs(sine) <= 1
+                ? OptionalDouble.of(Math.tan(Math.asin(sine) - rollingAngle))
+                : OptionalDouble.empty();
     }
 
     /** Where the wheels slip: X = μ · driven share, on a steady slope. The climb itself shifts load to the rear and is left out. */

@@ -29,8 +29,9 @@ public record NeedErrors(double model, double driver, double weather, double dis
         double[] shares = shares().toArray();
         long met = Stream.generate(() -> shares)
                 .limit(draws)
-                .mapToDouble(all ->
-                        Arrays.stream(all).map(share -> share * random.nextGaussian()).sum())
+                .mapToDouble(all -> Arrays.stream(all)
+                        .map(share -> share * random.nextGaussian())
+                        .sum())
                 .filter(error -> medianKwh * Math.exp(error) <= usableKwh)
                 .count();
         return (double) met / draws;
