@@ -27,6 +27,17 @@ public sealed interface LineSaying extends Saying {
     }
 
     /**
+     * The order in which these come onto the line, before those it does not name; said of the works. Each replaces the one before, and
+     * an empty one gives the order back to the rule.
+     */
+    @Kind("line.entryOrderSet/1")
+    record EntryOrderSet(List<String> orders) implements LineSaying {
+        public EntryOrderSet {
+            orders = List.copyOf(orders);
+        }
+    }
+
+    /**
      * An appointment of a vehicle, agreed for a time. A later one of the same takes its place.
      *
      * @param appointment its code in the works' list

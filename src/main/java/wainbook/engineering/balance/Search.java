@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import java.util.stream.Stream;
 
 /**
@@ -30,6 +29,7 @@ public final class Search {
     private final Ticks ticks;
     private final Precedence precedence;
     private final Kept kept;
+    private final QuickStart quick;
     private final Solver solver = new Solver();
     private Consumer<Progress> heard = progress -> {};
     private long begun;
@@ -40,6 +40,7 @@ public final class Search {
         this.precedence = precedence;
         this.ticks = Ticks.of(work, aim.taktMinutes().stream().mapToDouble(Double::doubleValue));
         this.kept = new Kept(work, ticks, precedence);
+        this.quick = new QuickStart(work, ticks, precedence, kept);
     }
 
     /** Empty if the tasks wait for each other in a circle. */
@@ -64,7 +65,7 @@ public final class Search {
             return none(0, true);
         }
         int bound = (int) Bounds.stations(work, ticks, cycle);
-        Optional<int[]> start = start(cycle).filter(placed -> PositionalWeight.count(placed) <= aim.stations());
+        Optional<int[]> start = quick.stations(cycle, aim.stations());
         int most = start.map(PositionalWeight::count).orElse(aim.stations() + 1);
         int proved = Math.max(1, bound);
         boolean gapless = true;
@@ -99,9 +100,9 @@ public final class Search {
         int stations = aim.stations();
         long step = ticks.step();
         long bound = Bounds.up(Bounds.cycle(work, ticks, stations), step) * step;
-        Optional<Start> quick = quick(stations, bound, step);
-        Optional<int[]> start = quick.map(Start::placed);
-        long most = quick.map(Start::cycle).orElseGet(this::everything);
+        Optional<QuickStart.Start> quickest = quick.cycle(stations, bound, step);
+        Optional<int[]> start = quickest.map(QuickStart.Start::placed);
+        long most = quickest.map(QuickStart.Start::cycle).orElseGet(quick::everything);
         OptionalDouble quickly =
                 start.map(placed -> OptionalDouble.of(ticks.minutes(most))).orElse(OptionalDouble.empty());
         if (start.isPresent() && most <= bound) {
@@ -181,82 +182,6 @@ public final class Search {
 
     private Found none(double bound, boolean proven) {
         return new Found(Optional.empty(), List.of(), 0, 0, bound, proven, false, ticks.exact());
-    }
-
-    private Optional<int[]> start(long cycle) {
-        return new PositionalWeight(ticks, precedence)
-                .stations(cycle)
-                .filter(placed -> kept.all(placed, PositionalWeight.count(placed), cycle));
-    }
-
-    /** The least cycle at which the quick rule needs no more stations, by halving; what it says need not rise evenly. */
-    private Optional<Start> quick(int stations, long bound, long step) {
-        var rule = new PositionalWeight(ticks, precedence);
-        long low = bound;
-        long high = everything();
-        Optional<Start> best = Optional.empty();
-        while (low <= high) {
-            long middle = (low + high) / 2 / step * step;
-            long tried = Math.max(low, middle);
-            Optional<int[]> placed = rule.stations(tried)
-                    .filter(one -> PositionalWeight.count(one) <= stations)
-                    .filter(one -> kept.all(one, stations, tried));
-            if (placed.isPresent()) {
-                best = placed.map(one -> new Start(one, work.chance().isPresent() ? tried : cycle(one)));
-                high = tried - step;
-            } else {
-                low = tried + step;
-            }
-        }
-        return best;
-    }
-
-    /** What the quick rule found, and the cycle that it needs. */
-    private static final class Start {
-        private final int[] placed;
-        private final long cycle;
-
-        private Start(int[] placed, long cycle) {
-            this.placed = placed;
-            this.cycle = cycle;
-        }
-
-        private int[] placed() {
-            return placed;
-        }
-
-        private long cycle() {
-            return cycle;
-        }
-    }
-
-    /** The cycle that these places need, without regard to chance. */
-    private long cycle(int[] placed) {
-        return ticks.rowNumbers().stream()
-                .mapToLong(row -> IntStream.rangeClosed(0, PositionalWeight.count(placed) - 1)
-                        .mapToLong(place -> ticks.cycle(
-                                row,
-                                IntStream.range(0, placed.length)
-                                        .filter(task -> placed[task] == place)
-                                        .mapToLong(task -> ticks.rows()[row][task])
-                                        .sum()))
-                        .max()
-                        .orElse(0))
-                .max()
-                .orElse(0);
-    }
-
-    /** The cycle of one station that does it all. */
-    private long everything() {
-        long spread = work.chance()
-                .map(chance -> (long) Math.ceil(
-                        Chance.load(0, (double) LongStream.of(ticks.variance()).sum(), chance)))
-                .orElse(0L);
-        return spread
-                + ticks.rowNumbers().stream()
-                        .mapToLong(row -> ticks.cycle(row, ticks.sum(row)))
-                        .max()
-                        .orElse(0);
     }
 
     /** Absent where there is no native code for this machine: then only the quick rule and the bounds speak. */

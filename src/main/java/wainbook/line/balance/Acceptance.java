@@ -11,6 +11,7 @@ import wainbook.act.Outcome;
 import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
+import wainbook.line.balance.content.ContentLook;
 import wainbook.process.Releases;
 import wainbook.process.draft.About;
 import wainbook.process.draft.DraftLook;

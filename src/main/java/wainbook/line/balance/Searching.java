@@ -10,36 +10,27 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
 import jakarta.enterprise.event.Observes;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jboss.logging.Logger;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
-import wainbook.engineering.balance.Found;
 import wainbook.engineering.balance.Progress;
-import wainbook.engineering.balance.Search;
 import wainbook.line.balance.BalanceSearch.Standing;
+import wainbook.line.balance.asked.Asked;
+import wainbook.line.balance.asked.Objections;
+import wainbook.line.balance.asked.Question;
+import wainbook.line.balance.content.Content;
+import wainbook.line.balance.content.ContentLook;
+import wainbook.line.balance.content.Recorded;
 
 /** One search at a time, in the background: begun, looked at, cancelled. A restart ends it, and it is told as interrupted. */
 @ApplicationScoped
 public class Searching {
 
     private static final Logger LOG = Logger.getLogger(Searching.class);
-
-    /** What runs now. */
-    private static final class Running {
-        private final UUID id;
-        private final Search search;
-        private final long begun = System.nanoTime();
-        private volatile Progress progress;
-        private volatile boolean cancelled;
-
-        private Running(UUID id, Search search) {
-            this.id = id;
-            this.search = search;
-        }
-    }
 
     private final AtomicReference<Running> running = new AtomicReference<>();
     private final ContentLook look;
@@ -63,24 +54,28 @@ public class Searching {
     }
 
     void end(@Observes ShutdownEvent event) {
-        Optional.ofNullable(running.get()).ifPresent(now -> now.search.stop());
+        Optional.ofNullable(running.get()).ifPresent(Running::stop);
     }
 
     public Optional<Progress> progress(UUID id) {
-        return Optional.ofNullable(running.get())
-                .filter(now -> now.id.equals(id))
-                .map(now -> now.progress);
+        return now(id).flatMap(Running::progress);
+    }
+
+    /** Whether it looks by now what the rules on items cost. */
+    public boolean comparing(UUID id) {
+        return now(id).filter(Running::comparing).isPresent();
     }
 
     /** Since it began; 0 where it does not run. */
     public double seconds(UUID id) {
-        return Optional.ofNullable(running.get())
-                .filter(now -> now.id.equals(id))
-                .map(now -> (System.nanoTime() - now.begun) / 1e9)
-                .orElse(0.0);
+        return now(id).map(Running::seconds).orElse(0.0);
     }
 
-    /** Begins it, unless one runs. The same id twice begins once. */
+    private Optional<Running> now(UUID id) {
+        return Optional.ofNullable(running.get()).filter(now -> now.is(id));
+    }
+
+    /** Begins it, unless one runs or something stands against the question. The same id twice begins once. */
     public Outcome<UUID> begin(UUID id, Question question, String who) {
         if (BalanceSearch.findById(id) != null) {
             return Outcome.alreadyDone(id);
@@ -90,34 +85,37 @@ public class Searching {
             return Outcome.refused(
                     Reason.of("line.balanceNothing", Reason.WORKS_RULE).liftedAt("/process"));
         }
-        Optional<Search> search = Search.of(content.work(question), content.aim(question));
-        if (search.isEmpty()) {
-            return Outcome.refused(
-                    Reason.of("line.balanceCircle", Reason.WORKS_RULE).liftedAt("/process"));
+        List<Reason> objections = Objections.to(new Asked(content, question));
+        if (!objections.isEmpty()) {
+            return Outcome.refused(objections);
         }
-        var next = new Running(id, search.get());
+        Recorded recorded = question.asRecorded() ? look.recorded(clock.instant()) : Recorded.NOTHING;
+        return Running.of(id, new Asked(content.timed(recorded), question), recorded)
+                .map(next -> begin(next, question, who))
+                .orElseGet(() -> Outcome.refused(
+                        Reason.of("line.balanceCircle", Reason.WORKS_RULE).liftedAt("/process")));
+    }
+
+    private Outcome<UUID> begin(Running next, Question question, String who) {
         if (!running.compareAndSet(null, next)) {
             return Outcome.refused(
                     Reason.of("line.balanceRuns", Reason.WORKS_RULE).liftedAt("/balance#search"));
         }
         try {
-            keep(id, question, who);
+            keep(next.id(), question, who);
         } catch (RuntimeException unkept) {
             running.set(null);
             throw unkept;
         }
-        var thread = new Thread(() -> run(next, content), "balance");
+        var thread = new Thread(() -> run(next), "balance");
         thread.setDaemon(true);
         thread.start();
-        return Outcome.done(id);
+        return Outcome.done(next.id());
     }
 
     /** What was found until then is kept. */
     public void cancel(UUID id) {
-        Optional.ofNullable(running.get()).filter(now -> now.id.equals(id)).ifPresent(now -> {
-            now.cancelled = true;
-            now.search.stop();
-        });
+        now(id).ifPresent(Running::cancel);
     }
 
     public Question question(BalanceSearch row) {
@@ -128,13 +126,13 @@ public class Searching {
         return Optional.ofNullable(row.outcome).map(text -> read(text, Proposal.class));
     }
 
-    private void run(Running now, Content content) {
+    private void run(Running now) {
         try {
-            Found found = now.search.find(progress -> now.progress = progress);
-            ended(now.id, now.cancelled ? Standing.CANCELLED : Standing.ENDED, write(Proposal.of(content, found)));
+            Proposal proposal = now.find();
+            ended(now.id(), now.cancelled() ? Standing.CANCELLED : Standing.ENDED, write(proposal));
         } catch (RuntimeException failed) {
             LOG.error("The search for a better balance failed.", failed);
-            ended(now.id, Standing.FAILED, null);
+            ended(now.id(), Standing.FAILED, null);
         } finally {
             running.set(null);
         }

@@ -17,6 +17,7 @@ import wainbook.line.forecast.past.Cures;
 import wainbook.line.forecast.past.VehiclePast;
 import wainbook.line.forecast.state.AsOf;
 import wainbook.line.forecast.state.ProcessToday;
+import wainbook.line.forecast.state.SetOrder;
 import wainbook.line.forecast.state.TheLineNow;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.WorkOrder.Phase;
@@ -82,7 +83,8 @@ public class Forecasts {
 
     private TheLineNow lineNow(Instant now) {
         Shifts shifts = day.shifts();
-        return new AsOf(now, shifts, process, appointments.all()).line(records(), record -> past(record, shifts));
+        Optional<SetOrder> set = SetOrder.at(SetOrder.all(ledger.history(Subject.works())), now);
+        return new AsOf(now, shifts, process, appointments.all(), set).line(records(), record -> past(record, shifts));
     }
 
     /** Of those that can say something: the last handed over, and all that are not. */

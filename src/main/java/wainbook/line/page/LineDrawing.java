@@ -20,6 +20,7 @@ import wainbook.line.cause.Cause;
 import wainbook.line.cause.Causes;
 import wainbook.line.cause.FirstThings;
 import wainbook.line.cause.Waits;
+import wainbook.line.forecast.state.SetOrder;
 import wainbook.line.station.Situation;
 import wainbook.line.station.StationState;
 import wainbook.order.OrderSaying.Direction;
@@ -146,9 +147,16 @@ record LineDrawing(
                 .toList();
     }
 
+    /** Those that wait in the order that is set, if one is. */
     private List<LineNow.Yard> yard() {
+        Optional<SetOrder> set = SetOrder.at(SetOrder.all(ledger.history(Subject.works())), Instant.MAX);
         return YARD.stream()
-                .map(phase -> new LineNow.Yard(phase, WorkOrderRow.inPhase(phase)))
+                .map(phase -> new LineNow.Yard(
+                        phase,
+                        WorkOrderRow.inPhase(phase).stream()
+                                .sorted(Comparator.comparing(row -> set.map(order -> order.place(row.number))
+                                        .orElse(0)))
+                                .toList()))
                 .filter(group -> !group.rows().isEmpty())
                 .toList();
     }

@@ -192,7 +192,7 @@ class VehiclePageTest {
         form.put("confirmed", List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan"));
         assertThat(leader.send(path, form).statusCode()).isEqualTo(303);
         assertThat(leader.page("/line")).contains("In a bay", "Rework in the bay");
-        assertThat(leader.page("/orders/" + number)).contains("It is off the line, at BAY-1");
+        assertThat(leader.page("/orders/" + number)).contains("It stands at BAY-1: off the line");
     }
 
     @Test

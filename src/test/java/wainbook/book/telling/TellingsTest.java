@@ -37,6 +37,7 @@ class TellingsTest {
     /** Said of containments, drifts, questions, near misses, visits and forecasts in the stream of their cause or of the works; what a vehicle hears of them is told. */
     private static final List<Class<?>> IN_THE_STREAM_OF_THEIR_CAUSE = List.of(
             LineSaying.ForecastKept.class,
+            LineSaying.EntryOrderSet.class,
             QualitySaying.DoubtOpened.class,
             QualitySaying.DoubtWorkedOut.class,
             QualitySaying.DoubtClosed.class,

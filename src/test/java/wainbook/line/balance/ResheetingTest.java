@@ -80,6 +80,6 @@ class ResheetingTest {
     }
 
     private static Moved move(String key, String from, String to) {
-        return new Moved(key, "Do " + key, from, to, Map.of("bus", 10));
+        return new Moved(key, "Do " + key, from, to, Map.of("bus", 10.0));
     }
 }

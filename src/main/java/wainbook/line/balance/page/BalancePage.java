@@ -3,12 +3,14 @@ package wainbook.line.balance.page;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
@@ -17,10 +19,11 @@ import org.jboss.resteasy.reactive.RestForm;
 import wainbook.line.balance.Acceptance;
 import wainbook.line.balance.BalanceSearch;
 import wainbook.line.balance.BalanceSearch.Standing;
-import wainbook.line.balance.Content;
-import wainbook.line.balance.ContentLook;
 import wainbook.line.balance.Proposal;
 import wainbook.line.balance.Searching;
+import wainbook.line.balance.asked.Question;
+import wainbook.line.balance.content.Content;
+import wainbook.line.balance.content.ContentLook;
 import wainbook.page.Csv;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
@@ -51,7 +54,7 @@ public class BalancePage {
     @GET
     public Response balance() {
         Content content = look.now();
-        BalanceView view = view(content, AskedFor.preset(Filled.fresh(), content), List.of());
+        BalanceView view = asBefore(content, Filled.fresh());
         Response.ResponseBuilder page = Response.ok(BalancePages.balance(view));
         return view.running() ? page.header("Refresh", LOOK_AGAIN_S).build() : page.build();
     }
@@ -66,35 +69,19 @@ public class BalancePage {
 
     @POST
     @Path("search")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed({Role.worksEngineer, Role.lineManager})
-    public Response search(
-            @RestForm String id,
-            @RestForm String aim,
-            @RestForm String taktMinutes,
-            @RestForm String overrunPercent,
-            @RestForm String reach,
-            @RestForm String then,
-            @RestForm String seconds,
-            @RestForm String items,
-            @RestForm List<String> stays) {
+    public Response search(MultivaluedMap<String, String> sent) {
         Content content = look.now();
-        Filled filled = AskedFor.checked(
-                Filled.sent(id)
-                        .with("aim", aim)
-                        .with("taktMinutes", taktMinutes)
-                        .with("overrunPercent", overrunPercent)
-                        .with("reach", reach)
-                        .with("then", then)
-                        .with("seconds", seconds)
-                        .with("items", items),
-                content);
+        List<String> stays = AskedFor.staying(sent);
+        Filled filled = AskedFor.checked(AskedFor.sent(sent, content), content, stays);
         if (!filled.right()) {
             return filled.again(again -> draw(content, again, stays));
         }
         return filled.answer(
                 searching.begin(
                         filled.id(),
-                        AskedFor.question(filled, stays),
+                        AskedFor.question(filled, content, stays),
                         signedIn.now().who()),
                 "/balance#search",
                 again -> draw(content, again, stays));
@@ -121,7 +108,16 @@ public class BalancePage {
         return filled.answer(
                 acceptance.accept(filled.id(), proposal, signedIn.actor()),
                 "/process",
-                again -> draw(content, AskedFor.preset(again, content), List.of()));
+                again -> BalancePages.balance(asBefore(content, again)));
+    }
+
+    /** With the form as the newest search was asked. */
+    private BalanceView asBefore(Content content, Filled filled) {
+        Optional<Question> last = BalanceSearch.newest().map(searching::question);
+        return view(
+                content,
+                AskedFor.preset(filled, content, last),
+                last.map(Question::stagesThatStay).orElse(List.of()));
     }
 
     private TemplateInstance draw(Content content, Filled filled, List<String> stays) {
@@ -137,6 +133,7 @@ public class BalancePage {
                 newest.flatMap(searching::proposal),
                 newest.flatMap(row -> searching.progress(row.id)),
                 newest.map(row -> searching.seconds(row.id)).orElse(0.0),
+                newest.filter(row -> searching.comparing(row.id)).isPresent(),
                 filled,
                 stays,
                 signedIn.is(Role.worksEngineer) || signedIn.is(Role.lineManager),

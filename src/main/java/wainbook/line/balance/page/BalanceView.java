@@ -2,18 +2,15 @@ package wainbook.line.balance.page;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wainbook.engineering.balance.Progress;
 import wainbook.line.balance.BalanceSearch;
 import wainbook.line.balance.BalanceSearch.Standing;
-import wainbook.line.balance.Content;
 import wainbook.line.balance.Proposal;
-import wainbook.line.balance.Question;
+import wainbook.line.balance.asked.Question;
+import wainbook.line.balance.content.Content;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.page.Words;
@@ -22,6 +19,7 @@ import wainbook.page.Words;
  * The balance as its page shows it.
  *
  * @param search the newest, if there ever was one
+ * @param comparing whether the search looks by now what the rules cost
  * @param mayAsk whether who looks may search
  * @param mayDraft whether who looks may make drafts of what was found
  */
@@ -32,6 +30,7 @@ public record BalanceView(
         Optional<Proposal> proposal,
         Optional<Progress> progress,
         double seconds,
+        boolean comparing,
         Filled filled,
         List<String> staying,
         boolean mayAsk,
@@ -79,6 +78,10 @@ public record BalanceView(
     }
 
     public String title(String stage) {
+        return title(content, stage);
+    }
+
+    static String title(Content content, String stage) {
         return content.stages().stream()
                 .filter(place -> place.stage().equals(stage))
                 .findFirst()
@@ -86,7 +89,7 @@ public record BalanceView(
                 .orElse(stage);
     }
 
-    public String minutes(double minutes) {
+    static String minutes(double minutes) {
         return String.format(Locale.ROOT, "%.1f", minutes);
     }
 
@@ -106,8 +109,28 @@ public record BalanceView(
 
     /** Whether what is seldom asked has a fault, and has to be seen. */
     public boolean limitsAtFault() {
-        return Stream.of("overrunPercent", "items", "seconds")
+        return Stream.of("overrunPercent", "itemsThatStay", "seconds")
                 .anyMatch(field -> filled.form().fault(field).isPresent());
+    }
+
+    /** The form's part on rules. */
+    public RuleRows rules() {
+        return new RuleRows(content, filled);
+    }
+
+    /** The form's part on persons. */
+    public Crews crews() {
+        return new Crews(content, filled);
+    }
+
+    /** What was asked of the search that is shown. */
+    public AskedInWords asked() {
+        return new AskedInWords(content, question.orElseThrow());
+    }
+
+    /** What the search came to, in words. */
+    public Result result() {
+        return new Result(content, question.orElseThrow(), proposal.orElseThrow());
     }
 
     public List<Option> aims() {
@@ -122,13 +145,21 @@ public record BalanceView(
                 .toList();
     }
 
+    public List<Option> times() {
+        return Stream.of(Question.Times.values())
+                .map(times -> new Option(times.name(), Words.of("line.balanceTimes." + times.name())))
+                .toList();
+    }
+
     public boolean stays(String stage) {
         return staying.contains(stage);
     }
 
     /** How far the running search is, in words. */
     public String progressText() {
-        return progress.map(this::told).orElseGet(() -> Words.of("line.balanceBegins"));
+        return comparing
+                ? Words.of("line.balanceComparing", figure(Math.floor(seconds)))
+                : progress.map(this::told).orElseGet(() -> Words.of("line.balanceBegins"));
     }
 
     private String told(Progress now) {
@@ -142,30 +173,7 @@ public record BalanceView(
         return Words.of("line.balanceProgress", phase, figure(best), figure(now.bound()), gap, since);
     }
 
-    /** What the search came to, in one sentence. */
-    public String result() {
-        Proposal found = proposal.orElseThrow();
-        boolean stations = question.orElseThrow().taktMinutes().isPresent();
-        if (found.cycleMinutes().isEmpty()) {
-            return Words.of(found.proven() ? "line.balanceNone" : "line.balanceNoneYet");
-        }
-        String key = (stations ? "line.balanceStations." : "line.balanceCycle.") + (found.proven() ? "proved" : "open");
-        return Words.of(
-                key,
-                figure(found.best()),
-                question.orElseThrow().taktMinutes().map(String::valueOf).orElse(""),
-                figure(found.lowerBound()),
-                figure(100 * found.gap()));
-    }
-
-    public String chosen() {
-        String then = question.orElseThrow().leastChange() ? "least" : "smoothest";
-        return Words.of("line.balanceChosen." + then + (proposal.orElseThrow().chosen() ? ".proved" : ".open"));
-    }
-
     public LoadBars bars() {
-        Map<String, Proposal.Load> then = proposal.map(Proposal::loads).orElse(List.of()).stream()
-                .collect(Collectors.toMap(Proposal.Load::stage, Function.identity()));
         Content.Place heaviest = content.stages().stream()
                 .max((one, other) -> Double.compare(content.load(one.stage()), content.load(other.stage())))
                 .orElseThrow();
@@ -174,22 +182,19 @@ public record BalanceView(
                 Words.of("line.balanceBarsText", heaviest.title(), load(heaviest)),
                 content.taktMinutes().map(Integer::doubleValue),
                 content.taktMinutes().map(takt -> Words.of("line.takt", takt)).orElse(""),
-                content.stages().stream()
-                        .map(place -> row(place, Optional.ofNullable(then.get(place.stage()))))
-                        .toList());
+                content.stages().stream().map(this::row).toList());
     }
 
-    private LoadBars.Row row(Content.Place place, Optional<Proposal.Load> then) {
+    private LoadBars.Row row(Content.Place place) {
         return new LoadBars.Row(
-                place.number() + " " + place.title(),
+                title(place.stage()),
                 content.load(place.stage()),
                 Words.of("line.balanceMinutes", load(place)),
-                then.map(Proposal.Load::afterMinutes),
-                then.map(after -> Words.of("line.balanceThenMinutes", minutes(after.afterMinutes())))
-                        .orElse(""));
+                Optional.empty(),
+                "");
     }
 
-    private static String figure(double value) {
+    static String figure(double value) {
         return value == Math.rint(value)
                 ? String.format(Locale.ROOT, "%.0f", value)
                 : String.format(Locale.ROOT, "%.2f", value);

@@ -17,6 +17,7 @@ import wainbook.line.forecast.past.Cures;
 import wainbook.line.forecast.past.VehiclePast;
 import wainbook.line.forecast.state.AsOf;
 import wainbook.line.forecast.state.ProcessToday;
+import wainbook.line.forecast.state.SetOrder;
 import wainbook.line.forecast.state.TheLineNow;
 import wainbook.works.shift.Shifts;
 
@@ -25,13 +26,19 @@ import wainbook.works.shift.Shifts;
  * shifts and model, so it is no proof of what was said then.
  *
  * @param records of all vehicles, whole
+ * @param set orders of entry: each is heeded from its time on
  */
-record BackTest(Shifts shifts, ProcessToday process, Optional<Integer> taktMinutes, List<History> records) {
+record BackTest(
+        Shifts shifts, ProcessToday process, Optional<Integer> taktMinutes, List<History> records, List<SetOrder> set) {
 
     /** When a forecast is made on a morning: before anybody works. */
     static final LocalTime MORNING = LocalTime.of(5, 0);
 
     private static final int REPLICATIONS = 1000;
+
+    BackTest(Shifts shifts, ProcessToday process, Optional<Integer> taktMinutes, List<History> records) {
+        this(shifts, process, taktMinutes, records, List.of());
+    }
 
     /** The days on which a shift begins, from the first that has something to foretell to the one before the last given. */
     List<LocalDate> days(LocalDate before) {
@@ -53,7 +60,7 @@ record BackTest(Shifts shifts, ProcessToday process, Optional<Integer> taktMinut
                 .map(record -> upTo(record, at))
                 .filter(record -> !record.isEmpty())
                 .toList();
-        TheLineNow line = new AsOf(at, shifts, process, List.of()).line(then, past(known));
+        TheLineNow line = new AsOf(at, shifts, process, List.of(), SetOrder.at(set, at)).line(then, past(known));
         return Prediction.of(
                 line, Forecast.of(line.line(), Effort.exactly(LineForecast.SEED, REPLICATIONS)), taktMinutes);
     }

@@ -13,9 +13,11 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.jboss.logging.Logger;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
 import wainbook.ledger.Subject.Sort;
 import wainbook.line.forecast.past.VehiclePast;
 import wainbook.line.forecast.state.ProcessToday;
+import wainbook.line.forecast.state.SetOrder;
 import wainbook.process.Releases;
 import wainbook.works.shift.WorksDay;
 
@@ -94,7 +96,8 @@ public class BackTests {
     private BackTest test() {
         List<History> records =
                 ledger.subjects(Sort.WORK_ORDER).stream().map(ledger::history).toList();
-        return new BackTest(day.shifts(), process, day.taktMinutes(), records);
+        return new BackTest(
+                day.shifts(), process, day.taktMinutes(), records, SetOrder.all(ledger.history(Subject.works())));
     }
 
     private static List<LocalDate> last(List<LocalDate> days, int wanted) {

@@ -16,8 +16,10 @@ import wainbook.line.forecast.state.After;
 import wainbook.line.forecast.state.Calendar;
 import wainbook.line.forecast.state.EntryRule;
 import wainbook.line.forecast.state.OnHand;
+import wainbook.line.forecast.state.SetOrder;
 import wainbook.page.Formats;
 import wainbook.page.Words;
+import wainbook.works.PersonInWords;
 
 /**
  * The forecast as its page shows it.
@@ -190,6 +192,11 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
 
     public String entry() {
         EntryRule rule = found.line().entry();
+        if (rule.set().isPresent()) {
+            SetOrder set = rule.set().get();
+            return Words.of(
+                    "line.forecastAsSet", PersonInWords.name(set.by()), formats.day(set.at()), formats.clock(set.at()));
+        }
         return Words.of(
                 rule.asOrdered() ? "line.forecastAsOrdered" : "line.forecastAsPromised", rule.foretold(), rule.pairs());
     }

@@ -37,6 +37,11 @@ public final class PastTimes {
         return visits;
     }
 
+    /** Each stay's work beside the plan of its sheet. */
+    public List<Finished> finished() {
+        return visits.stream().map(PastVisit::finished).toList();
+    }
+
     /** Vehicles of which at least one stay is known. */
     public int vehicles() {
         return (int) visits.stream().map(PastVisit::order).distinct().count();

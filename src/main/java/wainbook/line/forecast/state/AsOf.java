@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import wainbook.ledger.History;
@@ -19,15 +20,22 @@ import wainbook.works.shift.Shifts;
  * The line at one time, by the records of its vehicles as they stood then: for now the whole of them, for a time gone by what was
  * recorded by then. Shifts, routes and sheets are today's in either case.
  */
-public record AsOf(Instant at, Shifts shifts, ProcessToday process, List<AppointmentKind> appointments) {
+public record AsOf(
+        Instant at, Shifts shifts, ProcessToday process, List<AppointmentKind> appointments, Optional<SetOrder> set) {
+
+    /** Where nobody has set an order of entry. */
+    public AsOf(Instant at, Shifts shifts, ProcessToday process, List<AppointmentKind> appointments) {
+        this(at, shifts, process, appointments, Optional.empty());
+    }
 
     /** @param past what the record of a vehicle says of times */
     public TheLineNow line(List<History> records, Function<History, VehiclePast> past) {
         After after = After.of(appointments, records);
         var muster = new Muster(process, WorkingMinutes.of(shifts), after, at);
         EntryRule rule = EntryRule.of(records.stream()
-                .flatMap(record -> EntryRule.came(record).stream())
-                .toList());
+                        .flatMap(record -> EntryRule.came(record).stream())
+                        .toList())
+                .following(set);
         List<OnHand> vehicles = muster.vehicles(records);
         return new TheLineNow(
                 new Calendar(shifts, at),

@@ -13,12 +13,18 @@ import wainbook.order.OrderSaying.Ordered;
 
 /**
  * In which order vehicles come onto the line: as they are promised or as they were ordered, whichever has foretold the entries on
- * record better. Of each two vehicles of which both were ordered when the first of them entered, a rule foretells which it was.
+ * record better; unless a line manager has set their order. Of each two vehicles of which both were ordered when the first of them
+ * entered, a rule foretells which it was.
  *
  * @param asOrdered otherwise as they are promised, which is taken for granted without a record
  * @param foretold pairs that the rule foretold, of all {@code pairs}
+ * @param set those it names come first, in its order
  */
-public record EntryRule(boolean asOrdered, long foretold, long pairs) {
+public record EntryRule(boolean asOrdered, long foretold, long pairs, Optional<SetOrder> set) {
+
+    EntryRule(boolean asOrdered, long foretold, long pairs) {
+        this(asOrdered, foretold, pairs, Optional.empty());
+    }
 
     /** What counts of one vehicle that has come onto the line. */
     record Came(Instant ordered, LocalDate promisedOn, Instant entered) {}
@@ -39,6 +45,10 @@ public record EntryRule(boolean asOrdered, long foretold, long pairs) {
         return ordered > promised ? new EntryRule(true, ordered, pairs) : new EntryRule(false, promised, pairs);
     }
 
+    EntryRule following(Optional<SetOrder> order) {
+        return new EntryRule(asOrdered, foretold, pairs, order);
+    }
+
     /** Empty for one that is not on the line yet. */
     static Optional<Came> came(History history) {
         return history.saying(Moved.class)
@@ -55,11 +65,13 @@ public record EntryRule(boolean asOrdered, long foretold, long pairs) {
         return history.saying(Ordered.class).findFirst();
     }
 
-    /** Donors that are here before those that are not; each by the rule. */
+    /** Donors that are here before those that are not; each in the order that is set, then by the rule. */
     Comparator<Waiting> first() {
         Comparator<Waiting> here = Comparator.comparing(one -> one.vehicle().doing() == OnHand.Doing.ORDERED);
-        Comparator<Waiting> promised = here.thenComparing(one -> one.vehicle().promisedOn());
-        return (asOrdered ? here.thenComparing(Waiting::ordered) : promised)
+        Comparator<Waiting> wanted = here.thenComparing(
+                one -> set.map(order -> order.place(one.vehicle().order())).orElse(0));
+        Comparator<Waiting> promised = wanted.thenComparing(one -> one.vehicle().promisedOn());
+        return (asOrdered ? wanted.thenComparing(Waiting::ordered) : promised)
                 .thenComparing(one -> one.vehicle().order());
     }
 

@@ -58,7 +58,7 @@ record Limits(TheLineNow line) {
                 .findFirst()
                 .ifPresent(day -> found.add(at("days", "line.whatIfNoWork", day)));
         if (overtime.minutes() < 1 || overtime.minutes() > WhatIf.Overtime.MOST_MINUTES) {
-            found.add(at("minutes", "line.balanceNumber", 1, WhatIf.Overtime.MOST_MINUTES));
+            found.add(at("minutes", "line.wholeNumber", 1, WhatIf.Overtime.MOST_MINUTES));
         }
         overtime.stage().flatMap(stage -> stage(stage, "overtimeStage")).ifPresent(found::add);
         return found;

@@ -23,6 +23,7 @@ import wainbook.line.forecast.past.VehiclePast;
 import wainbook.line.forecast.score.Card;
 import wainbook.line.forecast.score.Cards;
 import wainbook.line.forecast.state.ProcessToday;
+import wainbook.line.forecast.state.SetOrder;
 import wainbook.line.forecast.state.TheLineNow;
 import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.CheckItem;
@@ -132,6 +133,28 @@ class BackTestTest {
         assertThat(new BackTest(SHIFTS, PROCESS, Optional.of(120), then).on(day, BackTest.nothingKnown()))
                 .isEqualTo(new BackTest(SHIFTS, PROCESS, Optional.of(120), RECORDS).on(day, BackTest.nothingKnown()))
                 .isNotEmpty();
+    }
+
+    @Test
+    void an_order_of_entry_that_was_set_is_heeded_from_its_time_on_alone() {
+        LocalDate day = day(minute(40));
+        Instant at = day.atTime(BackTest.MORNING).atZone(SHIFTS.zone()).toInstant();
+        List<String> byRule = inLine(day, List.of());
+        String last = byRule.get(byRule.size() - 1);
+        String beforeIt = byRule.get(byRule.size() - 2);
+
+        List<String> set = inLine(day, List.of(new SetOrder(List.of(last), 1, "7008", at.minusSeconds(1))));
+
+        assertThat(set.indexOf(last)).isLessThan(set.indexOf(beforeIt));
+        assertThat(inLine(day, List.of(new SetOrder(List.of(last), 1, "7008", at.plusSeconds(1)))))
+                .isEqualTo(byRule);
+    }
+
+    private static List<String> inLine(LocalDate day, List<SetOrder> set) {
+        return new BackTest(SHIFTS, PROCESS, Optional.of(120), RECORDS, set)
+                .on(day, BackTest.nothingKnown()).stream()
+                        .map(Prediction::order)
+                        .toList();
     }
 
     @Test

@@ -1,6 +1,7 @@
-package wainbook.line.balance;
+package wainbook.line.balance.content;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,9 +11,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import wainbook.line.balance.Content.Item;
-import wainbook.line.balance.Content.KindShare;
-import wainbook.line.balance.Content.Place;
+import wainbook.line.balance.content.Content.Item;
+import wainbook.line.balance.content.Content.KindShare;
+import wainbook.line.balance.content.Content.Place;
+import wainbook.line.forecast.Forecasts;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.process.Releases;
@@ -23,7 +25,7 @@ import wainbook.process.sheet.CheckSheet;
 import wainbook.process.sheet.Condition;
 import wainbook.works.shift.WorksDay;
 
-/** Reads the work content from the sheets that are in force, and the shares from the vehicles in the works. */
+/** Reads the work content from the sheets that are in force, the shares from the vehicles in the works, recorded times from the forecast. */
 @ApplicationScoped
 public class ContentLook {
 
@@ -31,10 +33,12 @@ public class ContentLook {
 
     private final Releases releases;
     private final WorksDay day;
+    private final Forecasts forecasts;
 
-    ContentLook(Releases releases, WorksDay day) {
+    ContentLook(Releases releases, WorksDay day, Forecasts forecasts) {
         this.releases = releases;
         this.day = day;
+        this.forecasts = forecasts;
     }
 
     public Content now() {
@@ -48,6 +52,11 @@ public class ContentLook {
                 .map(this::place)
                 .toList();
         return new Content(stages, shares(routes), items(routes, stages), day.taktMinutes());
+    }
+
+    /** What the forecast reads as well. */
+    public Recorded recorded(Instant now) {
+        return new Recorded(forecasts.line(now).past().finished());
     }
 
     private Place place(Stage stage) {
@@ -86,10 +95,10 @@ public class ContentLook {
     private record OfKind(String kind, CheckItem item) {}
 
     private static Item item(String stage, String key, List<OfKind> ofKinds) {
-        var minutes = new HashMap<String, Integer>();
+        var minutes = new HashMap<String, Double>();
         Set<String> after = new LinkedHashSet<>();
         ofKinds.forEach(one -> {
-            minutes.put(one.kind(), one.item().plannedMinutes());
+            minutes.put(one.kind(), (double) one.item().plannedMinutes());
             first(one.item()).map(before -> stage + "/" + before).forEach(after::add);
         });
         boolean bound = ofKinds.stream().anyMatch(one -> one.item().condition() != Condition.NONE);
