@@ -17,7 +17,6 @@ import wainbook.engineering.energy.pull.DriveUnit;
 import wainbook.engineering.energy.pull.Load;
 import wainbook.engineering.energy.pull.Slope;
 import wainbook.engineering.energy.store.Depot;
-import wainbook.engineering.energy.store.Window;
 
 /**
  * What a drive pulls and how long packs charge. The drive (6200 Nm into an axle of 5.4, 310 kW) is invented; results were computed by a second
@@ -190,27 +189,6 @@ class DriveAndChargingTest {
 
         assertThat(found.timeS()).isCloseTo(0.599146, within(1e-6));
         assertThat(found.energyJ()).isCloseTo(422.5, within(1e-9));
-    }
-
-    /**
-     * Common practice, no source: packs of 65.5 kWh weighing 570 kg, four to six on a vehicle of 26 t, 150 to 160 miles at most. The most
-     * miles go with the most packs: six, of which eight to nine tenths may be used, new. That implies 1.22 to 1.47 kWh/km, and the
-     * hook-loader of this model (invented duty) takes 1.26 to 1.34 with its hydraulics: inside. Of four packs the same consumption leaves
-     * no more than about 105 miles or so, so the miles cannot be promised of the smaller sets.
-     */
-    @Test
-    void the_range_told_in_the_trade_goes_with_a_consumption_that_the_model_finds() {
-        double kmAtMost = 160 * 1.609344;
-        double kmAtLeast = 150 * 1.609344;
-        double thrifty = 6 * new Window(65.5, 0.80, 1).usableKwh() / kmAtMost;
-        double thirsty = 6 * new Window(65.5, 0.90, 1).usableKwh() / kmAtLeast;
-
-        assertThat(thrifty).isCloseTo(1.22, within(0.005));
-        assertThat(thirsty).isCloseTo(1.47, within(0.005));
-        assertThat(1.31626).as("hook-loader with five packs of 505 kg").isBetween(thrifty, thirsty);
-        assertThat(4 * new Window(65.5, 0.80, 1).usableKwh() / thrifty / 1.609344)
-                .isCloseTo(106.7, within(0.1));
-        assertThat(65.5 / 570 * 1000).as("Wh a kilogram").isCloseTo(114.9, within(0.05));
     }
 
     /**

@@ -86,7 +86,11 @@ class EnergyOfADutyTest {
         assertThat(found.kineticKwh()).isCloseTo(0, within(1e-9));
         assertThat(found.tractionKwh())
                 .isCloseTo(
-                        found.rollingKwh() + found.airKwh() + found.gradeKwh() + found.kineticKwh() + found.brakingKwh(),
+                        found.rollingKwh()
+                                + found.airKwh()
+                                + found.gradeKwh()
+                                + found.kineticKwh()
+                                + found.brakingKwh(),
                         withinPercentage(1e-8));
     }
 
