@@ -163,14 +163,16 @@ class PacksAgainstPayloadTest {
     void the_range_told_in_the_trade_goes_with_a_consumption_that_the_model_finds() {
         double thrifty = 6 * new Window(65.5, 0.80, 1).usableKwh() / (160 * Consumption.KM_A_MILE);
         double thirsty = 6 * new Window(65.5, 0.90, 1).usableKwh() / (150 * Consumption.KM_A_MILE);
-        List<PackRow> tight = hookLoader(new PackType(65.5, 570, 0.80, 0.80, HOOK_PLACES)).rows();
-        List<PackRow> wide = hookLoader(new PackType(65.5, 570, 0.90, 0.80, HOOK_PLACES)).rows();
+        List<PackRow> tight =
+                hookLoader(new PackType(65.5, 570, 0.80, 0.80, HOOK_PLACES)).rows();
+        List<PackRow> wide =
+                hookLoader(new PackType(65.5, 570, 0.90, 0.80, HOOK_PLACES)).rows();
 
         assertThat(thrifty).isCloseTo(1.22, within(0.005));
         assertThat(thirsty).isCloseTo(1.47, within(0.005));
-        assertThat(tight.subList(3, 6)).allSatisfy(row -> assertThat(row.kwhPerKm())
-                .isBetween(thrifty, thirsty)
-                .isBetween(1.30, 1.36));
+        assertThat(tight.subList(3, 6))
+                .allSatisfy(row ->
+                        assertThat(row.kwhPerKm()).isBetween(thrifty, thirsty).isBetween(1.30, 1.36));
         assertThat(Consumption.miles(tight.get(5).rangeNewKm())).isCloseTo(144, within(1.0));
         assertThat(Consumption.miles(wide.get(5).rangeNewKm())).isCloseTo(162, within(1.0));
         assertThat(Consumption.miles(tight.get(3).rangeNewKm())).isCloseTo(100, within(1.0));
