@@ -37,7 +37,10 @@ class EnergyOfADutyTest {
         var found = driven(Duties.levelled(Duties.BY_HAND), Duties.TRUCK, Duties.TRUCK_PACKS);
 
         assertThat(found.energyKwh()).isCloseTo(0.102532915, withinPercentage(1e-5));
-        assertThat(found.kineticKwh()).isCloseTo(0, within(1e-12));
+        assertThat(found.kineticKwh()).isZero();
+        assertThat(found.tractionKwh() - found.brakingKwh() - found.rollingKwh() - found.airKwh())
+                .as("what the seconds add up to in kinetic energy")
+                .isCloseTo(0, within(1e-12));
         assertThat(found.distanceKm()).isCloseTo(0.033333333, withinPercentage(PPM));
         assertThat(found.rollingKwh()).isCloseTo(0.007630, withinPercentage(1e-3));
         assertThat(found.airKwh()).isCloseTo(0.001292245, withinPercentage(PPM));
@@ -83,7 +86,7 @@ class EnergyOfADutyTest {
         for (int i = 0; i < expected.length; i++) {
             assertThat(got[i]).as("column %s", i).isCloseTo(expected[i], within(1e-6 * Math.max(0.6, expected[i])));
         }
-        assertThat(found.kineticKwh()).isCloseTo(0, within(1e-9));
+        assertThat(found.kineticKwh()).isZero();
         assertThat(found.tractionKwh())
                 .isCloseTo(
                         found.rollingKwh()

@@ -141,11 +141,6 @@ public final class DutyTrace implements Calculation<DutyTrace.Inputs, DutyTrace.
                 : Answer.impossible("beyond-reckoning");
     }
 
-    /** What is left of a sum that should be nought differs from machine to machine. */
-    private static double withoutNoise(double kwh) {
-        return Math.abs(kwh) < 1e-12 ? 0 : kwh;
-    }
-
     private Answer<Results> answer(Inputs in, Results found) {
         return found(
                 found,
@@ -171,7 +166,7 @@ public final class DutyTrace implements Calculation<DutyTrace.Inputs, DutyTrace.
                         found.rollingKwh(),
                         found.airKwh(),
                         found.gradeKwh(),
-                        withoutNoise(found.kineticKwh()),
+                        found.kineticKwh(),
                         found.brakingKwh()),
                 Step.of(
                         "drawnByDrive",

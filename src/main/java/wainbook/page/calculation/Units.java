@@ -46,6 +46,7 @@ final class Units {
             Map.entry("Mm2", "mm²"),
             Map.entry("Mm", "mm"),
             Map.entry("M", "m"),
+            Map.entry("S", "s"),
             Map.entry("Nm", "N·m"),
             Map.entry("Kwh", "kWh"),
             Map.entry("Kmh", "km/h"),

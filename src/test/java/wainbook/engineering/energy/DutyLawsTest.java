@@ -37,7 +37,7 @@ class DutyLawsTest {
                     found.rollingKwh() + found.airKwh() + found.gradeKwh() + found.kineticKwh() + found.brakingKwh();
 
             assertThat(found.tractionKwh()).isCloseTo(out, within(1e-10 * Math.max(1, found.tractionKwh())));
-            assertThat(found.kineticKwh()).isCloseTo(0, within(1e-10));
+            assertThat(found.kineticKwh()).isZero();
             assertThat(found.energyKwh())
                     .isCloseTo(
                             found.drawnKwh() - found.regeneratedKwh() + found.consumersKwh() + found.lossKwh(),

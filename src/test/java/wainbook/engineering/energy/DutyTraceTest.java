@@ -98,7 +98,18 @@ class DutyTraceTest {
                 .isEqualTo("beyond-reckoning");
     }
 
-    /** 20 kW up a hill and back down: what comes back is less than what it took, and the level lies between. */
+    /** ½ · 14 000 · 1.05 · (36 km/h)² is 735 kJ, by hand. */
+    @Test
+    void a_way_that_ends_at_speed_has_gained_kinetic_energy() {
+        var found = results(
+                asked(List.of(0.0, 12.0, 24.0, 36.0), Collections.nCopies(4, 0.0), Duties.TRUCK, Duties.TRUCK_PACKS));
+
+        assertThat(found.kineticKwh()).isCloseTo(735_000 / 3.6e6, within(1e-12));
+        assertThat(found.tractionKwh())
+                .isCloseTo(found.rollingKwh() + found.airKwh() + found.kineticKwh(), within(1e-12));
+    }
+
+    /** What comes back on the way down is less than what the climb took; going down only costs less than the level. */
     @Test
     void a_hill_by_segments_costs_more_than_the_level_even_when_it_leads_down_again() {
         var level = new Segment(10, 40, 0.5, 45, 0.2, 42);

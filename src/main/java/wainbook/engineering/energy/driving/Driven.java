@@ -29,7 +29,7 @@ public sealed interface Driven {
 
     /** Second by second, in the order of time, since full packs take nothing back. */
     static Driven over(Trace trace, Vehicle vehicle, Battery battery) {
-        var energies = new EnergySums(battery);
+        var energies = new EnergySums(battery, vehicle.kineticJ(trace.gain()));
         for (int k = 1; k <= trace.intervals(); k++) {
             Second second = Second.of(trace.motion(k), vehicle, energies.full());
             if (!battery.delivers(second.terminalW())) {

@@ -6,13 +6,13 @@ final class EnergySums {
     private static final double JOULES_A_KWH = 3.6e6;
 
     private final Battery battery;
+    private final double kinetic;
     private int seconds;
     private double pack;
     private double traction;
     private double rolling;
     private double air;
     private double grade;
-    private double kinetic;
     private double braking;
     private double drawn;
     private double regenerated;
@@ -22,8 +22,10 @@ final class EnergySums {
     private double highest = Double.NEGATIVE_INFINITY;
     private double lowest = Double.POSITIVE_INFINITY;
 
-    EnergySums(Battery battery) {
+    /** @param kinetic of the end less that of the beginning: the sum of all seconds, without its rounding */
+    EnergySums(Battery battery, double kinetic) {
         this.battery = battery;
+        this.kinetic = kinetic;
     }
 
     /** Whether the packs have taken all that they had room for. */
@@ -41,7 +43,6 @@ final class EnergySums {
         rolling += second.forces().rollingN() * speed;
         air += second.forces().airN() * speed;
         grade += second.forces().gradeN() * speed;
-        kinetic += second.forces().inertiaN() * speed;
         drawn += Math.max(0, second.drawnW());
         regenerated += Math.max(0, -second.drawnW());
         consumers += consumersW;

@@ -41,6 +41,12 @@ public final class Trace {
         return speedMps[k] == 0 && speedMps[k - 1] > 0;
     }
 
+    /** @return v² at the end of the way less v² at its beginning, m²/s² */
+    double gain() {
+        double last = speedMps[speedMps.length - 1];
+        return last * last - speedMps[0] * speedMps[0];
+    }
+
     /** @return v² at its end less v² at its beginning, m²/s² */
     double gain(int k) {
         return speedMps[k] * speedMps[k] - speedMps[k - 1] * speedMps[k - 1];

@@ -95,6 +95,11 @@ public record Vehicle(
         return faults;
     }
 
+    /** @param squaredM2s2 v², turning masses counted */
+    double kineticJ(double squaredM2s2) {
+        return massKg * rotatingFactor * squaredM2s2 / 2;
+    }
+
     double airN(double speedMps) {
         return airDensity * cdA * speedMps * speedMps / 2;
     }
