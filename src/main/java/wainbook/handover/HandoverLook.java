@@ -12,11 +12,13 @@ import wainbook.handover.HandoverRules.GateAt;
 import wainbook.handover.document.DocumentSet;
 import wainbook.handover.requirement.RuleSets;
 import wainbook.ledger.History;
+import wainbook.line.appointment.Appointments;
 import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.station.work.Workplace;
+import wainbook.works.appointment.AppointmentKinds;
 import wainbook.works.shift.WorksDay;
 
 /** Brings together what handing over is judged from. */
@@ -29,12 +31,14 @@ public class HandoverLook {
     private final RuleSets sets;
     private final Workplace workplace;
     private final Releases releases;
+    private final AppointmentKinds appointments;
     private final WorksDay day;
 
-    HandoverLook(RuleSets sets, Workplace workplace, Releases releases, WorksDay day) {
+    HandoverLook(RuleSets sets, Workplace workplace, Releases releases, AppointmentKinds appointments, WorksDay day) {
         this.sets = sets;
         this.workplace = workplace;
         this.releases = releases;
+        this.appointments = appointments;
         this.day = day;
     }
 
@@ -60,6 +64,7 @@ public class HandoverLook {
                 order,
                 gates,
                 workplace.deferred(history, order),
+                Appointments.of(history, appointments.all()),
                 documents(history, order, moment.at()),
                 moment.who());
     }

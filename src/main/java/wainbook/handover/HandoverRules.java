@@ -11,6 +11,7 @@ import wainbook.gate.Gate.Standing;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
 import wainbook.ledger.History;
+import wainbook.line.appointment.Appointments;
 import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.Stops;
@@ -22,6 +23,7 @@ import wainbook.station.DeferredWork;
 /**
  * All rules that handing over stands under. Evaluated all, shown all.
  *
+ * @param appointments that the works asks for after the line
  * @param documents empty where the vehicle's market has no rules here
  * @param who hands it over
  */
@@ -30,6 +32,7 @@ public record HandoverRules(
         WorkOrder order,
         List<GateAt> gates,
         List<DeferredWork> deferred,
+        Appointments appointments,
         Optional<DocumentSet> documents,
         String who) {
 
@@ -128,6 +131,13 @@ public record HandoverRules(
         deferred.forEach(work -> against.add(Reason.of(
                         "handover.workDeferred", Reason.WORKS_RULE, work.about().item(), work.toStage())
                 .liftedAt(vehicle() + "#entry-" + work.entry().number())));
+        appointments.all().stream()
+                .filter(appointment -> !appointment.isPassed())
+                .forEach(appointment -> against.add(Reason.of(
+                                "handover.appointmentOpen",
+                                Reason.WORKS_RULE,
+                                appointment.kind().title())
+                        .liftedAt(vehicle() + "/appointments")));
     }
 
     private Reason bar(Document document) {

@@ -20,6 +20,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.line.LineSaying.AppointmentAttended;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.DonorAccepted;
@@ -33,6 +34,7 @@ import wainbook.process.Releases;
 import wainbook.process.Route;
 import wainbook.station.StageRecord;
 import wainbook.station.work.Workplace;
+import wainbook.works.appointment.AppointmentKinds;
 
 /**
  * A bus of the demo works that stands finished in the yard, all gates signed: its entries are written straight into the
@@ -47,6 +49,8 @@ public final class FinishedVehicle {
     private final Ledger ledger = Arc.container().instance(Ledger.class).get();
     private final Workplace workplace =
             Arc.container().instance(Workplace.class).get();
+    private final AppointmentKinds appointments =
+            Arc.container().instance(AppointmentKinds.class).get();
     private final Route route =
             Arc.container().instance(Releases.class).get().route("BUS-12M").orElseThrow();
     private Place at = YARD;
@@ -80,7 +84,14 @@ public final class FinishedVehicle {
         return facts;
     }
 
+    /** It has passed what the works asks for after the line. */
     public static void build(String number, Map<String, String> facts) {
+        var vehicle = offTheLine(number, facts);
+        vehicle.appointments.all().forEach(kind -> vehicle.say(new AppointmentAttended(kind.code(), true, "")));
+    }
+
+    /** It has only just left the line. */
+    static FinishedVehicle offTheLine(String number, Map<String, String> facts) {
         var vehicle = new FinishedVehicle(number);
         List<String> stages =
                 vehicle.route.legs().stream().map(Route.Leg::stage).toList();
@@ -100,6 +111,7 @@ public final class FinishedVehicle {
             vehicle.sign(leg.stage());
         }
         vehicle.move(Direction.OUT, YARD, Optional.empty());
+        return vehicle;
     }
 
     /** The keys of all rules in the way, were this person to hand it over, whatever their roles. */

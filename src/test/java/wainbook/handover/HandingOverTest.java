@@ -77,6 +77,34 @@ class HandingOverTest {
     }
 
     @Test
+    void what_the_works_asks_for_after_the_line_is_passed_first() {
+        number = number + "L";
+        FinishedVehicle.offTheLine(number, FinishedVehicle.plainFacts());
+        BARRING.forEach(id -> inHand(id).then().statusCode(201));
+
+        Response refused = handOver();
+        refused(refused, 409, "handover.appointmentOpen");
+        assertThat(refused.jsonPath().getList("reasons.lift", String.class))
+                .containsOnly("/orders/" + number + "/appointments");
+
+        send(
+                Cast.HANDOVER_CLERK,
+                "/appointments/LANE/attended",
+                Map.of("id", UUID.randomUUID(), "passed", true, "remark", ""));
+        send(
+                Cast.HANDOVER_CLERK,
+                "/appointments/ROAD/attended",
+                Map.of("id", UUID.randomUUID(), "passed", false, "remark", "Pulls to the left"));
+        assertThat(handOver().jsonPath().getList("reasons.arguments[0]", String.class))
+                .containsExactly("Road test");
+        send(
+                Cast.HANDOVER_CLERK,
+                "/appointments/ROAD/attended",
+                Map.of("id", UUID.randomUUID(), "passed", true, "remark", ""));
+        handOver().then().statusCode(201);
+    }
+
+    @Test
     void what_changed_since_the_clerk_looked_is_looked_at_again() {
         BARRING.forEach(id -> inHand(id).then().statusCode(201));
         Map<String, Object> given = given();

@@ -201,6 +201,11 @@ final class ApiHands implements Hands {
     }
 
     @Override
+    public Answer passed(String user, String appointment) {
+        return post(user, "/appointments/" + appointment + "/attended", Map.of("passed", true, "remark", ""));
+    }
+
+    @Override
     public Answer handOver(String user, String receivedBy) {
         int seen = as(user).get(path("/documents")).jsonPath().getInt("seen");
         return post(user, "/handover", Map.of("receivedBy", receivedBy, "seen", seen));

@@ -268,6 +268,15 @@ final class BrowserHands implements Hands, AutoCloseable {
     }
 
     @Override
+    public Answer passed(String user, String appointment) {
+        return send(
+                user,
+                "/orders/" + vehicle.order() + "/appointments?open=" + appointment,
+                "form[action$='/" + appointment + "/attended']",
+                Map.of("remark", ""));
+    }
+
+    @Override
     public Answer handOver(String user, String receivedBy) {
         return send(user, "/handover/" + vehicle.order(), "main form[method=post]", Map.of("receivedBy", receivedBy));
     }

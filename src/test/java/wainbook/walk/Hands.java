@@ -57,6 +57,9 @@ interface Hands {
     /** Notes a document as in hand; {@code validUntil} is empty where it has no end. */
     Answer document(String user, String requirement, String reference, String validUntil);
 
+    /** Notes an appointment after the line as passed. */
+    Answer passed(String user, String appointment);
+
     Answer handOver(String user, String receivedBy);
 
     Answer reSequence(String user, String item, String toStage, List<String> bars, String reason);

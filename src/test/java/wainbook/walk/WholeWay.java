@@ -445,6 +445,9 @@ final class WholeWay {
         clock.pass(Duration.ofDays(1));
         refused(hands.handOver("leilani", "depot foreman"), "handover.documentExpired");
         done(hands.document("leilani", "GB-28", "no. 18/GB-28", ""));
+        refused(hands.handOver("leilani", "depot foreman"), "handover.appointmentOpen");
+        done(hands.passed("leilani", "LANE"));
+        done(hands.passed("leilani", "ROAD"));
         done(hands.handOver("leilani", "depot foreman"));
         refused(hands.handOver("leilani", "depot foreman"), "handover.handedOverAlready", "handover.given");
     }
