@@ -116,7 +116,7 @@ public record Asked(
         AnnotatedType bounded = kind == Kind.SEVERAL ? Types.argument(type, 0) : type;
         Stream<String> several = switch (kind) {
             case SEVERAL -> Stream.of(Words.of("engineering.severalHint"));
-            case PARTS -> Stream.of(Rows.fit(type) ? Rows.hint(calculation, type) : Words.of("engineering.partsHint"));
+            case PARTS -> Stream.of(Rows.fit(type) ? Rows.hint(calculation, type) : parts(type));
             case NUMBER, TEXT, CHOICE -> Stream.empty();
         };
         Stream<String> one = either.isEmpty()
@@ -127,6 +127,17 @@ public record Asked(
         return Stream.of(Stream.of(name), several, bounds(bounded), one)
                 .flatMap(parts -> parts)
                 .collect(Collectors.joining(" · "));
+    }
+
+    private static String parts(AnnotatedType type) {
+        Class<?> raw = Types.raw(type);
+        return raw.isRecord()
+                ? Words.of(
+                        "engineering.partsNamedHint",
+                        Arrays.stream(raw.getRecordComponents())
+                                .map(RecordComponent::getName)
+                                .collect(Collectors.joining(", ")))
+                : Words.of("engineering.partsHint");
     }
 
     private static Stream<String> bounds(AnnotatedType type) {

@@ -27,6 +27,11 @@ import wainbook.engineering.electrical.Precharge;
 import wainbook.engineering.electrical.PrechargeCheck;
 import wainbook.engineering.electrical.VoltageClass;
 import wainbook.engineering.electrical.YCapacitorEnergy;
+import wainbook.engineering.energy.Carbon;
+import wainbook.engineering.energy.ChargingTime;
+import wainbook.engineering.energy.DutyTrace;
+import wainbook.engineering.energy.Gradeability;
+import wainbook.engineering.energy.Packs;
 import wainbook.engineering.flow.ForecastScore;
 import wainbook.engineering.flow.SerialLine;
 import wainbook.engineering.flow.Takt;
@@ -64,6 +69,8 @@ import wainbook.engineering.tightening.PropertyClass;
 import wainbook.engineering.tightening.Tightening;
 import wainbook.engineering.tightening.TighteningOrder;
 import wainbook.engineering.tightening.TorqueUnit;
+import wainbook.engineering.weights.AxleLoads;
+import wainbook.engineering.weights.RecoveryRate;
 
 /** Every calculation there is, by name: the pure ones, and those that other rooms offer as beans. */
 @Singleton
@@ -123,7 +130,14 @@ public class Calculations {
             new Takt(),
             new SerialLine(),
             new ForecastScore(),
-            new Balance());
+            new Balance(),
+            new DutyTrace(),
+            new Packs(),
+            new AxleLoads(),
+            new Gradeability(),
+            new ChargingTime(),
+            new RecoveryRate(),
+            new Carbon());
 
     private final Map<String, Sheet<?, ?>> sheets = new TreeMap<>();
 

@@ -9,6 +9,10 @@ final class Units {
 
     private static final List<String> ENDINGS = List.of(
             "OhmPerVolt",
+            "KwhPerKm",
+            "LitrePer100Km",
+            "KgPerKwh",
+            "KgPerLitre",
             "Ohm",
             "Percent",
             "Minutes",
@@ -18,25 +22,37 @@ final class Units {
             "Nm",
             "Kwh",
             "Kmh",
+            "Km",
+            "Kw",
             "Kg",
             "N",
+            "M",
             "V",
             "A",
             "F",
             "S",
             "J",
             "W");
-    private static final Map<String, String> WRITTEN = Map.of(
-            "OhmPerVolt", "Ω/V",
-            "Ohm", "Ω",
-            "ohm", "Ω",
-            "Percent", "%",
-            "Minutes", "min",
-            "Mm2", "mm²",
-            "Mm", "mm",
-            "Nm", "N·m",
-            "Kwh", "kWh",
-            "Kmh", "km/h");
+    private static final Map<String, String> WRITTEN = Map.ofEntries(
+            Map.entry("OhmPerVolt", "Ω/V"),
+            Map.entry("KwhPerKm", "kWh/km"),
+            Map.entry("LitrePer100Km", "l/100 km"),
+            Map.entry("KgPerKwh", "kg/kWh"),
+            Map.entry("KgPerLitre", "kg/l"),
+            Map.entry("Ohm", "Ω"),
+            Map.entry("ohm", "Ω"),
+            Map.entry("Percent", "%"),
+            Map.entry("Minutes", "min"),
+            Map.entry("Mm2", "mm²"),
+            Map.entry("Mm", "mm"),
+            Map.entry("M", "m"),
+            Map.entry("S", "s"),
+            Map.entry("Nm", "N·m"),
+            Map.entry("Kwh", "kWh"),
+            Map.entry("Kmh", "km/h"),
+            Map.entry("Km", "km"),
+            Map.entry("Kw", "kW"),
+            Map.entry("Kg", "kg"));
 
     private Units() {}
 
@@ -55,6 +71,6 @@ final class Units {
     }
 
     static String written(String unit) {
-        return WRITTEN.getOrDefault(unit, unit.equals("Kg") ? "kg" : unit);
+        return WRITTEN.getOrDefault(unit, unit);
     }
 }

@@ -16,6 +16,23 @@ class CalculationAnswerTest {
 
     private final Calculations calculations = new Calculations(Calculations.PURE.stream());
 
+    /** A day at one sample a second, as a script sends it. */
+    @Test
+    void answers_for_a_whole_day_of_driving() {
+        String samples = "36.5,".repeat(86_400) + "0";
+        Reply reply = post("duty-trace", """
+                {"speedKmh": [%s], "gradient": [%s],
+                 "vehicle": {"massKg": 14000, "rotatingFactor": 1.05, "rolling": 0.006, "cdA": 5.6, "airDensity": 1.188,
+                  "tractionEfficiency": 0.85, "regenerationShare": 0.8, "regenerationEfficiency": 0.85,
+                  "regenerationLowKmh": 5, "regenerationHighKmh": 15, "regenerationLimitW": 200000,
+                  "auxiliaryW": 4000, "heatingW": 0, "ptoW": 0},
+                 "battery": {"openV": 650, "resistanceOhm": 0.03}}""".formatted(samples, samples.replace("36.5", "0")));
+
+        assertThat(reply.status()).isEqualTo(200);
+        assertThat(reply.body().path("results").path("stops").intValue()).isEqualTo(1);
+        assertThat(reply.body().path("inputs").path("battery").has("roomKwh")).isFalse();
+    }
+
     @Test
     void answers_with_inputs_as_understood_and_the_whole_working() {
         Reply reply = post("bonding", "{\"currentA\": 0.2, \"voltageV\": 0.0146}");

@@ -38,7 +38,14 @@ class CalculationListTest {
                         "check-character",
                         "takt",
                         "serial-line",
-                        "forecast-score");
+                        "forecast-score",
+                        "duty-trace",
+                        "packs",
+                        "axle-loads",
+                        "gradeability",
+                        "charging-time",
+                        "recovery-rate",
+                        "carbon");
     }
 
     @ParameterizedTest

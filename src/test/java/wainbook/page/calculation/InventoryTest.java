@@ -24,8 +24,9 @@ class InventoryTest {
     private static final Path READ = Path.of("src/test/resources/house/calculations.txt");
     private static final Path FOUND = Path.of("target/calculations.txt");
 
-    /** High voltage, tightening, measurement: where a caution that is lost can hurt; and what a finish date is promised by. */
-    private static final Set<String> GROUPS = Set.of("electrical", "tightening", "measurement", "statistics", "flow");
+    /** Where a caution that is lost can hurt, and what a finish date or a specification is promised by. */
+    private static final Set<String> GROUPS =
+            Set.of("electrical", "tightening", "measurement", "statistics", "flow", "energy", "weights");
 
     @Test
     void no_caution_source_name_or_choice_changes_unread() throws IOException {

@@ -54,7 +54,7 @@ class ObjectionsTest {
     void a_distance_is_at_least_one_station_and_lies_within_the_line() {
         assertThat(told(LINE, free(distance("cut", 0, "paint"), distance("cut", 3, "paint"))))
                 .containsExactly(
-                        "#rules[0].stations line.wholeNumber [1, 2]", "#rules[1].stations line.balanceNumber [1, 2]");
+                        "#rules[0].stations line.wholeNumber [1, 2]", "#rules[1].stations line.wholeNumber [1, 2]");
     }
 
     @Test

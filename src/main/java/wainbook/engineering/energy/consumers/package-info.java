@@ -1,0 +1,2 @@
+/** What else draws on the packs: hydraulics, shafts, heating. */
+package wainbook.engineering.energy.consumers;

@@ -1,0 +1,2 @@
+/** What a drive can pull: slopes, grip, torque, power. */
+package wainbook.engineering.energy.pull;

@@ -1,0 +1,2 @@
+/** What holds a vehicle back: air, tyres, turning masses, gravity. */
+package wainbook.engineering.energy.resistance;

@@ -1,0 +1,2 @@
+/** What packs hold, and how likely that is enough. */
+package wainbook.engineering.energy.store;

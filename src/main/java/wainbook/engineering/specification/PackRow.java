@@ -1,0 +1,45 @@
+package wainbook.engineering.specification;
+
+import java.util.List;
+import wainbook.engineering.weights.PayloadLimit;
+import wainbook.engineering.weights.TwoAxles;
+
+/**
+ * One number of packs against its payload.
+ *
+ * @param kwhPerKm of the usual day, hydraulic work counted
+ * @param rangeNewKm at this duty; likewise {@code rangeAtEndKm}
+ * @param worstKwh median need of the worst day
+ * @param oddsNew that the worst day is met; likewise {@code oddsAtEnd}
+ * @param laden with the payload that is wanted, or the greatest if that is less
+ * @param middayKwh to charge on the worst day at the end of life so that the wanted odds are reached
+ * @param ruledOut empty where it is feasible
+ */
+public record PackRow(
+        int packs,
+        PayloadLimit payload,
+        double drivingKwh,
+        double usualKwh,
+        double kwhPerKm,
+        double rangeNewKm,
+        double rangeAtEndKm,
+        double worstKwh,
+        double oddsNew,
+        double oddsAtEnd,
+        TwoAxles laden,
+        double middayKwh,
+        List<RuledOut> ruledOut) {
+
+    public PackRow {
+        ruledOut = List.copyOf(ruledOut);
+    }
+
+    public boolean feasible() {
+        return ruledOut.isEmpty();
+    }
+
+    /** Whether only energy is short, which charging in between would mend. */
+    public boolean feasibleWithMidday() {
+        return ruledOut.stream().allMatch(RuledOut.Energy.class::isInstance);
+    }
+}

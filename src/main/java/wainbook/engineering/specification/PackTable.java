@@ -1,0 +1,71 @@
+package wainbook.engineering.specification;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import wainbook.engineering.Plain;
+import wainbook.engineering.energy.store.NeedOdds;
+import wainbook.engineering.weights.AxleLimits;
+import wainbook.engineering.weights.PayloadLimit;
+import wainbook.engineering.weights.TwoAxles;
+
+/**
+ * Every number of packs there is room for, feasible or not: range, odds, payload and loads, and what rules it out. Price never hides a row.
+ *
+ * @param bare weighed without packs and payload
+ * @param payloadCentreM behind the front axle
+ * @param odds wanted at the end of life
+ */
+public record PackTable(
+        TwoAxles bare,
+        AxleLimits limits,
+        PackType pack,
+        double payloadKg,
+        double payloadCentreM,
+        DutyDay day,
+        NeedOdds need,
+        double odds) {
+
+    public List<PackRow> rows() {
+        return IntStream.rangeClosed(1, pack.placesM().size())
+                .mapToObj(this::row)
+                .toList();
+    }
+
+    private PackRow row(int packs) {
+        TwoAxles without = pack.into(bare, packs);
+        double massKg = without.totalKg() + day.payloadShare() * payloadKg;
+        double kwhPerKm = day.usualKwh(massKg) / day.km();
+        double worstKwh = day.worstKwh(massKg);
+        double newKwh = pack.usableNewKwh(packs);
+        double endKwh = pack.usableAtEndKwh(packs);
+        double shortKwh = Math.max(0, need.factor(odds) * worstKwh - endKwh);
+        PayloadLimit limit = limits.payload(without, payloadCentreM);
+        double carriedKg = Math.max(0, Math.min(payloadKg, limit.kg()));
+        return new PackRow(
+                packs,
+                limit,
+                day.drivingKwh(massKg),
+                day.usualKwh(massKg),
+                kwhPerKm,
+                newKwh / kwhPerKm,
+                endKwh / kwhPerKm,
+                worstKwh,
+                need.met(newKwh, worstKwh),
+                need.met(endKwh, worstKwh),
+                without.with(carriedKg, payloadCentreM),
+                shortKwh,
+                ruledOut(limit, shortKwh));
+    }
+
+    private List<RuledOut> ruledOut(PayloadLimit limit, double shortKwh) {
+        var reasons = new ArrayList<RuledOut>();
+        if (Plain.compared(payloadKg) > Plain.compared(limit.kg())) {
+            reasons.add(new RuledOut.Payload(limit.binding(), payloadKg - limit.kg()));
+        }
+        if (shortKwh > 0) {
+            reasons.add(new RuledOut.Energy(shortKwh));
+        }
+        return reasons;
+    }
+}
