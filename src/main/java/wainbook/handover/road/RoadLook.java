@@ -57,6 +57,7 @@ public class RoadLook {
                 history,
                 order,
                 gates.subList(0, Math.max(0, gates.size() - 1)),
+                !gates.isEmpty() && gates.get(gates.size() - 1).gate().isPresent(),
                 evidence(history, order),
                 barred.barring(Bar.DRIVING, history),
                 handover.documents(history, order, moment.at()),

@@ -32,6 +32,7 @@ import wainbook.works.Person;
  * All rules that a vehicle's use on the road stands under. Evaluated all, shown all.
  *
  * @param before the gates of the stages before the last
+ * @param atLast whether the vehicle has come to its last stage, where brakes and steering are tried as built
  * @param barsDriving items given to a later stage that bar driving until they are done
  * @param documents empty where the vehicle's market has no rules here
  */
@@ -39,6 +40,7 @@ public record RoadRules(
         History history,
         WorkOrder order,
         List<GateAt> before,
+        boolean atLast,
         RoadEvidence evidence,
         List<String> barsDriving,
         Optional<DocumentSet> documents,
@@ -104,6 +106,10 @@ public record RoadRules(
                     .liftedAt(page()));
         }
         var against = new ArrayList<Reason>();
+        if (!atLast) {
+            against.add(Reason.of("handover.roadNotAtLast", Reason.WORKS_RULE, order.number())
+                    .liftedAt(page()));
+        }
         gates(against);
         evidence(against);
         electrical(against);

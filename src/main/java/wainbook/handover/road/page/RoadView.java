@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wainbook.act.Reason;
+import wainbook.handover.Standing;
 import wainbook.handover.document.DocumentLine;
 import wainbook.handover.road.RoadEvidence;
 import wainbook.handover.road.RoadRules;
@@ -119,6 +120,7 @@ public record RoadView(RoadRules rules, List<Option> drivers, Doors doors, int u
 
     public List<DocumentLine> documents() {
         return rules.beforeRoadUse().stream()
+                .filter(document -> document.standing() != Standing.NOT_NEEDED)
                 .map(document -> new DocumentLine(number(), document, rules.today(), false))
                 .toList();
     }
