@@ -141,6 +141,16 @@ final class Stops {
         put("/forecast/what-if", "/forecast/what-if", "/forecast/what-if?secondStation=commissioning");
         put("/orders/{order}/appointments", "/orders/" + inPhase("FINISHED") + "/appointments");
         put(
+                "/handover/{order}/issue",
+                "/handover/" + inPhase("FINISHED") + "/issue",
+                "/handover/" + at("final") + "/issue");
+        put(
+                "/handover/{order}/issue/{document}",
+                "/handover/" + inPhase("FINISHED") + "/issue/rescue-sheet",
+                "/handover/" + inPhase("FINISHED") + "/issue/high-voltage-record",
+                "/handover/" + at("packs") + "/issue/weight-record");
+        put("/process/documents/{document}", "/process/documents/weight-record");
+        put(
                 "/orders/{order}/road",
                 "/orders/" + at("final") + "/road",
                 "/orders/" + inPhase("FINISHED") + "/road",

@@ -8,6 +8,7 @@ import wainbook.gate.SignOff;
 import wainbook.handover.HandingOver;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.Noting;
+import wainbook.handover.issue.Issuing;
 import wainbook.handover.road.RoadDrive;
 import wainbook.handover.road.RoadLook;
 import wainbook.handover.road.RoadRelease;
@@ -150,6 +151,9 @@ public class Acts {
 
     @Inject
     public RoadDrive roadDrive;
+
+    @Inject
+    public Issuing issuing;
 
     @Inject
     public Awaiting awaiting;
