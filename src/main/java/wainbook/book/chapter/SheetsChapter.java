@@ -88,17 +88,18 @@ final class SheetsChapter {
                         Cell.of("")));
             }
             for (EntryLine line : lines) {
-                rows.add(row(title, line, entries));
+                boolean titled = !line.what().equals(item.item().title());
+                rows.add(row(title, line, titled, entries));
                 title = Cell.of("");
             }
         }
         return rows;
     }
 
-    private static Row row(Cell title, EntryLine line, RecordRows entries) {
+    private static Row row(Cell title, EntryLine line, boolean titled, RecordRows entries) {
         return Row.of(
                 title,
-                entries.said(line, !line.judged()),
+                entries.said(line, titled),
                 entries.came(line),
                 entries.when(line).and(line.who(), "small"),
                 Cell.of(String.valueOf(line.number()), "fixed").and(line.shortHash(), "fixed"));
