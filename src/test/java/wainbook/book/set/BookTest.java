@@ -14,9 +14,11 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.zip.ZipInputStream;
@@ -30,6 +32,9 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.ledger.verification.Verify;
+import wainbook.print.Heading;
+import wainbook.print.PdfPage;
+import wainbook.print.Printer;
 import wainbook.print.Validated;
 import wainbook.rehearsal.PlayedVehicles;
 import wainbook.station.StationSaying.Measured;
@@ -183,7 +188,7 @@ class BookTest {
         assertThat(sha256(kept)).isEqualTo(volumes.getString("[0].set.sha256"));
         assertThat(kept).hasSize(volumes.getInt("[0].set.sizeBytes"));
 
-        note(number);
+        String sha256 = noteWithFile(number);
         freeze(number, UUID.randomUUID()).then().statusCode(201);
         assertThat(Cast.AUDITOR.asks().get(path(number, "/volumes")).jsonPath().getList("volume", Integer.class))
                 .containsExactly(1, 2);
@@ -236,14 +241,28 @@ class BookTest {
                 .post(path(number, "/volumes"));
     }
 
-    private static void note(String number) {
+    /** A document that came later, with its scan; gives the fingerprint of that. */
+    private static String noteWithFile(String number) {
+        byte[] scan = Printer.pdf(new PdfPage(
+                "<p>Weighed by the gate.</p>",
+                new Heading("Ticket", "A ticket.", Locale.UK, Instant.parse("2026-11-26T09:14:27Z")),
+                List.of()));
+        String sha256 = Cast.HANDOVER_CLERK
+                .asks()
+                .contentType("application/pdf")
+                .body(scan)
+                .post(path(number, "/files"))
+                .then()
+                .extract()
+                .path("sha256");
         Cast.HANDOVER_CLERK
                 .asks()
                 .contentType("application/json")
-                .body(Map.of("id", UUID.randomUUID(), "state", "APPLIED_FOR", "reference", "V5-77"))
+                .body(Map.of("id", UUID.randomUUID(), "state", "IN_HAND", "reference", "V5-77", "sha256", sha256))
                 .post(path(number, "/documents/GB-02"))
                 .then()
                 .statusCode(201);
+        return sha256;
     }
 
     private static String ordered() {
