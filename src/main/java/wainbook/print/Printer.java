@@ -4,6 +4,7 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.IOException;
@@ -15,6 +16,11 @@ public final class Printer {
 
     private static final byte[] SRGB =
             ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+
+    static {
+        // The engine tells of its every step, on a console of its own.
+        XRLog.setLoggingEnabled(false);
+    }
 
     private Printer() {}
 

@@ -3,6 +3,7 @@ package wainbook.setup;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.util.List;
+import wainbook.book.BookSaying;
 import wainbook.gate.GateSaying;
 import wainbook.handover.HandoverSaying;
 import wainbook.isolation.IsolationSaying;
@@ -39,6 +40,7 @@ class Vocabulary {
                 SafetySaying.class,
                 QualitySaying.class,
                 HandoverSaying.class,
+                BookSaying.class,
                 IsolationSaying.class,
                 OnPaperSaying.class,
                 PaperSaying.class,

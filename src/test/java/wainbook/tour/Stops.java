@@ -64,6 +64,11 @@ final class Stops {
                                 inPhase("ORDERED"))
                         .map(order -> "/orders/" + order)
                         .toList());
+        put(
+                "/orders/{order}/book",
+                "/orders/" + stuck + "/book",
+                "/orders/" + inPhase("HANDED_OVER") + "/book",
+                "/orders/" + inPhase("ORDERED") + "/book");
         put("/orders/{order}/donor", "/orders/" + inPhase("ORDERED") + "/donor");
         put(
                 "/orders/{order}/facts",

@@ -11,11 +11,11 @@ import wainbook.print.Attachment;
 import wainbook.print.Attachment.Relationship;
 
 /** What a book carries inside: the record as it is stored, the page that explains its bytes, and the list of both. */
-final class Attachments {
+public final class Attachments {
 
     static final String LEDGER = "ledger.ndjson";
     static final String FORMAT = "ledger-format.md";
-    static final String MANIFEST = "manifest.json";
+    public static final String MANIFEST = "manifest.json";
 
     private Attachments() {}
 

@@ -32,7 +32,12 @@ public class BuildBook {
         });
     }
 
-    static Book written(Material material) {
+    /** The same without drawing it. */
+    public Optional<Book> written(String order) {
+        return look.of(order).map(BuildBook::written);
+    }
+
+    private static Book written(Material material) {
         return new Book(
                 new Heading(
                         Words.of("printed.title", material.number()),

@@ -1,5 +1,6 @@
 package wainbook.book.chapter;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import wainbook.book.print.Manuscript;
 import wainbook.book.print.Row;
 import wainbook.ledger.Entry;
 import wainbook.page.Words;
+import wainbook.page.calculation.Calculations;
 import wainbook.page.calculation.Worked;
 import wainbook.station.StationSaying.Determined;
 import wainbook.station.StationSaying.Figure;
@@ -54,22 +56,25 @@ final class CalculationsChapter {
                                                 judgement.finding() == Finding.PASS ? "" : "danger")))
                                 .toList()),
                 Words.of("printed.noLimits"));
-        worked.ifPresent(known -> working(text, known));
+        worked.ifPresent(known -> working(text, said, known));
     }
 
     private static List<Fact> facts(Material material, Entry entry, Determined said) {
         var facts = new ArrayList<Fact>();
+        boolean voided = voided(material, entry);
         facts.add(Front.fact(
                 "printed.result",
-                DeterminedInWords.figures(said) + " · " + DeterminedInWords.verdict(said)
-                        + (voided(material, entry) ? " · " + Words.of("printed.void") : ""),
-                voided(material, entry) ? "struck strong" : "strong"));
+                DeterminedInWords.figures(said) + " · " + DeterminedInWords.verdict(said),
+                voided ? "struck strong" : "strong"));
+        if (voided) {
+            facts.add(Front.fact("printed.counts", Words.of("printed.void"), "danger"));
+        }
         List<String> findings = DeterminedInWords.findings(said);
         if (!findings.isEmpty()) {
             facts.add(Front.fact("printed.findings", String.join("; ", findings), ""));
         }
-        facts.add(Front.fact("printed.readings", figures(said.readings()), ""));
-        facts.add(Front.fact("printed.inputs", figures(said.inputs()), ""));
+        facts.add(Front.fact("printed.readings", figures(said, said.readings()), ""));
+        facts.add(Front.fact("printed.inputs", figures(said, said.inputs()), ""));
         facts.add(Front.fact(
                 "printed.recorded",
                 Words.of(
@@ -89,7 +94,8 @@ final class CalculationsChapter {
                 .anyMatch(later -> ((Voided) later.saying()).entry().equals(entry.id()));
     }
 
-    private static void working(Manuscript text, Worked worked) {
+    private static void working(Manuscript text, Determined said, Worked worked) {
+        against(said, worked).ifPresent(text::caution);
         text.grid(
                 new Grid(
                         List.of(
@@ -112,15 +118,48 @@ final class CalculationsChapter {
                         .collect(Collectors.joining("; "))));
     }
 
+    /** Where the calculation, worked again from what the entry kept, does not give what the entry says. */
+    private static Optional<String> against(Determined said, Worked worked) {
+        if (worked.judged().isEmpty() || said.value().isEmpty()) {
+            return Optional.empty();
+        }
+        Worked.Judged judged = worked.judged().get();
+        if (differs(judged.text(), said.value().get())) {
+            return Optional.of(Words.of(
+                    "printed.worksOutOtherwise",
+                    judged.text(),
+                    said.value().get().toPlainString(),
+                    judged.unit()));
+        }
+        return said.uncertainty()
+                .filter(kept -> differs(judged.uncertainty(), kept))
+                .map(kept -> Words.of("printed.uncertaintyOfInstrument", kept.toPlainString(), judged.unit()));
+    }
+
+    /** Beyond the digits that pages show. */
+    private static boolean differs(String shown, BigDecimal kept) {
+        double value = kept.doubleValue();
+        return Math.abs(Double.parseDouble(shown) - value) > 1e-4 * Math.abs(value) + 1e-12;
+    }
+
+    /** What is given in several is one input, as a form takes it. */
     private static Map<String, String> inputs(Determined said) {
+        return joined(said.inputs(), " ");
+    }
+
+    private static Map<String, String> joined(List<Figure> figures, String between) {
         Map<String, String> inputs = new LinkedHashMap<>();
-        said.inputs().forEach(figure -> inputs.put(figure.name(), figure.value()));
+        figures.forEach(
+                figure -> inputs.merge(figure.name(), figure.value(), (former, latter) -> former + between + latter));
         return inputs;
     }
 
-    private static String figures(List<Figure> figures) {
-        return figures.stream()
-                .map(figure -> figure.name() + " = " + figure.value())
+    private static String figures(Determined said, List<Figure> figures) {
+        return joined(figures, ", ").entrySet().stream()
+                .map(figure -> Words.of(
+                        "printed.figure",
+                        Calculations.inputInWords(said.method().calculation(), figure.getKey()),
+                        figure.getValue()))
                 .collect(Collectors.joining("; "));
     }
 }

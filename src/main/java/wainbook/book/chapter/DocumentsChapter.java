@@ -51,7 +51,7 @@ final class DocumentsChapter {
                 Cell.of(line.name())
                         .and(Words.of("printed.rule", document.id(), line.duty(), line.due()), "quiet small"),
                 Cell.of(line.standing().word(), line.standing().isOpen() ? "danger" : "")
-                        .and(document.requirement().answer().word(), "quiet small"),
+                        .and(answer(document, line), "quiet small"),
                 Cell.of(line.because()).and(line.remark().orElse(""), "").and(line.source(), "quiet small"),
                 Cell.of(line.noted().orElse(""))
                         .and(
@@ -63,5 +63,11 @@ final class DocumentsChapter {
                                                 noted.entry()))
                                         .orElse(""),
                                 "quiet small"));
+    }
+
+    /** What the rule said, where the standing does not say it already. */
+    private static String answer(Document document, DocumentLine line) {
+        String answer = document.requirement().answer().word();
+        return answer.equals(line.standing().word()) ? "" : answer;
     }
 }

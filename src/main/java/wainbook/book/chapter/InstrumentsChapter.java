@@ -120,13 +120,21 @@ final class InstrumentsChapter {
     }
 
     private static String certificate(Calibrated said) {
-        return Words.of(
+        String plain = Words.of(
                 "printed.certificate",
                 said.certificate(),
                 Formats.date(said.on()),
-                said.due().map(Formats::date).orElse("–"),
-                said.laboratory().orElse("–"),
-                said.asFound().size(),
-                said.left().size());
+                said.due().map(Formats::date).orElse("–"));
+        String by = said.laboratory()
+                .map(laboratory -> Words.of("printed.byLaboratory", laboratory))
+                .orElse("");
+        return plain
+                + by
+                + (said.left().isEmpty()
+                        ? ""
+                        : Words.of(
+                                "printed.points",
+                                said.asFound().size(),
+                                said.left().size()));
     }
 }

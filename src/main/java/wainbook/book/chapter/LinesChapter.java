@@ -42,7 +42,7 @@ final class LinesChapter {
         for (Fold fold : material.vehicle().record().folds()) {
             List<Row> within = fold.lines().stream()
                     .filter(shown)
-                    .flatMap(line -> entries.of(line, named, true).stream())
+                    .flatMap(line -> entries.of(line, named).stream())
                     .toList();
             if (!within.isEmpty()) {
                 rows.add(Row.head(Cell.of(fold.title())));

@@ -49,7 +49,7 @@ public record Manifest(
                         .toList());
     }
 
-    static Manifest listing(Material material, List<Listed> files) {
+    public static Manifest listing(Material material, List<Listed> files) {
         return new Manifest(
                 FORMAT,
                 material.stored().subject().toString(),
@@ -64,7 +64,7 @@ public record Manifest(
         return new Rules(set.set(), set.revision(), set.handover().toString());
     }
 
-    byte[] bytes() {
+    public byte[] bytes() {
         return (CanonicalJson.tree(this).toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -44,15 +44,15 @@ public record Material(
     }
 
     /** The time of the last entry: the book knows nothing later, and so is the same whenever it is made. */
-    Instant at() {
+    public Instant at() {
         return stored.at();
     }
 
-    String number() {
+    public String number() {
         return order.number();
     }
 
-    boolean handedOver() {
+    public boolean handedOver() {
         return order.phase() == WorkOrder.Phase.HANDED_OVER;
     }
 

@@ -40,7 +40,7 @@ final class PeopleChapter {
                 Optional.ofNullable(material.people().get(acting.getKey())).stream()
                         .map(Person::roles)
                         .flatMap(List::stream)
-                        .map(role -> Words.of("printed.role." + role.name()))
+                        .map(role -> Words.of("works." + role.word()))
                         .collect(Collectors.joining(", ")),
                 acting.getValue().rooms().stream()
                         .map(room -> Words.find("book.kind." + room).orElse(room))

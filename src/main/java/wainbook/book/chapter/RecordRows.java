@@ -43,25 +43,43 @@ final class RecordRows {
     }
 
     /** An entry and under it what voided it. What does not count is struck through and said to be void. */
-    List<Row> of(EntryLine line, boolean named, boolean titled) {
+    List<Row> of(EntryLine line, boolean named) {
         var rows = new ArrayList<Row>();
-        Row row = row(line, named, titled);
-        rows.add(line.corrected() ? row.struck() : row);
-        line.corrections().forEach(later -> rows.add(row(later, named, true)));
+        rows.add(row(line, named));
+        line.corrections().forEach(later -> rows.add(row(later, named)));
         return rows;
     }
 
-    private Row row(EntryLine line, boolean named, boolean titled) {
-        Cell said =
-                titled || line.value().isEmpty() ? Cell.of(line.what()).and(line.value(), "") : Cell.of(line.value());
-        Cell verdict = Cell.of(line.verdict(), line.judged() && !line.pass() ? "danger" : "");
-        Row row = Row.of(
-                Cell.of(formats.moment(line.at())),
-                Cell.of(line.who()),
-                said.and(grounds(line), "quiet small"),
-                line.corrected() ? verdict.and(Words.of("printed.void"), "danger") : verdict,
-                Cell.of(line.number() + " · " + line.shortHash(), "fixed"));
+    private Row row(EntryLine line, boolean named) {
+        Row row = Row.of(when(line), who(line), said(line, true), came(line), entry(line));
         return named ? row.named(line.anchor()) : row;
+    }
+
+    Cell when(EntryLine line) {
+        return Cell.of(formats.moment(line.at()), "small nowrap");
+    }
+
+    Cell who(EntryLine line) {
+        return Cell.of(line.who());
+    }
+
+    /** @param titled whether what it is about is said too */
+    Cell said(EntryLine line, boolean titled) {
+        String text = line.value().isEmpty() ? line.what() : line.value();
+        if (titled && !line.value().isEmpty()) {
+            text = Words.of("printed.saidAndValue", line.what(), line.value());
+        }
+        Cell cell = Cell.of(text).and(grounds(line), "quiet small");
+        return line.corrected() ? cell.struck() : cell;
+    }
+
+    Cell came(EntryLine line) {
+        Cell cell = Cell.of(line.verdict(), line.judged() && !line.pass() ? "danger" : "");
+        return line.corrected() ? cell.struck().and(Words.of("printed.void"), "danger") : cell;
+    }
+
+    static Cell entry(EntryLine line) {
+        return Cell.of(line.number() + " · " + line.shortHash(), "fixed");
     }
 
     private static String grounds(EntryLine line) {

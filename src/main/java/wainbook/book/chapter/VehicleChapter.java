@@ -2,6 +2,7 @@ package wainbook.book.chapter;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wainbook.book.print.Block.Fact;
 import wainbook.book.print.Cell;
@@ -10,6 +11,7 @@ import wainbook.book.print.Grid;
 import wainbook.book.print.Manuscript;
 import wainbook.book.print.Row;
 import wainbook.ledger.Entry;
+import wainbook.order.FactQuestion;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.SoftwareRead;
@@ -26,9 +28,7 @@ final class VehicleChapter {
                 .part("order", Words.of("printed.order"))
                 .facts(order(material))
                 .part("facts", Words.of("printed.facts"))
-                .facts(material.vehicle().facts().stream()
-                        .map(fact -> new Fact(fact.label(), fact.inWords(), ""))
-                        .toList())
+                .grid(facts(material), Words.of("book.noFacts"))
                 .part("specification", Words.of("printed.specification"))
                 .quiet(Words.of("printed.noSpecification"))
                 .part("weights", Words.of("printed.weights"))
@@ -62,23 +62,39 @@ final class VehicleChapter {
     private static Grid weights(Material material) {
         return new Grid(
                 List.of(
-                        Grid.column(Words.of("printed.item"), 8),
-                        Grid.figures(Words.of("printed.value"), 3),
+                        Grid.column(Words.of("printed.item"), 9),
+                        Grid.figures(Words.of("printed.value"), 2),
                         Grid.column(Words.of("printed.limit"), 6),
                         Grid.column(Words.of("printed.entry"), 3)),
                 Weights.of(material).stream()
-                        .map(entry -> weight(material, entry))
+                        .map(weight -> Row.of(
+                                Cell.of(weight.item()).and(material.names().stage(weight.stage()), "quiet small"),
+                                Cell.of(weight.kilogram().toPlainString() + " kg"),
+                                Cell.of(weight.limits()),
+                                Cell.of(entry(weight.entry()), "fixed")))
                         .toList());
     }
 
-    private static Row weight(Material material, Entry entry) {
-        var said = (Measured) entry.saying();
-        return Row.of(
-                Cell.of(material.names().item(said.about()))
-                        .and(material.names().stage(said.about().stage()), "quiet small"),
-                Cell.of(said.reading().toPlainString() + " " + said.unit()),
-                Cell.of(limits(said)),
-                Cell.of(entry(entry), "fixed"));
+    /** Two facts a row. */
+    private static Grid facts(Material material) {
+        List<FactQuestion> facts = material.vehicle().facts();
+        int rows = (facts.size() + 1) / 2;
+        return new Grid(
+                List.of(
+                        Grid.column(Words.of("printed.fact"), 6),
+                        Grid.column(Words.of("printed.stated"), 4),
+                        Grid.column(Words.of("printed.fact"), 6),
+                        Grid.column(Words.of("printed.stated"), 4)),
+                IntStream.range(0, rows)
+                        .mapToObj(row -> {
+                            boolean pair = row + rows < facts.size();
+                            return Row.of(
+                                    Cell.of(facts.get(row).label(), "quiet"),
+                                    Cell.of(facts.get(row).inWords()),
+                                    Cell.of(pair ? facts.get(row + rows).label() : "", "quiet"),
+                                    Cell.of(pair ? facts.get(row + rows).inWords() : ""));
+                        })
+                        .toList());
     }
 
     static String limits(Measured said) {

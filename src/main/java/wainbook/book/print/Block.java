@@ -22,10 +22,11 @@ public record Block(Kind kind, String id, String text, List<Fact> facts, Optiona
         FACTS,
         GRID,
         LIST,
+        LINKS,
         BAR
     }
 
-    /** Something with its name. */
+    /** Something with its name; of links, the name is where it leads. */
     public record Fact(String name, String text, String look) {}
 
     public Block {

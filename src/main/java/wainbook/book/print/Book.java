@@ -1,5 +1,6 @@
 package wainbook.book.print;
 
+import java.util.ArrayList;
 import java.util.List;
 import wainbook.print.Heading;
 
@@ -15,5 +16,12 @@ public record Book(Heading heading, Cover cover, String running, List<Chapter> c
 
     public Book {
         chapters = List.copyOf(chapters);
+    }
+
+    /** The same with another chapter at its end. */
+    public Book and(Chapter last) {
+        var more = new ArrayList<>(chapters);
+        more.add(last);
+        return new Book(heading, cover, running, more);
     }
 }

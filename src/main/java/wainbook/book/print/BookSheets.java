@@ -11,5 +11,7 @@ final class BookSheets {
 
     static native TemplateInstance book(Book book);
 
+    static native TemplateInstance divider(String running, Chapter chapter);
+
     static native TemplateInstance leaf(Book book, Chapter chapter, boolean first);
 }

@@ -27,7 +27,8 @@ public record Cell(List<Line> lines) {
         return new Cell(more);
     }
 
-    Cell struck() {
+    /** Struck through: what it says does not count. */
+    public Cell struck() {
         return new Cell(lines.stream()
                 .map(line -> new Line(line.text(), line.look() + " struck"))
                 .toList());

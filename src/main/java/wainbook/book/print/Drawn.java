@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import wainbook.print.Attachment;
+import wainbook.print.Heading;
 import wainbook.print.PdfPage;
 import wainbook.print.Printer;
 
@@ -20,6 +21,15 @@ public final class Drawn {
     /** What is printed, before it is. */
     static String body(Book book) {
         return BookSheets.book(book).render();
+    }
+
+    /** A page that stands before a document from elsewhere. */
+    public static byte[] divider(Book book, Chapter chapter) {
+        Heading heading = book.heading();
+        return Printer.pdf(new PdfPage(
+                BookSheets.divider(book.running(), chapter).render(),
+                new Heading(chapter.title(), heading.about(), heading.language(), heading.at()),
+                List.of()));
     }
 
     /** The pages by the names of their files. They ask for a stylesheet of the name {@code book.css} beside them. */

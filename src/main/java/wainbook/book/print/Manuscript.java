@@ -58,6 +58,11 @@ public final class Manuscript {
                 Optional.empty()));
     }
 
+    /** Links by their names. */
+    public Manuscript links(List<Fact> links) {
+        return add(new Block(Kind.LINKS, "", "", links, Optional.empty(), Optional.empty()));
+    }
+
     public Manuscript bar(RouteBar bar) {
         return add(new Block(Kind.BAR, "", "", List.of(), Optional.empty(), Optional.of(bar)));
     }

@@ -159,6 +159,11 @@ public class Calculations {
         return named(name).flatMap(sheet -> sheet.answer(inputs).worked());
     }
 
+    /** An input in words, with its unit. */
+    public static String inputInWords(String calculation, String input) {
+        return Table.head(calculation, input);
+    }
+
     List<Sheet<?, ?>> all() {
         return List.copyOf(sheets.values());
     }
