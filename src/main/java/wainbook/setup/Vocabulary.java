@@ -11,6 +11,7 @@ import wainbook.ledger.Kinds;
 import wainbook.line.LineSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.order.specification.SpecificationSaying;
 import wainbook.pack.PackSaying;
 import wainbook.paper.PaperSaying;
 import wainbook.permit.PermitSaying;
@@ -29,6 +30,7 @@ class Vocabulary {
         return Kinds.of(List.of(
                 WorksSaying.class,
                 OrderSaying.class,
+                SpecificationSaying.class,
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,

@@ -83,6 +83,11 @@ final class Stops {
                 "/orders/{order}/nonconformities/{number}/disposition",
                 "/orders/" + stuck + "/nonconformities/" + number + "/disposition");
         put("/orders/{order}/rebinding", "/orders/" + at("packs") + "/rebinding");
+        put(
+                "/orders/{order}/specification",
+                "/orders/" + stuck + "/specification",
+                "/orders/" + at("packs") + "/specification",
+                "/orders/" + inPhase("ORDERED") + "/specification");
         put("/orders/{order}/report", "/orders/" + stuck + "/report");
     }
 

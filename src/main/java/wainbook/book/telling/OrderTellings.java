@@ -14,6 +14,9 @@ import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Rebound;
 import wainbook.order.hold.HoldChoices;
+import wainbook.order.specification.SpecificationSaying.ChassisStated;
+import wainbook.order.specification.SpecificationSaying.DutyStated;
+import wainbook.order.specification.SpecificationSaying.Specified;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 
@@ -35,6 +38,16 @@ final class OrderTellings {
                 FactStated.class,
                 (said, names) -> Told.of(
                         Words.of("book.factStated", FactQuestion.name(said.fact())), FactQuestion.word(said.stated())));
+        tellings.on(
+                DutyStated.class,
+                (said, names) -> Told.of(
+                        Words.of("book.dutyStated", said.duty().legs().size()),
+                        said.duty().words()));
+        tellings.on(ChassisStated.class, (said, names) -> Told.of(Words.of("book.chassisStated")));
+        tellings.on(
+                Specified.class,
+                (said, names) -> Told.of(Words.of(
+                        "order.specified", said.chosen().packs(), said.chosen().packType())));
         tellings.on(
                 DonorReceived.class,
                 (said, names) -> Told.of(

@@ -52,12 +52,11 @@ public class ComponentsPage {
             @RestQuery Optional<String> search,
             @RestQuery Optional<String> kind,
             @RestQuery Optional<Integer> revision) {
+        ComponentsView shown = view(search, kind, revision);
         return Csv.file(
                 "components",
                 Arrays.asList(Words.of("process.componentsCsv").split(";")),
-                view(search, kind, revision).rows().stream()
-                        .map(ComponentsView::cells)
-                        .toList());
+                shown.rows().stream().map(shown::cells).toList());
     }
 
     private ComponentsView view(Optional<String> search, Optional<String> kind, Optional<Integer> revision) {

@@ -69,23 +69,23 @@ public record ComponentsView(
         return titles.apply(one.vehicleKind());
     }
 
-    public static String added(Component one) {
+    public String added(Component one) {
         return Formats.signed(one.addedKg());
     }
 
-    public static String sort(Component one) {
+    public String sort(Component one) {
         return Words.of("process.componentSort." + one.sort().name());
     }
 
-    public static String origin(Component one) {
+    public String origin(Component one) {
         return Words.of("process.componentOrigin." + one.origin().name());
     }
 
-    public static String place(Component one) {
+    public String place(Component one) {
         return one.fromFrontM().toPlainString().replace('-', '−');
     }
 
-    static List<String> cells(Component one) {
+    List<String> cells(Component one) {
         return List.of(
                 one.code(),
                 one.vehicleKind(),

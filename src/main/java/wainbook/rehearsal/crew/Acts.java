@@ -20,6 +20,8 @@ import wainbook.matter.nonconformity.Reporting;
 import wainbook.order.Intake;
 import wainbook.order.Ordering;
 import wainbook.order.hold.Holding;
+import wainbook.order.specification.SpecificationLook;
+import wainbook.order.specification.Specifying;
 import wainbook.pack.act.Judging;
 import wainbook.pack.act.Keeping;
 import wainbook.pack.act.Quarantining;
@@ -60,6 +62,12 @@ public class Acts {
 
     @Inject
     public Ordering ordering;
+
+    @Inject
+    public Specifying specifying;
+
+    @Inject
+    public SpecificationLook specifications;
 
     @Inject
     public Intake intake;
