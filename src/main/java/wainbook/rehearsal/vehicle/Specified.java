@@ -1,5 +1,6 @@
 package wainbook.rehearsal.vehicle;
 
+import java.math.BigDecimal;
 import wainbook.order.duty.ChassisFigures;
 import wainbook.order.specification.Specifying.ToSpecify;
 import wainbook.order.specification.Specifying.ToStateChassis;
@@ -11,6 +12,10 @@ import wainbook.works.Role;
 /** A works engineer states the duty with the order; when the survey has weighed the donor, the vehicle, and chooses. */
 record Specified(AtVehicle at, Scenario.Asked asked) {
 
+    /** Standard uncertainty of an axle on scales of 20 kg steps. */
+    private static final BigDecimal WEIGHED_KG = BigDecimal.valueOf(20);
+
+    /** With the order the vehicle is stated too, by what such donors weigh: how many packs it needs is known before one is bought. */
     void duty() {
         at.pass(3);
         at.done(
@@ -18,15 +23,20 @@ record Specified(AtVehicle at, Scenario.Asked asked) {
                         new ToStateDuty(at.dice.id(), at.order, asked.duty(), judged()),
                         at.inOffice(at.crew.anyone(Role.WORKS_ENGINEER, at.dice))),
                 "duty");
+        vehicle(at.crew.anyone(Role.WORKS_ENGINEER, at.dice), asked.vehicle());
+    }
+
+    private void vehicle(String engineer, ChassisFigures figures) {
+        at.pass(5);
+        at.done(
+                at.acts.specifying.state(
+                        new ToStateChassis(at.dice.id(), at.order, figures, judged()), at.inOffice(engineer)),
+                "vehicle");
     }
 
     void choice() {
         String engineer = at.crew.anyone(Role.WORKS_ENGINEER, at.dice);
-        at.pass(5);
-        at.done(
-                at.acts.specifying.state(
-                        new ToStateChassis(at.dice.id(), at.order, weighed(), judged()), at.inOffice(engineer)),
-                "vehicle");
+        vehicle(engineer, weighed());
         at.pass(4);
         at.done(
                 at.acts.specifying.specify(
@@ -61,11 +71,7 @@ record Specified(AtVehicle at, Scenario.Asked asked) {
                         usual.twinAir(),
                         usual.otherEngine(),
                         usual.extraMassKg(),
-                        new ChassisFigures.Received(
-                                found.frontKg(),
-                                found.rearKg(),
-                                usual.received().uncertaintyKg(),
-                                found.item()),
+                        new ChassisFigures.Received(found.frontKg(), found.rearKg(), WEIGHED_KG, found.item()),
                         usual.plates(),
                         usual.steeringPercent(),
                         usual.places(),

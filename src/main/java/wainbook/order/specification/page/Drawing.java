@@ -6,6 +6,7 @@ import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.order.Numbers;
@@ -126,6 +127,8 @@ class Drawing {
                     forms.trace().orElseGet(this::freshTrace),
                     forms.choice().orElseGet(Filled::fresh),
                     signedIn.is(Role.worksEngineer) || signedIn.is(Role.lineManager),
+                    Stream.of(Role.technician, Role.teamLeader, Role.inspector, Role.qualityEngineer)
+                            .anyMatch(signedIn::is),
                     Ordering.closed(Optional.of(worked.order())),
                     forms.traceFaults());
         }

@@ -45,6 +45,7 @@ public record SpecificationView(
         Filled trace,
         Filled choice,
         boolean mayState,
+        boolean mayReport,
         List<Reason> closed,
         List<String> traceFaults,
         List<RowView> rows) {
@@ -60,6 +61,7 @@ public record SpecificationView(
             Filled trace,
             Filled choice,
             boolean mayState,
+            boolean mayReport,
             List<Reason> closed,
             List<String> traceFaults) {
         List<String> types = worked.library().packTypes();
@@ -79,6 +81,7 @@ public record SpecificationView(
                 trace,
                 choice,
                 mayState,
+                mayReport,
                 closed,
                 traceFaults,
                 working.map(known -> rows(worked, known)).orElse(List.of()));
@@ -130,6 +133,13 @@ public record SpecificationView(
 
     public Optional<Specification.Said<Chosen>> standing() {
         return worked.specification().standing();
+    }
+
+    /** The prediction beside the weighbridge, once both are there. */
+    public List<WeighedLine> weighed() {
+        return standing()
+                .map(said -> WeighedLine.of(said.what(), worked.asBuilt()))
+                .orElse(List.of());
     }
 
     public boolean outdated() {
