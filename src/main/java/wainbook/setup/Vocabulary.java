@@ -11,6 +11,7 @@ import wainbook.ledger.Kinds;
 import wainbook.line.LineSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.order.promise.PromiseSaying;
 import wainbook.order.specification.SpecificationSaying;
 import wainbook.pack.PackSaying;
 import wainbook.paper.PaperSaying;
@@ -31,6 +32,7 @@ class Vocabulary {
                 WorksSaying.class,
                 OrderSaying.class,
                 SpecificationSaying.class,
+                PromiseSaying.class,
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,

@@ -14,6 +14,8 @@ import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Rebound;
 import wainbook.order.hold.HoldChoices;
+import wainbook.order.promise.PromiseSaying.OptionPromised;
+import wainbook.order.promise.PromiseSaying.PromiseWithdrawn;
 import wainbook.order.specification.SpecificationSaying.ChassisStated;
 import wainbook.order.specification.SpecificationSaying.DutyStated;
 import wainbook.order.specification.SpecificationSaying.Specified;
@@ -43,6 +45,12 @@ final class OrderTellings {
                 (said, names) -> Told.of(
                         Words.of("book.dutyStated", said.duty().legs().size()),
                         said.duty().words()));
+        tellings.on(
+                OptionPromised.class,
+                (said, names) -> Told.of(Words.of("book.optionPromised", said.promise(), said.option())));
+        tellings.on(
+                PromiseWithdrawn.class,
+                (said, names) -> Told.of(Words.of("book.promiseWithdrawn", said.promise(), said.reason())));
         tellings.on(ChassisStated.class, (said, names) -> Told.of(Words.of("book.chassisStated")));
         tellings.on(
                 Specified.class,

@@ -20,6 +20,7 @@ import wainbook.matter.nonconformity.Reporting;
 import wainbook.order.Intake;
 import wainbook.order.Ordering;
 import wainbook.order.hold.Holding;
+import wainbook.order.promise.Promising;
 import wainbook.order.specification.SpecificationLook;
 import wainbook.order.specification.Specifying;
 import wainbook.pack.act.Judging;
@@ -65,6 +66,9 @@ public class Acts {
 
     @Inject
     public Specifying specifying;
+
+    @Inject
+    public Promising promising;
 
     @Inject
     public SpecificationLook specifications;

@@ -45,7 +45,10 @@ public record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typi
             Optional<Asked> specification) {}
 
     /** What the operator asks for, the vehicle it is worked for, and what is chosen. The survey weighs the donor anew. */
-    public record Asked(Duty duty, ChassisFigures vehicle, int packs, String packType) {}
+    public record Asked(Duty duty, ChassisFigures vehicle, int packs, String packType, List<Promised> promises) {}
+
+    /** What the operator is promised. */
+    public record Promised(String option, List<String> items, List<String> documents, boolean beforeHandover) {}
 
     public Scenario {
         kinds = List.copyOf(kinds);

@@ -2,6 +2,7 @@ package wainbook.rehearsal.vehicle;
 
 import java.math.BigDecimal;
 import wainbook.order.duty.ChassisFigures;
+import wainbook.order.promise.Promising;
 import wainbook.order.specification.Specifying.ToSpecify;
 import wainbook.order.specification.Specifying.ToStateChassis;
 import wainbook.order.specification.Specifying.ToStateDuty;
@@ -24,6 +25,22 @@ record Specified(AtVehicle at, Scenario.Asked asked) {
                         at.inOffice(at.crew.anyone(Role.WORKS_ENGINEER, at.dice))),
                 "duty");
         vehicle(at.crew.anyone(Role.WORKS_ENGINEER, at.dice), asked.vehicle());
+        asked.promises().forEach(this::promise);
+    }
+
+    private void promise(Scenario.Promised promised) {
+        at.pass(1);
+        at.done(
+                at.acts.promising.promise(
+                        new Promising.ToPromise(
+                                at.dice.id(),
+                                at.order,
+                                promised.option(),
+                                promised.items(),
+                                promised.documents(),
+                                promised.beforeHandover()),
+                        at.inOffice(at.crew.anyone(Role.WORKS_ENGINEER, at.dice))),
+                "promise");
     }
 
     private void vehicle(String engineer, ChassisFigures figures) {
