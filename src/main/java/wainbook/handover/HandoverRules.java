@@ -14,6 +14,7 @@ import wainbook.handover.promise.PromiseKept;
 import wainbook.handover.requirement.RuleSet;
 import wainbook.ledger.History;
 import wainbook.line.appointment.Appointments;
+import wainbook.line.road.RoadUse;
 import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.Stops;
@@ -43,6 +44,10 @@ public record HandoverRules(
         boolean stands(Standing standing) {
             return gate.map(Gate::standing).orElse(Standing.UNSIGNED) == standing;
         }
+
+        public boolean isSignedAsItStands() {
+            return stands(Standing.SIGNED);
+        }
     }
 
     public HandoverRules {
@@ -68,6 +73,7 @@ public record HandoverRules(
         }
         gates(against);
         matters(against);
+        road(against);
         if (documents.isEmpty()) {
             against.add(Reason.of(
                             "handover.noRules",
@@ -158,6 +164,12 @@ public record HandoverRules(
     public List<PromiseKept> promises() {
         return PromiseKept.of(
                 history, gates.stream().flatMap(at -> at.gate().stream()).map(Gate::record), documents);
+    }
+
+    private void road(List<Reason> against) {
+        if (!RoadUse.of(history).provedOnTheRoad()) {
+            against.add(Reason.of("handover.roadNotProved", Reason.WORKS_RULE).liftedAt(vehicle() + "/road"));
+        }
     }
 
     private Reason bar(Document document) {
