@@ -12,6 +12,8 @@ import wainbook.ledger.Kinds;
 import wainbook.line.LineSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.order.promise.PromiseSaying;
+import wainbook.order.specification.SpecificationSaying;
 import wainbook.pack.PackSaying;
 import wainbook.paper.PaperSaying;
 import wainbook.permit.PermitSaying;
@@ -30,6 +32,8 @@ class Vocabulary {
         return Kinds.of(List.of(
                 WorksSaying.class,
                 OrderSaying.class,
+                SpecificationSaying.class,
+                PromiseSaying.class,
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,

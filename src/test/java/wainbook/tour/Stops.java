@@ -88,6 +88,12 @@ final class Stops {
                 "/orders/{order}/nonconformities/{number}/disposition",
                 "/orders/" + stuck + "/nonconformities/" + number + "/disposition");
         put("/orders/{order}/rebinding", "/orders/" + at("packs") + "/rebinding");
+        put("/orders/{order}/promises", "/orders/" + stuck + "/promises", "/orders/" + at("packs") + "/promises");
+        put(
+                "/orders/{order}/specification",
+                "/orders/" + stuck + "/specification",
+                "/orders/" + at("packs") + "/specification",
+                "/orders/" + inPhase("ORDERED") + "/specification");
         put("/orders/{order}/report", "/orders/" + stuck + "/report");
     }
 

@@ -20,6 +20,7 @@ import wainbook.book.telling.Names;
 import wainbook.book.telling.ReleasedNames;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
+import wainbook.handover.promise.PromiseKept;
 import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
 import wainbook.line.awaited.AwaitedParts;
@@ -88,10 +89,18 @@ public class VehicleLook {
                 gates(history, order, names),
                 InsulationTrend.of(history, names),
                 handover.documents(history, order, now),
+                promises(history, order, now),
                 VehicleRecord.of(history, names, kind),
                 given(history, names),
                 PermitLook.open(history, now, day.zone()),
                 doors);
+    }
+
+    private List<PromiseKept> promises(History history, WorkOrder order, Instant now) {
+        return PromiseKept.of(
+                history,
+                order.gates().stream().flatMap(stage -> workplace.record(history, order, stage).stream()),
+                handover.documents(history, order, now));
     }
 
     private static Optional<String> given(History history, Names names) {

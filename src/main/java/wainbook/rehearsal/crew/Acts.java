@@ -24,6 +24,9 @@ import wainbook.matter.nonconformity.Reporting;
 import wainbook.order.Intake;
 import wainbook.order.Ordering;
 import wainbook.order.hold.Holding;
+import wainbook.order.promise.Promising;
+import wainbook.order.specification.SpecificationLook;
+import wainbook.order.specification.Specifying;
 import wainbook.pack.act.Judging;
 import wainbook.pack.act.Keeping;
 import wainbook.pack.act.Quarantining;
@@ -64,6 +67,15 @@ public class Acts {
 
     @Inject
     public Ordering ordering;
+
+    @Inject
+    public Specifying specifying;
+
+    @Inject
+    public Promising promising;
+
+    @Inject
+    public SpecificationLook specifications;
 
     @Inject
     public Intake intake;

@@ -68,6 +68,7 @@ public final class Legs {
                                         .toList()),
                         at.inOffice(at.crew.anyone(Role.WORKS_ENGINEER, at.dice))),
                 "order");
+        kind.specification().ifPresent(asked -> new Specified(at, asked).duty());
     }
 
     /** The donor's survey, up to a share of its items; accepted where all of it is done. */
@@ -78,6 +79,7 @@ public final class Legs {
         work(stage, 0, SURVEYING).upTo(share);
         if (share >= 1) {
             sign(stage);
+            kind.specification().ifPresent(asked -> new Specified(at, asked).choice());
         }
     }
 
