@@ -81,8 +81,13 @@ class WasteTest {
         Cast.assemble();
         sheet = OwnSheet.released(
                 OwnSheet.item("oil", "Drain the oil", quantity("l", "engine oil", OIL, Optional.empty(), "0.87"), 5),
-                OwnSheet.item("fuel", "Drain the fuel", quantity("l", "diesel", "13 07 01*", Optional.of(Fate.REUSE), "0.84"), 5),
-                OwnSheet.item("tank", "Take the tank out", quantity("kg", "tank", "16 01 17", Optional.empty(), ""), 5));
+                OwnSheet.item(
+                        "fuel",
+                        "Drain the fuel",
+                        quantity("l", "diesel", "13 07 01*", Optional.of(Fate.REUSE), "0.84"),
+                        5),
+                OwnSheet.item(
+                        "tank", "Take the tank out", quantity("kg", "tank", "16 01 17", Optional.empty(), ""), 5));
     }
 
     private static Ask quantity(String unit, String name, String code, Optional<Fate> fate, String kgPerL) {
@@ -104,7 +109,8 @@ class WasteTest {
         assertThat(thing(bus, "intake.oil").massKg()).isEqualByComparingTo("24.36");
         assertThat(thing(bus, "intake.oil").standing()).isEqualTo(Thing.Standing.UNPLACED);
         assertThat(Browsing.as(Cast.TECHNICIAN).page("/orders/" + bus.number() + "/strip"))
-                .contains("3 things not placed", "engine oil", "28 l × 0.87 kg/l", "in quarantine until it is accepted");
+                .contains(
+                        "3 things not placed", "engine oil", "28 l × 0.87 kg/l", "in quarantine until it is accepted");
         assertThat(Browsing.as(Cast.TECHNICIAN).page("/station/" + bus.number()))
                 .contains("/orders/" + bus.number() + "/strip#now");
     }
@@ -155,7 +161,8 @@ class WasteTest {
     void a_container_leaves_by_a_note_whose_code_no_other_has_and_the_document_can_be_noted_from_it() {
         Donor bus = stripped();
         String drum = opened(OIL, "200", Measure.L);
-        assertThat(fromWaste.of(history(bus), "GB-34").orElseThrow().sentence()).contains("1 thing is not in a container");
+        assertThat(fromWaste.of(history(bus), "GB-34").orElseThrow().sentence())
+                .contains("1 thing is not in a container");
         put(bus, "intake.oil", drum);
         var standing = fromWaste.of(history(bus), "GB-34").orElseThrow();
         assertThat(standing.state()).isEqualTo(State.APPLIED_FOR);
@@ -191,7 +198,8 @@ class WasteTest {
         Map<String, Object> form = leader.form("/orders/" + bus.number() + "/strip/n1");
         form.put("to", "SP-1");
         form.put("reference", "D-7");
-        assertThat(leader.send("/orders/" + bus.number() + "/strip/n1/given", form).statusCode())
+        assertThat(leader.send("/orders/" + bus.number() + "/strip/n1/given", form)
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(leader.page("/matters?search=" + bus.number())).doesNotContain("old pump");
         assertThat(thing(bus, "n1").standing()).isEqualTo(Thing.Standing.GONE);
@@ -234,8 +242,9 @@ class WasteTest {
     private static List<String> rows() {
         return QuarkusTransaction.requiringNew()
                 .call(() -> ContainerRow.all().stream()
-                        .map(row -> row.label + " " + row.code + " " + row.massKg.stripTrailingZeros().toPlainString() + " "
-                                + row.vehicles + " " + row.isSealed + " " + row.noteCode)
+                        .map(row -> row.label + " " + row.code + " "
+                                + row.massKg.stripTrailingZeros().toPlainString() + " " + row.vehicles + " "
+                                + row.isSealed + " " + row.noteCode)
                         .toList());
     }
 
@@ -297,8 +306,7 @@ class WasteTest {
 
     private Outcome<Entry> decide(Donor bus, String thing, Fate fate, Optional<String> party, Optional<LocalDate> due) {
         return deciding.decide(
-                new Deciding.ToDecide(
-                        UUID.randomUUID(), bus.number(), thing, fate, party, due, Optional.empty(), ""),
+                new Deciding.ToDecide(UUID.randomUUID(), bus.number(), thing, fate, party, due, Optional.empty(), ""),
                 Cast.TECHNICIAN.at(clock.instant()));
     }
 

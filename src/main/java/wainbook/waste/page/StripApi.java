@@ -129,7 +129,7 @@ public class StripApi {
     }
 
     @POST
-    @Path("{thing: " + ThingPage.KEY + "}/fate")
+    @Path("{thing}/fate")
     @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.lineManager, Role.handoverClerk})
     public Response decide(String order, String thing, Decision body) {
         return Receipt.of(deciding.decide(
@@ -139,7 +139,7 @@ public class StripApi {
     }
 
     @POST
-    @Path("{thing: " + ThingPage.KEY + "}/test")
+    @Path("{thing}/test")
     @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.lineManager, Role.handoverClerk})
     public Response test(String order, String thing, Test body) {
         return Receipt.of(
@@ -147,7 +147,7 @@ public class StripApi {
     }
 
     @POST
-    @Path("{thing: " + ThingPage.KEY + "}/given")
+    @Path("{thing}/given")
     @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.lineManager, Role.handoverClerk})
     public Response give(String order, String thing, Given body) {
         return Receipt.of(deciding.give(

@@ -21,13 +21,10 @@ import wainbook.waste.act.Deciding;
 import wainbook.works.Role;
 
 /** One thing taken out of a vehicle: what becomes of it, whether it is fit, who got it. */
-@Path("/orders/{order: " + Numbers.FORM + "}/strip/{thing: " + ThingPage.KEY + "}")
+@Path("/orders/{order: " + Numbers.FORM + "}/strip/{thing}")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.lineManager, Role.handoverClerk})
 public class ThingPage {
-
-    /** Stage and item of a sheet, or a number of its own. */
-    static final String KEY = "(?:n[0-9]{1,6}|[A-Za-z0-9_-][A-Za-z0-9._-]*[.][A-Za-z0-9._-]+)";
 
     private final WasteLook look;
     private final Deciding deciding;

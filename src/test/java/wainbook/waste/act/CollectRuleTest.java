@@ -109,7 +109,9 @@ class CollectRuleTest {
 
     private List<String> keys(String label, String code, String hazards, LocalDate registration, LocalDate permit) {
         return CollectRule.against(
-                        works.container(label), asked(label, code, hazards, registration, permit, Optional.empty()), TODAY)
+                        works.container(label),
+                        asked(label, code, hazards, registration, permit, Optional.empty()),
+                        TODAY)
                 .stream()
                 .map(Reason::key)
                 .toList();

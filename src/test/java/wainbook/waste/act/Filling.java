@@ -55,8 +55,7 @@ final class Filling {
     void open(String label, String code, String capacity, Measure measure) {
         say(
                 Labels.subject(label),
-                new ContainerOpened(
-                        code, new BigDecimal(capacity), measure, "Yard", true, true, Optional.empty(), 90));
+                new ContainerOpened(code, new BigDecimal(capacity), measure, "Yard", true, true, Optional.empty(), 90));
     }
 
     Container container(String label) {
@@ -78,8 +77,8 @@ final class Filling {
 
     /** Puts it in where nothing stands against it, as the act does. */
     List<Reason> put(String label, String order, Thing thing) {
-        List<Reason> against = PutInRule.against(
-                Container.of(stream(Labels.subject(label))), label, Optional.of(thing), thing.key());
+        List<Reason> against =
+                PutInRule.against(Container.of(stream(Labels.subject(label))), label, Optional.of(thing), thing.key());
         if (against.isEmpty()) {
             say(PuttingIn.said(thing, Labels.subject(label), Subject.workOrder(order)));
         }

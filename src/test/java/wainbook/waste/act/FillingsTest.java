@@ -31,23 +31,27 @@ class FillingsTest {
     private static final int ACTS = 300;
 
     private final Filling works = new Filling();
+    private int put;
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 5, 8, 13, 21, 34, 55, 89})
     void container_masses_add_up_to_what_left_the_vehicles_and_shares_to_the_note(long seed) {
         var random = new SplittableRandom(seed);
-        IntStream.range(0, CONTAINERS).forEach(i -> works.open(
-                "C" + i,
-                CODES.get(i % CODES.size()),
-                String.valueOf(random.nextInt(20, 400)),
-                i % 3 == 0 ? Measure.L : Measure.KG));
+        IntStream.range(0, CONTAINERS)
+                .forEach(i -> works.open(
+                        "C" + i,
+                        CODES.get(i % CODES.size()),
+                        String.valueOf(random.nextInt(20, 400)),
+                        i % 3 == 0 ? Measure.L : Measure.KG));
         for (int act = 0; act < ACTS; act++) {
             act(random);
             assertThat(inContainers()).as("after act %s", act).isEqualByComparingTo(ofVehicles());
         }
         for (Container container : containers()) {
-            assertThat(container.filled()).isLessThanOrEqualTo(container.opened().capacity());
-            assertThat(container.inside()).allMatch(put -> put.what().endsWith(container.row().code()));
+            assertThat(container.filled())
+                    .isLessThanOrEqualTo(container.opened().capacity());
+            assertThat(container.inside())
+                    .allMatch(put -> put.what().endsWith(container.row().code()));
             if (container.massKg().signum() > 0) {
                 BigDecimal note = container.massKg().multiply(BigDecimal.valueOf(random.nextInt(900, 1100), 3));
                 List<Share> shares = Collecting.shares(container.inside(), note.setScale(1, java.math.RoundingMode.UP));
@@ -55,15 +59,17 @@ class FillingsTest {
                         .isEqualByComparingTo(note.setScale(1, java.math.RoundingMode.UP));
             }
         }
-        assertThat(inContainers().signum()).as("something was put in").isPositive();
+        assertThat(put).as("how often something was put in").isGreaterThan(10);
     }
 
     private void act(SplittableRandom random) {
         String label = "C" + random.nextInt(CONTAINERS);
         String order = "V" + random.nextInt(VEHICLES);
         int kind = random.nextInt(20);
-        if (kind == 0) {
-            works.say(Labels.subject(label), new ContainerSealed(works.container(label).massKg()));
+        if (kind == 0 && random.nextInt(4) == 0) {
+            works.say(
+                    Labels.subject(label),
+                    new ContainerSealed(works.container(label).massKg()));
         } else if (kind < 4) {
             works.container(label).inside().stream().findAny().ifPresent(put -> undo(label, put));
         } else {
@@ -72,8 +78,12 @@ class FillingsTest {
             String code = CODES.get(key % CODES.size());
             boolean dipped = random.nextInt(2) == 0;
             Thing thing = works.thing(
-                    order, "n" + key, code, litres.toPlainString(), Optional.of(litres).filter(some -> dipped));
-            works.put(label, order, thing);
+                    order,
+                    "n" + key,
+                    code,
+                    litres.toPlainString(),
+                    Optional.of(litres).filter(some -> dipped));
+            put += works.put(label, order, thing).isEmpty() ? 1 : 0;
         }
     }
 

@@ -54,9 +54,15 @@ class PutInRuleTest {
     @Test
     void what_fits_to_the_last_litre_goes_in_and_a_drop_more_does_not() {
         assertThat(put("OIL", oil("72"))).isEmpty();
-        assertThat(put("OIL", "V2", works.thing("V2", "strip.oil", "13 02 05*", "24.37", Optional.of(new BigDecimal("28.01")))))
+        assertThat(put(
+                        "OIL",
+                        "V2",
+                        works.thing("V2", "strip.oil", "13 02 05*", "24.37", Optional.of(new BigDecimal("28.01")))))
                 .containsExactly("waste.full");
-        assertThat(put("OIL", "V2", works.thing("V2", "strip.oil", "13 02 05*", "24.36", Optional.of(new BigDecimal("28")))))
+        assertThat(put(
+                        "OIL",
+                        "V2",
+                        works.thing("V2", "strip.oil", "13 02 05*", "24.36", Optional.of(new BigDecimal("28")))))
                 .isEmpty();
         assertThat(works.container("OIL").filled()).isEqualByComparingTo("100");
     }
