@@ -83,7 +83,8 @@ final class BesideTheLine {
     /** What has left the line and is not handed over: one vehicle in the bay, the others waiting for their papers. */
     void vehicles() {
         int steps = playing.steps();
-        var waste = new WasteScene(playing, 1, 5);
+        var waste = new WasteScene(playing, 1);
+        waste.begun(Duration.ofDays(12));
         for (int late = Playing.WAITING_FOR_PAPERS - 1; late >= 0; late--) {
             int entry = -steps - late;
             double share = 0.3 * (late + 1);

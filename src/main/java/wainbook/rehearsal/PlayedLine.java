@@ -23,7 +23,7 @@ final class PlayedLine {
     PlayedLine(Playing playing, BesideTheLine beside) {
         this.playing = playing;
         this.beside = beside;
-        this.waste = new WasteScene(playing, 101, 90);
+        this.waste = new WasteScene(playing, 101);
     }
 
     /** The line, and what waits before it. */

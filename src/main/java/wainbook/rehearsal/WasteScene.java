@@ -43,6 +43,11 @@ final class WasteScene {
 
     private static final Duration BETWEEN = Duration.ofSeconds(12);
     private static final int SERIES = 100;
+
+    /** Days after which this works asks about a container. */
+    private static final int USUAL = 90;
+
+    private static final int SOON = 10;
     private static final String FILTERS = "16 01 07*";
     private static final String COOLANT = "16 01 14*";
 
@@ -71,16 +76,23 @@ final class WasteScene {
 
     private final Playing playing;
     private final int first;
-    private final int askAfterDays;
 
-    /**
-     * @param first number of its labels; each scene has a hundred of its own
-     * @param askAfterDays after which somebody is asked about a container
-     */
-    WasteScene(Playing playing, int first, int askAfterDays) {
+    /** @param first number of its labels; each scene has a hundred of its own */
+    WasteScene(Playing playing, int first) {
         this.playing = playing;
         this.first = first;
-        this.askAfterDays = askAfterDays;
+    }
+
+    /** A drum for filters that was begun before the others, and stands longer than the works wants. */
+    void begun(Duration before) {
+        playing.together(() -> {
+            if (ours().isEmpty()) {
+                Dice dice = Dice.of(playing.scenario.seed(), "begun", first);
+                Actor actor = actor(
+                        Role.TECHNICIAN, dice, Clock.fixed(playing.present.minus(before), ZoneOffset.UTC));
+                opened(ListOfWaste.ours().find(FILTERS).orElseThrow(), SOON, dice, actor);
+            }
+        });
     }
 
     /** Right after the vehicle was stripped, in its own time; once. */
@@ -115,7 +127,7 @@ final class WasteScene {
                         dice.id(), order, "Old steering pump", "16 01 22", dice.figure(7, 10, 1), Fate.CORE),
                 actor));
         String thing = "n2";
-        LocalDate due = playing.acts.day.of(clock.instant()).plusDays(coreIsLate ? 2 : 30);
+        LocalDate due = playing.acts.day.of(clock.instant()).plusDays(coreIsLate ? 1 : 30);
         clock.pass(BETWEEN);
         done(playing.acts.decidingParts.decide(
                 new Deciding.ToDecide(
@@ -179,11 +191,11 @@ final class WasteScene {
             }
             done(playing.acts.closing.seal(new Closing.ToSeal(dice.id(), row.label), actor));
         }
-        String label = opened(thing.row(), dice, actor);
+        String label = opened(thing.row(), USUAL, dice, actor);
         done(playing.acts.puttingIn.put(new PuttingIn.ToPut(dice.id(), label, order, thing.key()), actor));
     }
 
-    private String opened(ListOfWaste.Row row, Dice dice, Actor actor) {
+    private String opened(ListOfWaste.Row row, int askAfterDays, Dice dice, Actor actor) {
         String label = String.format("C-%04d", first + ours().size());
         Vessel vessel = VESSELS.getOrDefault(row.code(), SKIP);
         done(playing.acts.openingContainers.open(

@@ -195,7 +195,8 @@ final class Stops {
         put("/waste/containers/{label}", "/waste/containers/C-0001", "/waste/containers/C-0101");
         put("/waste/containers/{label}/label", "/waste/containers/C-0101/label");
         put("/waste/containers/{label}/collection", "/waste/containers/C-0101/collection");
-        String gone = INGRID.get("/waste/containers").getString("find { it.collected != null && it.label > 'C-0100' }.label");
+        String gone =
+                INGRID.get("/waste/containers").getString("find { it.collected != null && it.label > 'C-0100' }.label");
         put("/waste/containers/{label}/note", "/waste/containers/" + gone + "/note", "/waste/containers/C-0002/note");
     }
 

@@ -74,6 +74,11 @@ public record ContainerView(Container container, ContainerLine line, long seen, 
                 .toList();
     }
 
+    /** Whether a vehicle has more than one thing in it, so that a sum says more than the lines. */
+    public boolean several() {
+        return vehicles().size() < container.contents().size();
+    }
+
     public Note note() {
         return container.collected().orElseThrow().note();
     }

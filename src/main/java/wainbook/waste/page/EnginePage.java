@@ -29,10 +29,12 @@ import wainbook.waste.act.EngineFate;
 import wainbook.works.Role;
 
 /** The record that an engine was made unusable, and its certificate to print. */
-@Path("/orders/{order: " + Numbers.FORM + "}/strip/engine")
+@Path("/orders/{order: " + Numbers.FORM + "}")
 @Authenticated
 @Produces(MediaType.TEXT_HTML)
 public class EnginePage {
+
+    private static final String ENGINE = "strip/engine";
 
     private static final Set<String> PICTURES = Set.of("image/jpeg", "image/png", "image/webp");
 
@@ -51,6 +53,7 @@ public class EnginePage {
     }
 
     @GET
+    @Path(ENGINE)
     public TemplateInstance form(String order) {
         return draw(order, Filled.fresh());
     }
@@ -61,7 +64,7 @@ public class EnginePage {
     }
 
     @GET
-    @Path("certificate")
+    @Path(ENGINE + "/certificate")
     public TemplateInstance certificate(String order) {
         StripView view = look.strip(order, Filled.fresh(), signedIn.now().at(), true);
         if (view.engine().isEmpty()) {
@@ -71,6 +74,7 @@ public class EnginePage {
     }
 
     @POST
+    @Path(ENGINE)
     @Consumes({MediaType.MULTIPART_FORM_DATA, MediaType.APPLICATION_FORM_URLENCODED})
     @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.lineManager, Role.handoverClerk})
     public Response record(

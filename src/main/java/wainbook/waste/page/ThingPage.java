@@ -21,10 +21,12 @@ import wainbook.waste.act.Deciding;
 import wainbook.works.Role;
 
 /** One thing taken out of a vehicle: what becomes of it, whether it is fit, who got it. */
-@Path("/orders/{order: " + Numbers.FORM + "}/strip/{thing}")
+@Path("/orders/{order: " + Numbers.FORM + "}")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.lineManager, Role.handoverClerk})
 public class ThingPage {
+
+    private static final String THING = "strip/{thing}";
 
     private final WasteLook look;
     private final Deciding deciding;
@@ -37,6 +39,7 @@ public class ThingPage {
     }
 
     @GET
+    @Path(THING)
     public TemplateInstance one(String order, String thing) {
         ThingView view = view(order, thing, Filled.fresh());
         Filled filled = Filled.fresh().with("fate", view.thing().fate().name());
@@ -54,6 +57,7 @@ public class ThingPage {
     }
 
     @POST
+    @Path(THING)
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response decide(String order, String thing, MultivaluedMap<String, String> sent) {
         SentForm form = SentForm.of(sent);
@@ -72,7 +76,7 @@ public class ThingPage {
     }
 
     @POST
-    @Path("test")
+    @Path(THING + "/test")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response test(String order, String thing, MultivaluedMap<String, String> sent) {
         SentForm form = SentForm.of(sent);
@@ -96,7 +100,7 @@ public class ThingPage {
     }
 
     @POST
-    @Path("given")
+    @Path(THING + "/given")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response give(String order, String thing, MultivaluedMap<String, String> sent) {
         SentForm form = SentForm.of(sent);

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.process.stream.Fate;
 import wainbook.process.stream.ListOfWaste;
 import wainbook.waste.Container;
 import wainbook.waste.Thing;
@@ -35,8 +36,11 @@ public record Rates(List<Thing> things, Map<String, Container> containers) {
             return part(mass, ListOfWaste.Group.DISMANTLED, mass, BigDecimal.ZERO);
         }
         ListOfWaste.Group group = thing.row().group();
-        return group == ListOfWaste.Group.PRE_TREATMENT || back(thing).isEmpty()
-                ? part(mass, group, mass, BigDecimal.ZERO)
+        if (group == ListOfWaste.Group.PRE_TREATMENT) {
+            return part(mass, group, mass, BigDecimal.ZERO);
+        }
+        return back(thing).isEmpty()
+                ? part(mass, group, thing.fate() == Fate.DISPOSE ? BigDecimal.ZERO : mass, BigDecimal.ZERO)
                 : part(mass, group, share(thing, ReturnKind.RECYCLED), share(thing, ReturnKind.ENERGY));
     }
 

@@ -41,6 +41,18 @@ class RatesTest {
     }
 
     @Test
+    void what_is_to_be_disposed_of_counts_only_where_the_form_counts_all_that_is_drained() {
+        var rates = new Rates(
+                List.of(
+                        thing("coolant", "16 01 14*", "38", Fate.DISPOSE),
+                        thing("rags", "15 02 02*", "4", Fate.DISPOSE)),
+                Map.of());
+        assertThat(rates.byIso().preTreatmentKg()).isEqualByComparingTo("38");
+        assertThat(rates.byIso().restKg()).isEqualByComparingTo("0");
+        assertThat(rates.byIso().massKg()).isEqualByComparingTo("42");
+    }
+
+    @Test
     void a_part_that_stays_in_use_counts_in_both() {
         var rates = new Rates(List.of(thing("pump", "16 01 22", "9", Fate.CORE)), Map.of());
         assertThat(rates.byIso().dismantledKg()).isEqualByComparingTo("9");
@@ -56,15 +68,15 @@ class RatesTest {
         assertThat(rates.byNotes().energyKg()).isEqualByComparingTo("44");
         assertThat(rates.byIso().metalsKg()).isEqualByComparingTo("748");
         assertThat(rates.unknownKg()).isEqualByComparingTo("0");
-        assertThat(rates.byNotes().path()).isEqualTo("/calculations/recovery-rate?vehicleKg=880&reuseKg=0&recycleKg=748&energyKg=44");
+        assertThat(rates.byNotes().path())
+                .isEqualTo("/calculations/recovery-rate?vehicleKg=880&reuseKg=0&recycleKg=748&energyKg=44");
     }
 
     @Test
     void no_rate_counts_more_than_there_was() {
         Thing engine = thing("engine", "16 01 22", "0.001", Fate.RECYCLE);
         Thing battery = thing("battery", "16 06 01*", "110", Fate.RECYCLE);
-        var rates =
-                new Rates(List.of(engine, battery), Map.of("SKIP", skip("0.001", "2.999", "1", "1", "1")));
+        var rates = new Rates(List.of(engine, battery), Map.of("SKIP", skip("0.001", "2.999", "1", "1", "1")));
         for (Recovery one : List.of(rates.byIso(), rates.byNotes())) {
             assertThat(one.preTreatmentKg()
                             .add(one.dismantledKg())
