@@ -88,8 +88,7 @@ final class WasteScene {
         playing.together(() -> {
             if (ours().isEmpty()) {
                 Dice dice = Dice.of(playing.scenario.seed(), "begun", first);
-                Actor actor = actor(
-                        Role.TECHNICIAN, dice, Clock.fixed(playing.present.minus(before), ZoneOffset.UTC));
+                Actor actor = actor(Role.TECHNICIAN, dice, Clock.fixed(playing.present.minus(before), ZoneOffset.UTC));
                 opened(ListOfWaste.ours().find(FILTERS).orElseThrow(), SOON, dice, actor);
             }
         });

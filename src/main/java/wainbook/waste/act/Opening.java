@@ -60,14 +60,14 @@ public class Opening {
     public Outcome<Entry> open(ToOpen asked, Actor actor) {
         if (!Labels.fits(asked.label())) {
             return Outcome.refused(
-                    Reason.of("waste.labelFault", Reason.WORKS_RULE).liftedAt("#label"));
+                    Reason.of("waste.labelFault", Reason.WORKS_RULE).liftedAt("#number"));
         }
         Subject subject = Labels.subject(asked.label());
         return ledger.write(asked, actor, reading -> {
             List<Reason> against = new ArrayList<>(against(asked));
             if (Container.of(reading.of(subject)).isPresent()) {
                 against.add(Reason.of("waste.labelTaken", Reason.WORKS_RULE, asked.label())
-                        .liftedAt("#label"));
+                        .liftedAt("#number"));
             }
             return against.isEmpty() ? Decision.say(subject, said(asked)) : Decision.refuse(against);
         });

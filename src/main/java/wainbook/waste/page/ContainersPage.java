@@ -77,7 +77,7 @@ public class ContainersPage {
     @Path("waste/new")
     public TemplateInstance form(@RestQuery Optional<String> code) {
         return draw(Filled.fresh()
-                .with("label", nextLabel())
+                .with("number", nextLabel())
                 .with("code", code.orElse(""))
                 .with("measure", Measure.KG.name())
                 .with("askAfterDays", USUAL_DAYS));
@@ -110,7 +110,7 @@ public class ContainersPage {
         BigDecimal days = form.number("askAfterDays");
         var asked = new Opening.ToOpen(
                 form.filled().id(),
-                form.text("label"),
+                form.text("number"),
                 form.text("code"),
                 form.number("capacity"),
                 form.one("measure", Measure.values()),
