@@ -59,17 +59,21 @@ public class HandoverLook {
         return sets.named(set).map(rules -> DocumentSet.of(rules, history, order, handover));
     }
 
-    public HandoverRules rules(History history, WorkOrder order, Moment moment) {
-        List<GateAt> gates = order.gates().stream()
+    /** Every gate of its route, in order, the survey's first. */
+    public List<GateAt> gates(History history, WorkOrder order) {
+        return order.gates().stream()
                 .map(stage -> new GateAt(
                         stage,
                         releases.stage(stage).map(Stage::title).orElse(stage),
                         workplace.record(history, order, stage).map(record -> Gate.of(history, record))))
                 .toList();
+    }
+
+    public HandoverRules rules(History history, WorkOrder order, Moment moment) {
         return new HandoverRules(
                 history,
                 order,
-                gates,
+                gates(history, order),
                 workplace.deferred(history, order),
                 Appointments.of(history, appointments.all()),
                 documents(history, order, moment.at()),

@@ -13,6 +13,7 @@ import wainbook.handover.document.DocumentSet;
 import wainbook.handover.requirement.RuleSet;
 import wainbook.ledger.History;
 import wainbook.line.appointment.Appointments;
+import wainbook.line.road.RoadUse;
 import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.Stops;
@@ -42,6 +43,10 @@ public record HandoverRules(
         boolean stands(Standing standing) {
             return gate.map(Gate::standing).orElse(Standing.UNSIGNED) == standing;
         }
+
+        public boolean isSignedAsItStands() {
+            return stands(Standing.SIGNED);
+        }
     }
 
     public HandoverRules {
@@ -67,6 +72,7 @@ public record HandoverRules(
         }
         gates(against);
         matters(against);
+        road(against);
         if (documents.isEmpty()) {
             against.add(Reason.of(
                             "handover.noRules",
@@ -143,6 +149,12 @@ public record HandoverRules(
                                 Reason.WORKS_RULE,
                                 appointment.kind().title())
                         .liftedAt(vehicle() + "/appointments")));
+    }
+
+    private void road(List<Reason> against) {
+        if (!RoadUse.of(history).provedOnTheRoad()) {
+            against.add(Reason.of("handover.roadNotProved", Reason.WORKS_RULE).liftedAt(vehicle() + "/road"));
+        }
     }
 
     private Reason bar(Document document) {

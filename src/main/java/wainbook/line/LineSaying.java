@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
+import wainbook.station.StationSaying.Held;
 
 /** What is said of the line as a whole, and of what comes after it. */
 public sealed interface LineSaying extends Saying {
@@ -63,6 +64,66 @@ public sealed interface LineSaying extends Saying {
     /** @param remark may be blank */
     @Kind("line.partCame/1")
     record PartCame(int awaited, String remark) implements LineSaying {}
+
+    /**
+     * The vehicle may be driven on the road by the driver named, until the release ends or what it rests on is disturbed.
+     *
+     * @param release its number on the vehicle, from 1
+     * @param fingerprint of brakes, steering and joints of class A as they stood
+     * @param driver the number of the person
+     * @param held the signer's appointment and the driver's competence as they stood
+     * @param plates under which it is driven
+     * @param insurance the reference of the cover
+     * @param documents that were due before road use and in hand
+     */
+    @Kind("line.roadReleased/1")
+    record RoadReleased(
+            int release,
+            String fingerprint,
+            String driver,
+            List<Held> held,
+            String plates,
+            String insurance,
+            List<String> documents)
+            implements LineSaying {
+        public RoadReleased {
+            held = List.copyOf(held);
+            documents = List.copyOf(documents);
+        }
+    }
+
+    @Kind("line.roadReleaseEnded/1")
+    record RoadReleaseEnded(int release, String reason) implements LineSaying {}
+
+    /**
+     * A drive on the road.
+     *
+     * @param loadKg carried
+     * @param fromKm of the odometer, and {@code toKm}
+     * @param packsDegC the highest seen, in degrees Celsius; likewise {@code driveDegC}
+     * @param faults codes that the vehicle showed; empty for none
+     * @param defects in words; empty for none
+     * @param fit whether nothing was found that keeps it off the road
+     */
+    @Kind("line.roadDriven/1")
+    record RoadDriven(
+            int release,
+            String driver,
+            String route,
+            int loadKg,
+            int fromKm,
+            int toKm,
+            Optional<BigDecimal> packsDegC,
+            Optional<BigDecimal> driveDegC,
+            Optional<BigDecimal> outsideDegC,
+            String faults,
+            String defects,
+            boolean fit)
+            implements LineSaying {
+        public int km() {
+            return toKm - fromKm;
+        }
+    }
 
     /**
      * One vehicle.

@@ -21,6 +21,8 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.line.LineSaying.AppointmentAttended;
+import wainbook.line.LineSaying.RoadDriven;
+import wainbook.line.LineSaying.RoadReleased;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.DonorAccepted;
@@ -88,6 +90,26 @@ public final class FinishedVehicle {
     public static void build(String number, Map<String, String> facts) {
         var vehicle = offTheLine(number, facts);
         vehicle.appointments.all().forEach(kind -> vehicle.say(new AppointmentAttended(kind.code(), true, "")));
+        vehicle.driven();
+    }
+
+    /** It was driven on the road, and nothing was found. */
+    FinishedVehicle driven() {
+        say(new RoadReleased(1, "0".repeat(64), "7001", List.of(), "Trade plates 114", "Cover 20417", List.of()));
+        say(new RoadDriven(
+                1,
+                "7001",
+                "Bypass and back",
+                1_000,
+                400_000,
+                400_030,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                "",
+                true));
+        return this;
     }
 
     /** It has only just left the line. */

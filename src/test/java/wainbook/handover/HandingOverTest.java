@@ -79,7 +79,7 @@ class HandingOverTest {
     @Test
     void what_the_works_asks_for_after_the_line_is_passed_first() {
         number = number + "L";
-        FinishedVehicle.offTheLine(number, FinishedVehicle.plainFacts());
+        FinishedVehicle.offTheLine(number, FinishedVehicle.plainFacts()).driven();
         BARRING.forEach(id -> inHand(id).then().statusCode(201));
 
         Response refused = handOver();

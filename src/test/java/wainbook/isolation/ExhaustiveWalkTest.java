@@ -12,6 +12,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import wainbook.act.Moment;
 import wainbook.isolation.IsolationSaying.*;
 import wainbook.isolation.fact.Facts;
@@ -24,6 +26,7 @@ import wainbook.process.sheet.Condition;
  * Tries everything, in every order. At every place reached, {@link RawEntries} judges from the plain entries whoever is let
  * to work dead; live and dead work never stand beside each other; and the safe-making steps work.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class ExhaustiveWalkTest {
 
     private List<Facts> days = List.of();

@@ -4,6 +4,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.Response;
@@ -13,6 +14,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
+import java.util.Set;
 
 /** Looks at pages in a browser and notes what is wrong with them: everybody must be able to read every page. */
 final class Eyes implements AutoCloseable {
@@ -74,6 +77,18 @@ final class Eyes implements AutoCloseable {
             wrong.add(path + " as " + user + ": status " + answer.status());
         }
         return page;
+    }
+
+    /** Looks at what is left of these, which others may be taking from too. */
+    void lookAt(Queue<Visit> visits, Set<String> mayBeBare) {
+        for (Visit visit = visits.poll(); visit != null; visit = visits.poll()) {
+            look(visit.user(), visit.path(), Size.wanted());
+            Locator bare = as(visit.user()).locator("main .empty");
+            if (!mayBeBare.contains(visit.path()) && bare.count() > 0) {
+                wrong.add(visit.path() + ": there is nothing on it: "
+                        + bare.first().innerText());
+            }
+        }
     }
 
     /** Looks at a page at these sizes. */

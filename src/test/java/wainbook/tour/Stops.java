@@ -141,6 +141,11 @@ final class Stops {
         put("/forecast/what-if", "/forecast/what-if", "/forecast/what-if?secondStation=commissioning");
         put("/orders/{order}/appointments", "/orders/" + inPhase("FINISHED") + "/appointments");
         put(
+                "/orders/{order}/road",
+                "/orders/" + at("final") + "/road",
+                "/orders/" + inPhase("FINISHED") + "/road",
+                "/orders/" + inPhase("HANDED_OVER") + "/road");
+        put(
                 "/orders/{order}/awaited",
                 "/orders/WB-0202/awaited",
                 "/orders/WB-0202/awaited?open=1",

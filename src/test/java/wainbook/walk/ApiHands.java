@@ -206,6 +206,47 @@ final class ApiHands implements Hands {
     }
 
     @Override
+    public Answer roadRelease(String user, String driver, String password) {
+        String fingerprint = as(user).get(path("/road")).jsonPath().getString("fingerprint");
+        return post(
+                user,
+                "/road/release",
+                Map.of(
+                        "fingerprint",
+                        fingerprint,
+                        "driver",
+                        driver,
+                        "plates",
+                        "Trade plates 114",
+                        "insurance",
+                        "Cover 20417",
+                        "password",
+                        password));
+    }
+
+    @Override
+    public Answer roadDrive(String user, int fromKm, int toKm, String defects) {
+        return post(
+                user,
+                "/road/drives",
+                Map.of(
+                        "route",
+                        "Bypass and back",
+                        "loadKg",
+                        1000,
+                        "fromKm",
+                        fromKm,
+                        "toKm",
+                        toKm,
+                        "packsDegC",
+                        "27.5",
+                        "defects",
+                        defects,
+                        "fit",
+                        defects.isEmpty()));
+    }
+
+    @Override
     public Answer handOver(String user, String receivedBy) {
         int seen = as(user).get(path("/documents")).jsonPath().getInt("seen");
         return post(user, "/handover", Map.of("receivedBy", receivedBy, "seen", seen));

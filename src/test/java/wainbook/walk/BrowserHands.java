@@ -277,6 +277,46 @@ final class BrowserHands implements Hands, AutoCloseable {
     }
 
     @Override
+    public Answer roadRelease(String user, String driver, String password) {
+        return send(
+                user,
+                "/orders/" + vehicle.order() + "/road",
+                "form[action$='/road/release']",
+                Map.of(
+                        "driver",
+                        driver,
+                        "plates",
+                        "Trade plates 114",
+                        "insurance",
+                        "Cover 20417",
+                        "password",
+                        password));
+    }
+
+    @Override
+    public Answer roadDrive(String user, int fromKm, int toKm, String defects) {
+        return send(
+                user,
+                "/orders/" + vehicle.order() + "/road",
+                "form[action$='/road/drives']",
+                Map.of(
+                        "route",
+                        "Bypass and back",
+                        "loadKg",
+                        "1000",
+                        "fromKm",
+                        String.valueOf(fromKm),
+                        "toKm",
+                        String.valueOf(toKm),
+                        "packsDegC",
+                        "27.5",
+                        "defects",
+                        defects,
+                        "fit",
+                        defects.isEmpty() ? "yes" : "no"));
+    }
+
+    @Override
     public Answer handOver(String user, String receivedBy) {
         return send(user, "/handover/" + vehicle.order(), "main form[method=post]", Map.of("receivedBy", receivedBy));
     }

@@ -60,6 +60,12 @@ interface Hands {
     /** Notes an appointment after the line as passed. */
     Answer passed(String user, String appointment);
 
+    /** Releases the vehicle for the road, for a driver. */
+    Answer roadRelease(String user, String driver, String password);
+
+    /** Logs a drive on the road; {@code defects} is empty where nothing keeps it off the road. */
+    Answer roadDrive(String user, int fromKm, int toKm, String defects);
+
     Answer handOver(String user, String receivedBy);
 
     Answer reSequence(String user, String item, String toStage, List<String> bars, String reason);

@@ -428,6 +428,7 @@ final class WholeWay {
     private void leavesTheLine() {
         done(hands.file("amara", "labels"));
         done(hands.file("mateo", "brake-report"));
+        done(hands.entry("amara", "steering", Map.of()));
         refused(hands.sign("mateo", "commissioning", PASSWORD), "gate.ownWork");
         done(hands.sign("hana", "commissioning", PASSWORD));
         done(hands.move("fatima", "OUT", "YARD"));
@@ -448,8 +449,26 @@ final class WholeWay {
         refused(hands.handOver("leilani", "depot foreman"), "handover.appointmentOpen");
         done(hands.passed("leilani", "LANE"));
         done(hands.passed("leilani", "ROAD"));
+        onTheRoad();
         done(hands.handOver("leilani", "depot foreman"));
         refused(hands.handOver("leilani", "depot foreman"), "handover.handedOverAlready", "handover.given");
+    }
+
+    private void onTheRoad() {
+        refused(hands.roadDrive("amara", 612_000, 612_030, ""), "handover.roadNotReleased", "handover.roadNotYet");
+        refused(hands.handOver("leilani", "depot foreman"), "handover.roadNotProved");
+        refused(hands.roadRelease("mateo", "W-1006", PASSWORD), "handover.roadOwnWork");
+        refused(hands.roadRelease("hana", "W-1006", "wrong"), "gate.passwordWrong");
+        done(hands.roadRelease("hana", "W-1006", PASSWORD));
+        done(hands.hold("mateo", "SAFETY", List.of("MOVE"), "a wheel nut is to be looked at"));
+        refused(hands.roadDrive("amara", 612_000, 612_030, ""), "handover.roadHeld");
+        done(hands.release("kofi", 2, "the nut is tight"));
+        refused(hands.roadDrive("amara", 611_000, 612_030, ""), "handover.roadOdometerBack");
+        done(hands.roadDrive("amara", 612_000, 612_030, "Brakes pull to the left"));
+        refused(hands.roadDrive("amara", 612_030, 612_060, ""), "handover.roadNotReleased", "handover.roadEnded");
+        refused(hands.handOver("leilani", "depot foreman"), "handover.roadNotProved");
+        done(hands.roadRelease("hana", "W-1006", PASSWORD));
+        done(hands.roadDrive("amara", 612_030, 612_060, ""));
     }
 
     private void notYet(String step, String user, Map<String, Object> with, String key) {

@@ -4,6 +4,9 @@ import wainbook.line.LineSaying.AppointmentAttended;
 import wainbook.line.LineSaying.AppointmentBooked;
 import wainbook.line.LineSaying.PartAwaited;
 import wainbook.line.LineSaying.PartCame;
+import wainbook.line.LineSaying.RoadDriven;
+import wainbook.line.LineSaying.RoadReleaseEnded;
+import wainbook.line.LineSaying.RoadReleased;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 
@@ -33,6 +36,19 @@ final class LineTellings {
                                 names.stage(said.stage()),
                                 Formats.day(said.expectedOn())),
                         said.part().map(code -> said.what() + ", " + code).orElse(said.what())));
+        tellings.on(
+                RoadReleased.class,
+                (said, names) -> Told.of(
+                        Words.of("book.roadReleased", said.release(), said.driver(), said.plates()),
+                        Words.of("book.roadInsured", said.insurance())));
+        tellings.on(
+                RoadReleaseEnded.class,
+                (said, names) -> Told.of(Words.of("book.roadReleaseEnded", said.release()), said.reason()));
+        tellings.on(
+                RoadDriven.class,
+                (said, names) -> Told.of(
+                        Words.of(said.fit() ? "book.roadDriven" : "book.roadDrivenUnfit", said.km(), said.loadKg()),
+                        said.defects().isBlank() ? said.route() : said.route() + ". " + said.defects()));
         tellings.on(PartCame.class, (said, names) -> Told.of(Words.of("book.partCame", said.awaited()), said.remark()));
     }
 }

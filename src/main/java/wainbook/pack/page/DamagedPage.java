@@ -19,6 +19,7 @@ import wainbook.pack.act.Quarantining;
 import wainbook.pack.act.Quarantining.ToQuarantine;
 import wainbook.pack.page.view.DamagedView;
 import wainbook.page.Filled;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 
 /** Sets a pack aside as damaged. Open to everybody; nothing but the serial must be said. */

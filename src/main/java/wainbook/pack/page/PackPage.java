@@ -29,6 +29,7 @@ import wainbook.pack.page.view.CheckView;
 import wainbook.pack.page.view.PackLine;
 import wainbook.pack.page.view.TransportView;
 import wainbook.page.Filled;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 
 /** One pack: how it stands, what is done with it, and its note for transport. */

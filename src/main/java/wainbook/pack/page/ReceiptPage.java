@@ -26,6 +26,7 @@ import wainbook.pack.act.Receiving.ToReceive;
 import wainbook.pack.page.view.Prefix;
 import wainbook.pack.page.view.ReceiptView;
 import wainbook.page.Filled;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 
 /** Takes a pack in. */

@@ -8,6 +8,9 @@ import wainbook.gate.SignOff;
 import wainbook.handover.HandingOver;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.Noting;
+import wainbook.handover.road.RoadDrive;
+import wainbook.handover.road.RoadLook;
+import wainbook.handover.road.RoadRelease;
 import wainbook.isolation.step.TakeStep;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.evidence.EvidenceFiles;
@@ -146,6 +149,15 @@ public class Acts {
 
     @Inject
     public Attendance attendance;
+
+    @Inject
+    public RoadLook roads;
+
+    @Inject
+    public RoadRelease roadRelease;
+
+    @Inject
+    public RoadDrive roadDrive;
 
     @Inject
     public Awaiting awaiting;

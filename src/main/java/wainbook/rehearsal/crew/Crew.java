@@ -129,7 +129,7 @@ public final class Crew {
                 && person.competence(competence).orElseThrow().level() >= level;
     }
 
-    private List<Person> with(Role role) {
+    public List<Person> with(Role role) {
         return people.stream().filter(person -> person.roles().contains(role)).toList();
     }
 

@@ -4,11 +4,13 @@ import wainbook.line.appointment.Attendance;
 import wainbook.works.Role;
 import wainbook.works.appointment.AppointmentKind;
 
-/** What a vehicle has to pass once it has left the line. */
+/** What a vehicle has to pass once it has left the line: its release for the road, a drive, its appointments. */
 record AfterTheLine(AtVehicle at) {
 
     /** Some are not passed at first, are put right and are seen again the same day. */
     void pass() {
+        var road = new OnTheRoad(at);
+        road.released();
         for (AppointmentKind kind : at.acts.appointments.all()) {
             at.pass(at.dice.between(10.0, 20.0));
             if (at.dice.between(0, 99) < kind.failsInHundred()) {
@@ -17,6 +19,7 @@ record AfterTheLine(AtVehicle at) {
             }
             attended(kind, true, "");
         }
+        road.driven();
     }
 
     private void attended(AppointmentKind kind, boolean passed, String remark) {

@@ -13,6 +13,7 @@ import wainbook.handover.HandoverSaying;
 import wainbook.handover.Noting;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
+import wainbook.handover.requirement.Rule;
 import wainbook.line.move.Move;
 import wainbook.order.Intake;
 import wainbook.order.OrderSaying.Direction;
@@ -245,6 +246,7 @@ public final class Legs {
     }
 
     public void appointments() {
+        inHand(at.crew.anyone(Role.HANDOVER_CLERK, at.dice), noticesBeforeRoadUse(), Instant.MAX);
         new AfterTheLine(at).pass();
     }
 
@@ -259,6 +261,12 @@ public final class Legs {
                                 Optional.empty()),
                         at.inOffice(at.crew.anyone(Role.HANDOVER_CLERK, at.dice))),
                 "handover");
+    }
+
+    private List<Document> noticesBeforeRoadUse() {
+        return set().barring().stream()
+                .filter(document -> document.rule().due() == Rule.Due.BEFORE_ROAD_USE)
+                .toList();
     }
 
     private DocumentSet set() {

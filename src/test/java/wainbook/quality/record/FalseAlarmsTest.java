@@ -8,12 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.quality.reading.Reading;
 import wainbook.rehearsal.CleanVehicles;
 
 /** The stated rate of false alarms, over a thousand clean vehicles and all rules together. */
+@Execution(ExecutionMode.CONCURRENT)
 class FalseAlarmsTest {
 
     static final ZoneId ZONE = ZoneId.of("Europe/London");

@@ -1,0 +1,2 @@
+/** Releases of a vehicle for the road, and its drives under them. */
+package wainbook.line.road;
