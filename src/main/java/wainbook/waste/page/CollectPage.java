@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.Optional;
 import wainbook.page.Filled;
 import wainbook.page.Formats;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 import wainbook.waste.Container;
 import wainbook.waste.Labels;

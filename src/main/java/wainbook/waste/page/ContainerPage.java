@@ -14,6 +14,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import org.jboss.resteasy.reactive.RestForm;
 import wainbook.page.Filled;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 import wainbook.waste.Labels;
 import wainbook.waste.act.Closing;

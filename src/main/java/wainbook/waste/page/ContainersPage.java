@@ -11,7 +11,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +18,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.page.Csv;
 import wainbook.page.Filled;
 import wainbook.page.Option;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 import wainbook.page.Words;
 import wainbook.waste.Labels;
@@ -107,7 +107,6 @@ public class ContainersPage {
     @RolesAllowed({Role.technician, Role.teamLeader, Role.worksEngineer, Role.lineManager, Role.handoverClerk})
     public Response open(MultivaluedMap<String, String> sent) {
         SentForm form = SentForm.of(sent);
-        BigDecimal days = form.number("askAfterDays");
         var asked = new Opening.ToOpen(
                 form.filled().id(),
                 form.text("number"),
@@ -115,12 +114,12 @@ public class ContainersPage {
                 form.number("capacity"),
                 form.one("measure", Measure.values()),
                 form.text("place"),
-                form.ticked("bund"),
-                form.ticked("lid"),
+                form.text("bund").equals("yes"),
+                form.text("lid").equals("yes"),
                 form.text("assessedBy").isEmpty() && form.text("assessedOn").isEmpty()
                         ? Optional.empty()
                         : Optional.of(new Assessment(form.text("assessedBy"), form.text("assessedOn"))),
-                days.intValue());
+                form.whole("askAfterDays"));
         return form.right()
                 ? form.filled().answer(opening.open(asked, signedIn.actor()), path(asked.label()), this::draw)
                 : form.filled().again(this::draw);

@@ -99,7 +99,7 @@ public class EnginePage {
                 .with("afterKept", afterKept);
         filled = kept(kept(filled, "before", before), "after", after);
         Optional<LocalDate> day = day(filled.value("on"));
-        filled = day.isEmpty() ? filled.wrong("on", "waste.dayFault") : filled;
+        filled = day.isEmpty() ? filled.wrong("on", "page.dayFault") : filled;
         if (!filled.right()) {
             return filled.again(again -> draw(order, again));
         }

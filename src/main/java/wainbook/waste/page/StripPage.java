@@ -16,6 +16,7 @@ import org.jboss.resteasy.reactive.RestForm;
 import wainbook.order.Numbers;
 import wainbook.page.Csv;
 import wainbook.page.Filled;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 import wainbook.page.Words;
 import wainbook.process.stream.Fate;
@@ -78,7 +79,7 @@ public class StripPage {
     public Response put(String order, String thing, @RestForm String id, @RestForm String container) {
         Filled filled = Filled.sent(id).with("container", container);
         if (!Labels.fits(filled.value("container"))) {
-            return filled.wrong("container", "waste.choose").again(again -> draw(order, again));
+            return filled.wrong("container", "page.choose").again(again -> draw(order, again));
         }
         return filled.answer(
                 puttingIn.put(

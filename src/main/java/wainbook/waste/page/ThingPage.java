@@ -14,6 +14,7 @@ import wainbook.act.Outcome;
 import wainbook.ledger.Entry;
 import wainbook.order.Numbers;
 import wainbook.page.Filled;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 import wainbook.process.stream.Fate;
 import wainbook.waste.WasteSaying.Decided;
@@ -67,7 +68,7 @@ public class ThingPage {
                 thing,
                 form.one("fate", Fate.values()),
                 form.maybe("party"),
-                form.maybeDay("dueOn"),
+                form.maybe("dueOn").map(text -> form.day("dueOn")),
                 form.maybe("place"),
                 form.text("why"));
         return form.right()
@@ -82,7 +83,7 @@ public class ThingPage {
         SentForm form = SentForm.of(sent);
         if (!form.text("fit").matches("yes|no")) {
             return form.filled()
-                    .wrong("fit", "waste.choose")
+                    .wrong("fit", "page.choose")
                     .again(again -> WastePages.thing(view(order, thing, again)));
         }
         return answer(
