@@ -89,7 +89,7 @@ final class BesideTheLine {
             int entry = -steps - late;
             double share = 0.3 * (late + 1);
             playing.whole(entry, () -> {
-                playing.finished(entry, leg -> stripped(waste, leg, entry));
+                playing.finished(entry, leg -> stripped(waste, leg, playing.number(entry)));
                 playing.papers(entry, share);
             });
         }
@@ -99,9 +99,9 @@ final class BesideTheLine {
         playing.whole(entry, () -> inTheBay(entry));
     }
 
-    private static void stripped(WasteScene waste, Line.Leg leg, int entry) {
+    private static void stripped(WasteScene waste, Line.Leg leg, String order) {
         if (leg.stage().equals(WasteScene.STAGE)) {
-            waste.placed(entry, false);
+            waste.placed(order, false);
         }
     }
 

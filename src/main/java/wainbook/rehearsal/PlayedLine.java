@@ -23,7 +23,7 @@ final class PlayedLine {
     PlayedLine(Playing playing, BesideTheLine beside) {
         this.playing = playing;
         this.beside = beside;
-        this.waste = new WasteScene(playing, 101);
+        this.waste = new WasteScene(playing, WasteScene.ON_THE_LINE);
     }
 
     /** The line, and what waits before it. */
@@ -56,7 +56,8 @@ final class PlayedLine {
             if (leg.step() < member.step() && !stays) {
                 playing.through(entry, leg, false);
                 if (leg.stage().equals(WasteScene.STAGE)) {
-                    waste.placed(entry, member.equals(scene.members().get(0)));
+                    waste.placed(
+                            playing.number(entry), member.equals(scene.members().get(0)));
                 }
             } else if (stays) {
                 playing.leg(entry, leg.stage(), way -> found(way, member, leg), order -> Playing.isBefore(order, leg));

@@ -14,6 +14,7 @@ import wainbook.act.Actor;
 import wainbook.act.Outcome;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
+import wainbook.ledger.Subject;
 import wainbook.process.stream.Fate;
 import wainbook.process.stream.ListOfWaste;
 import wainbook.rehearsal.chance.Dice;
@@ -40,6 +41,9 @@ import wainbook.works.Role;
 final class WasteScene {
 
     static final String STAGE = "strip";
+
+    /** First label of the containers that vehicles on the line fill. */
+    static final int ON_THE_LINE = 101;
 
     private static final Duration BETWEEN = Duration.ofSeconds(12);
     private static final int SERIES = 100;
@@ -95,26 +99,25 @@ final class WasteScene {
     }
 
     /** Right after the vehicle was stripped, in its own time; once. */
-    void placed(int entry, boolean coreIsLate) {
+    void placed(String order, boolean coreIsLate) {
         playing.together(() -> {
-            History history = playing.history(entry);
+            History history = history(order);
             if (history.isEmpty() || !Said.of(history).byThing().isEmpty()) {
                 return;
             }
-            Dice dice = Dice.of(playing.scenario.seed(), "waste", entry);
+            Dice dice = Dice.of(playing.scenario.seed(), "waste", order);
             var clock = new PlayedClock(last(history));
             Actor actor = actor(Role.TECHNICIAN, dice, clock);
-            noted(entry, coreIsLate, dice, clock, actor);
-            for (Thing thing : playing.acts.takenOut.of(playing.history(entry))) {
+            noted(order, coreIsLate, dice, clock, actor);
+            for (Thing thing : playing.acts.takenOut.of(history(order))) {
                 clock.pass(BETWEEN);
-                goes(entry, thing, dice, actor);
+                goes(order, thing, dice, actor);
             }
-            engine(entry, dice, actor, clock);
+            engine(order, dice, actor, clock);
         });
     }
 
-    private void noted(int entry, boolean coreIsLate, Dice dice, PlayedClock clock, Actor actor) {
-        String order = playing.number(entry);
+    private void noted(String order, boolean coreIsLate, Dice dice, PlayedClock clock, Actor actor) {
         clock.pass(BETWEEN);
         done(playing.acts.decidingParts.note(
                 new Deciding.ToNote(
@@ -141,8 +144,7 @@ final class WasteScene {
                 actor));
     }
 
-    private void goes(int entry, Thing thing, Dice dice, Actor actor) {
-        String order = playing.number(entry);
+    private void goes(String order, Thing thing, Dice dice, Actor actor) {
         if (thing.fate().waste()) {
             put(order, thing, dice, actor);
         } else if (thing.fate().stays()) {
@@ -215,8 +217,8 @@ final class WasteScene {
         return label;
     }
 
-    private void engine(int entry, Dice dice, Actor actor, PlayedClock clock) {
-        History history = playing.history(entry);
+    private void engine(String order, Dice dice, Actor actor, PlayedClock clock) {
+        History history = history(order);
         if (!playing.acts.engineFate.against(history).isEmpty()) {
             return;
         }
@@ -225,7 +227,7 @@ final class WasteScene {
         done(playing.acts.engineFate.record(
                 new EngineFate.ToRecord(
                         dice.id(),
-                        playing.number(entry),
+                        order,
                         "EN-" + dice.digits(7),
                         "Hole of 90 mm cut through the block into the second cylinder",
                         playing.acts.day.of(clock.instant()),
@@ -325,6 +327,10 @@ final class WasteScene {
 
     private Actor actor(Role role, Dice dice, Clock clock) {
         return Actor.of(playing.crew(playing.at("waste yard")).anyone(role, dice), clock);
+    }
+
+    private History history(String order) {
+        return playing.acts.ledger.history(Subject.workOrder(order));
     }
 
     private static Instant last(History history) {
