@@ -7,7 +7,7 @@ import java.util.UUID;
 
 /**
  * What a stream of entries is about: one work order, one vehicle unit, one instrument, one person, one check sheet, the
- * forecast of one day, or the works as a whole. Written {@code work-order/WB-0142}; the stream's id follows from it, so the same subject is the
+ * forecast of one day, one container of waste, or the works as a whole. Written {@code work-order/WB-0142}; the stream's id follows from it, so the same subject is the
  * same stream in every copy of the works.
  */
 public record Subject(Sort sort, String code) {
@@ -20,7 +20,8 @@ public record Subject(Sort sort, String code) {
         CHECK_SHEET,
         UNIT,
         WORK_ORDER,
-        FORECAST;
+        FORECAST,
+        CONTAINER;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT).replace('_', '-');

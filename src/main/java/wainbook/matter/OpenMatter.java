@@ -54,7 +54,8 @@ public record OpenMatter(
         VISITOR,
         PAPER,
         PACK,
-        PART;
+        PART,
+        WASTE;
 
         public String word() {
             return Words.of("matter.sort." + name());

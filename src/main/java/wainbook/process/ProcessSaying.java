@@ -39,8 +39,17 @@ public sealed interface ProcessSaying extends Saying {
         }
     }
 
-    /** A revision of a check sheet came into force: in the sheet's own stream. */
+    /** As it was said before items that weigh or dip named the stream that comes out. */
     @Kind("process.released/3")
+    record ReleasedWithoutStreams(CheckSheet sheet, int revision) implements ProcessSaying, Superseded {
+        @Override
+        public Released newer() {
+            return new Released(sheet, revision);
+        }
+    }
+
+    /** A revision of a check sheet came into force: in the sheet's own stream. */
+    @Kind("process.released/4")
     record Released(CheckSheet sheet, int revision) implements ProcessSaying {
         public Released {
             Revision.checked(revision);
@@ -125,8 +134,17 @@ public sealed interface ProcessSaying extends Saying {
         }
     }
 
-    /** A draft was begun or changed: the whole of it, in the stream in which it would be released. */
+    /** As it was said before items that weigh or dip named the stream that comes out. */
     @Kind("process.draftKept/3")
+    record DraftKeptWithoutStreams(Drafted draft, int base) implements ProcessSaying, Superseded {
+        @Override
+        public DraftKept newer() {
+            return new DraftKept(draft, base);
+        }
+    }
+
+    /** A draft was begun or changed: the whole of it, in the stream in which it would be released. */
+    @Kind("process.draftKept/4")
     record DraftKept(Drafted draft, int base) implements ProcessSaying {}
 
     /** Its author holds the draft for finished and asks a second person to release it. */

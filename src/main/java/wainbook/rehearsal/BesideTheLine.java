@@ -1,5 +1,6 @@
 package wainbook.rehearsal;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -83,19 +84,29 @@ final class BesideTheLine {
     /** What has left the line and is not handed over: one vehicle in the bay, the others waiting for their papers. */
     void vehicles() {
         int steps = playing.steps();
-        for (int late = 0; late < Playing.WAITING_FOR_PAPERS; late++) {
+        var waste = new WasteScene(playing, 1);
+        waste.begun(Duration.ofDays(12));
+        for (int late = Playing.WAITING_FOR_PAPERS - 1; late >= 0; late--) {
             int entry = -steps - late;
             double share = 0.3 * (late + 1);
             playing.whole(entry, () -> {
-                playing.finished(entry);
+                playing.finished(entry, leg -> stripped(waste, leg, playing.number(entry)));
                 playing.papers(entry, share);
                 if (entry == -steps - Playing.WAITING_FOR_PAPERS + 1) {
                     playing.leg(entry, "issued", way -> way.issued(), order -> order.phase() == Phase.FINISHED);
                 }
             });
         }
+        waste.collected(Duration.ofHours(30), true);
+        waste.returned(Duration.ofHours(2));
         int entry = -steps - Playing.WAITING_FOR_PAPERS;
         playing.whole(entry, () -> inTheBay(entry));
+    }
+
+    private static void stripped(WasteScene waste, Line.Leg leg, String order) {
+        if (leg.stage().equals(WasteScene.STAGE)) {
+            waste.placed(order, false);
+        }
     }
 
     private void inTheBay(int entry) {

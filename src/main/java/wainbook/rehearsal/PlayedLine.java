@@ -14,19 +14,25 @@ import wainbook.rehearsal.vehicle.StageWork;
 /** The line's work: every vehicle on it as far as it has come, and what waits before it. */
 final class PlayedLine {
 
+    private static final Duration COLLECTED_BEFORE = Duration.ofMinutes(40);
+
     private final Playing playing;
     private final BesideTheLine beside;
+    private final WasteScene waste;
 
     PlayedLine(Playing playing, BesideTheLine beside) {
         this.playing = playing;
         this.beside = beside;
+        this.waste = new WasteScene(playing, WasteScene.ON_THE_LINE);
     }
 
     /** The line, and what waits before it. */
     void play() {
         int steps = playing.steps();
         beside.packs();
-        Scene.of(steps).members().forEach(this::onTheLine);
+        Scene scene = Scene.of(steps);
+        scene.members().forEach(member -> onTheLine(scene, member));
+        waste.collected(COLLECTED_BEFORE, false);
         for (int entry = 0; entry <= 2; entry++) {
             playing.ordered(entry);
             playing.surveyed(entry, 1);
@@ -36,11 +42,11 @@ final class PlayedLine {
         for (int entry = 4; entry <= Playing.ORDERED_AHEAD; entry++) {
             playing.ordered(entry);
         }
-        beside.safety(Scene.of(steps));
+        beside.safety(scene);
         beside.parts();
     }
 
-    private void onTheLine(Scene.Member member) {
+    private void onTheLine(Scene scene, Scene.Member member) {
         int entry = member.entry();
         playing.ordered(entry);
         playing.surveyed(entry, 1);
@@ -49,6 +55,10 @@ final class PlayedLine {
                     && member.step() < leg.step() + leg.stations().size();
             if (leg.step() < member.step() && !stays) {
                 playing.through(entry, leg, false);
+                if (leg.stage().equals(WasteScene.STAGE)) {
+                    waste.placed(
+                            playing.number(entry), member.equals(scene.members().get(0)));
+                }
             } else if (stays) {
                 playing.leg(entry, leg.stage(), way -> found(way, member, leg), order -> Playing.isBefore(order, leg));
             }

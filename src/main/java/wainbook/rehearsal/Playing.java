@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
@@ -127,10 +128,18 @@ final class Playing {
     }
 
     void finished(int entry) {
+        finished(entry, leg -> {});
+    }
+
+    /** @param after each leg, in the vehicle's own time */
+    void finished(int entry, Consumer<Line.Leg> after) {
         ordered(entry);
         surveyed(entry, 1);
         List<Line.Leg> legs = line(kind(entry)).legs();
-        legs.forEach(leg -> through(entry, leg, leg.equals(legs.get(legs.size() - 1))));
+        legs.forEach(leg -> {
+            through(entry, leg, leg.equals(legs.get(legs.size() - 1)));
+            after.accept(leg);
+        });
     }
 
     void through(int entry, Line.Leg leg, boolean last) {

@@ -54,6 +54,7 @@ class Places implements Navigation {
                         Place.forEveryone("/instruments", "works.placeInstruments"),
                         Place.forEveryone("/tool-store", "works.placeStore"),
                         Place.forEveryone("/packs", "pack.placePacks"),
+                        Place.forEveryone("/waste", "waste.placeWaste"),
                         new Place("/setup/works", "setup.placeWorks", SETTING_UP),
                         new Place("/setup/passwords", "setup.placePasswords", Set.of(Role.administrator))),
                 PlaceGroup.of(Place.forEveryone("/calculations", "engineering.placeCalculations")));

@@ -21,6 +21,7 @@ import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
 import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying;
+import wainbook.waste.WasteSaying;
 import wainbook.works.WorksSaying;
 
 /** Every kind of entry that this program writes and reads. */
@@ -40,6 +41,7 @@ class Vocabulary {
                 LineSaying.class,
                 GateSaying.class,
                 PackSaying.class,
+                WasteSaying.class,
                 PermitSaying.class,
                 SafetySaying.class,
                 QualitySaying.class,

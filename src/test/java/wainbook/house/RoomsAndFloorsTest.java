@@ -43,6 +43,7 @@ class RoomsAndFloorsTest {
             Map.entry("line", 10),
             Map.entry("paper", 10),
             Map.entry("quality", 10),
+            Map.entry("waste", 10),
             Map.entry("handover", 11),
             Map.entry("trace", 11),
             Map.entry("book", 12),

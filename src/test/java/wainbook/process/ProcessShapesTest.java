@@ -24,6 +24,9 @@ import wainbook.process.determination.Method;
 import wainbook.process.joint.Joint;
 import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.Limits;
+import wainbook.process.stream.Density;
+import wainbook.process.stream.Fate;
+import wainbook.process.stream.MaterialStream;
 
 class ProcessShapesTest {
 
@@ -54,7 +57,14 @@ class ProcessShapesTest {
                         Optional.of("insulation-tester")),
                 new Ask.Serial("PACK", Optional.of("P[0-9]{6}")),
                 new Ask.Lot("COOLANT"),
-                new Ask.Quantity("l", Optional.of(decimal("38"))),
+                new Ask.Quantity(
+                        "l",
+                        Optional.of(decimal("38")),
+                        Optional.of(new MaterialStream(
+                                Optional.of("coolant"),
+                                "16 01 14*",
+                                Optional.of(Fate.DISPOSE),
+                                Optional.of(new Density(decimal("1.07"), "common practice, no source"))))),
                 new Ask.Recount("tools-in", "pieces"),
                 new Ask.Choice(List.of(new Ask.Choice.Option("sound", true), new Ask.Choice.Option("cracked", false))),
                 new Ask.Attended(List.of(new Ask.Choice.Option("on", true), new Ask.Choice.Option("off again", false))),

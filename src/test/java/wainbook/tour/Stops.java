@@ -171,6 +171,7 @@ final class Stops {
                 "/orders/WB-0202/awaited",
                 "/orders/WB-0202/awaited?open=1",
                 "/orders/WB-0201/awaited");
+        strip();
         put("/line/over-time/{order}", "/line/over-time/WB-0194");
         put("/trace", "/trace", "/trace?q=" + vin());
         containments();
@@ -192,6 +193,37 @@ final class Stops {
                 "/permits/new",
                 "/permits/new?sort=HOT_WORK&place=Welding+bay",
                 "/permits/new?sort=LIFTING&order=" + at("packs"));
+    }
+
+    private void strip() {
+        String finished = inPhase("FINISHED");
+        String stripped = at("final");
+        put(
+                "/orders/{order}/strip",
+                "/orders/" + finished + "/strip",
+                "/orders/" + stripped + "/strip",
+                "/orders/" + at("strip") + "/strip");
+        put(
+                "/orders/{order}/strip/{thing}",
+                "/orders/" + stripped + "/strip/n2",
+                "/orders/" + stripped + "/strip/strip.drain-fuel",
+                "/orders/" + stripped + "/strip/strip.drain-oil");
+        String destroyed = orders.stream()
+                .filter(order -> "ON_LINE".equals(order.get("phase")) && "bus-12m".equals(order.get("variant")))
+                .map(order -> (String) order.get("number"))
+                .filter(order -> Integer.parseInt(order.substring(3)) < 200 - 2)
+                .findFirst()
+                .orElseThrow();
+        put("/orders/{order}/strip/engine", "/orders/" + destroyed + "/strip/engine");
+        put("/orders/{order}/strip/engine/certificate", "/orders/" + destroyed + "/strip/engine/certificate");
+        put("/waste", "/waste", "/waste?which=every");
+        put("/waste/new", "/waste/new", "/waste/new?code=160114");
+        put("/waste/containers/{label}", "/waste/containers/C-0001", "/waste/containers/C-0101");
+        put("/waste/containers/{label}/label", "/waste/containers/C-0101/label");
+        put("/waste/containers/{label}/collection", "/waste/containers/C-0101/collection");
+        String gone =
+                INGRID.get("/waste/containers").getString("find { it.collected != null && it.label > 'C-0100' }.label");
+        put("/waste/containers/{label}/note", "/waste/containers/" + gone + "/note", "/waste/containers/C-0002/note");
     }
 
     /** Opened by the stage setting, over a wrench that was used on vehicles handed over and on the line. */

@@ -28,6 +28,7 @@ public final class Tellings {
         PermitTellings.addTo(tellings);
         SafetyTellings.addTo(tellings);
         BookTellings.addTo(tellings);
+        WasteTellings.addTo(tellings);
         return tellings;
     }
 

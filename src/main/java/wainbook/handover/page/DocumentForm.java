@@ -2,13 +2,19 @@ package wainbook.handover.page;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import wainbook.handover.FromWaste;
 import wainbook.handover.HandoverSaying.State;
 import wainbook.handover.document.DocumentLine;
 import wainbook.page.Option;
 import wainbook.page.Words;
 
-/** The form by which a document is noted; what can be chosen depends on who asks. */
-public record DocumentForm(DocumentLine line, boolean clerk, boolean mayWaive) {
+/**
+ * The form by which a document is noted; what can be chosen depends on who asks.
+ *
+ * @param waste what the waste record could answer
+ */
+public record DocumentForm(DocumentLine line, boolean clerk, boolean mayWaive, Optional<FromWaste.Answer> waste) {
 
     public List<Option> states() {
         return Arrays.stream(State.values())

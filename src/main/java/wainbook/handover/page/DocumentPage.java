@@ -19,7 +19,9 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
 import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestQuery;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
+import wainbook.handover.FromWaste;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.HandoverSaying.State;
 import wainbook.handover.Noting;
@@ -49,20 +51,30 @@ public class DocumentPage {
     private final HandoverLook look;
     private final Noting noting;
     private final EvidenceFiles files;
+    private final FromWaste waste;
     private final SignedIn signedIn;
 
-    DocumentPage(Ledger ledger, HandoverLook look, Noting noting, EvidenceFiles files, SignedIn signedIn) {
+    DocumentPage(
+            Ledger ledger, HandoverLook look, Noting noting, EvidenceFiles files, FromWaste waste, SignedIn signedIn) {
         this.ledger = ledger;
         this.look = look;
         this.noting = noting;
         this.files = files;
+        this.waste = waste;
         this.signedIn = signedIn;
     }
 
     @GET
     @Path(DOCUMENT)
-    public TemplateInstance form(String order, String requirement) {
-        return draw(Filled.fresh(), order, requirement);
+    public TemplateInstance form(String order, String requirement, @RestQuery Optional<String> from) {
+        Filled filled = from.filter("waste"::equals)
+                .flatMap(asked -> waste.of(ledger.history(Numbers.subject(order)), requirement))
+                .map(answer -> Filled.fresh()
+                        .with("state", answer.state().name())
+                        .with("reference", answer.reference())
+                        .with("note", answer.sentence()))
+                .orElseGet(Filled::fresh);
+        return draw(filled, order, requirement);
     }
 
     @POST
@@ -120,7 +132,8 @@ public class DocumentPage {
                 new DocumentForm(
                         line,
                         signedIn.is(Role.handoverClerk),
-                        signedIn.is(Role.lineManager) || signedIn.is(Role.qualityEngineer)));
+                        signedIn.is(Role.lineManager) || signedIn.is(Role.qualityEngineer),
+                        waste.of(history, requirement)));
     }
 
     /** Keeps the file even where the form comes back, so that nobody chooses it twice. */

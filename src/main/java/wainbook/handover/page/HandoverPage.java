@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.handover.FromWaste;
 import wainbook.handover.HandingOver;
 import wainbook.handover.HandoverLook;
 import wainbook.ledger.History;
@@ -34,12 +35,14 @@ public class HandoverPage {
     private final Ledger ledger;
     private final HandoverLook look;
     private final HandingOver handingOver;
+    private final FromWaste waste;
     private final SignedIn signedIn;
 
-    HandoverPage(Ledger ledger, HandoverLook look, HandingOver handingOver, SignedIn signedIn) {
+    HandoverPage(Ledger ledger, HandoverLook look, HandingOver handingOver, FromWaste waste, SignedIn signedIn) {
         this.ledger = ledger;
         this.look = look;
         this.handingOver = handingOver;
+        this.waste = waste;
         this.signedIn = signedIn;
     }
 
@@ -100,7 +103,7 @@ public class HandoverPage {
         History history = ledger.history(Numbers.subject(order));
         WorkOrder known = WorkOrder.of(history).orElseThrow(NotFoundException::new);
         var rules = look.rules(history, known, signedIn.now());
-        return new HandoverView(rules, look.today(signedIn.now().at()), doors(), noted);
+        return new HandoverView(rules, look.today(signedIn.now().at()), doors(), noted, waste.sentences(history));
     }
 
     private HandoverView.Doors doors() {

@@ -3,6 +3,7 @@ package wainbook.handover.page;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.handover.HandoverLook;
@@ -27,8 +28,10 @@ import wainbook.station.StationSaying.HandedOn;
  * The documents of one vehicle, and its handing over, as the page shows them.
  *
  * @param asked the document that was noted just now, by its number
+ * @param fromWaste how documents stand by the waste record, by their numbers
  */
-public record HandoverView(HandoverRules rules, LocalDate today, Doors doors, Optional<String> asked) {
+public record HandoverView(
+        HandoverRules rules, LocalDate today, Doors doors, Optional<String> asked, Map<String, String> fromWaste) {
 
     /** Which acts the reader's roles allow. */
     public record Doors(boolean note, boolean state, boolean handOver) {}
@@ -163,6 +166,11 @@ public record HandoverView(HandoverRules rules, LocalDate today, Doors doors, Op
                 .map(entry -> (HandedOn) entry.saying())
                 .map(said -> Words.of("station.operatorsCheck", said.joint(), said.byKm()))
                 .toList();
+    }
+
+    /** How a document stands by the waste record; empty where that knows nothing of it. */
+    public String waste(DocumentLine line) {
+        return fromWaste.getOrDefault(line.document().id(), "");
     }
 
     public List<DocumentLine> settled() {

@@ -110,7 +110,24 @@ public final class ItemInWords {
             part.say("part", lot.part());
         } else if (ask instanceof Ask.Quantity quantity) {
             part.say("unit", quantity.unit())
-                    .say("expected", quantity.expected().map(value -> value.toPlainString()));
+                    .say("expected", quantity.expected().map(value -> value.toPlainString()))
+                    .say("stream", quantity.stream().map(stream -> stream.code()))
+                    .say("streamName", quantity.stream().flatMap(stream -> stream.name()))
+                    .say(
+                            "fate",
+                            quantity.stream()
+                                    .flatMap(stream -> stream.fate())
+                                    .map(fate -> Words.of("process.fate." + fate)))
+                    .say(
+                            "kgPerL",
+                            quantity.stream()
+                                    .flatMap(stream -> stream.density())
+                                    .map(known -> known.kgPerL().toPlainString()))
+                    .say(
+                            "densitySource",
+                            quantity.stream()
+                                    .flatMap(stream -> stream.density())
+                                    .map(known -> known.source()));
         } else if (ask instanceof Ask.Recount recount) {
             part.say("item", recount.item()).say("unit", recount.unit());
         } else if (ask instanceof Ask.Text text) {

@@ -2,6 +2,7 @@ package wainbook.process.rule;
 
 import com.google.re2j.Pattern;
 import com.google.re2j.PatternSyntaxException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,8 @@ import wainbook.process.sheet.CheckItem;
 import wainbook.process.sheet.Condition;
 import wainbook.process.sheet.Limits;
 import wainbook.process.sheet.VehicleRows;
+import wainbook.process.stream.ListOfWaste;
+import wainbook.process.stream.MaterialStream;
 
 /** What a single item must keep to before its sheet is released. */
 record ItemRules(CheckItem item, Known known) {
@@ -80,8 +83,22 @@ record ItemRules(CheckItem item, Known known) {
         if (item.asks() instanceof Ask.Recount recount && !item.after().contains(recount.item())) {
             faults.add(fault("process.recountNotAfter", recount.item()));
         }
+        if (item.asks() instanceof Ask.Quantity quantity) {
+            quantity.stream().ifPresent(stream -> faults.addAll(streamFaults(stream, quantity.unit())));
+        }
         if (item.asks() instanceof Ask.Serial serial) {
             serial.pattern().flatMap(this::patternFault).ifPresent(faults::add);
+        }
+        return faults;
+    }
+
+    private List<Reason> streamFaults(MaterialStream stream, String unit) {
+        var faults = new ArrayList<Reason>();
+        if (ListOfWaste.ours().find(stream.code()).isEmpty()) {
+            faults.add(fault("process.streamUnknown", stream.code()));
+        }
+        if (stream.massKg(BigDecimal.ONE, unit).isEmpty()) {
+            faults.add(fault("process.streamNoMass", unit));
         }
         return faults;
     }

@@ -11,6 +11,7 @@ import wainbook.process.Code;
 import wainbook.process.determination.Given;
 import wainbook.process.determination.Method;
 import wainbook.process.determination.ToRead;
+import wainbook.process.stream.MaterialStream;
 
 /** What a check item asks of the person at the vehicle: what an entry for it must hold to count. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -210,12 +211,20 @@ public sealed interface Ask {
         }
     }
 
-    /** How much went in or came out. */
-    record Quantity(String unit, Optional<BigDecimal> expected) implements Ask {
+    /**
+     * How much went in or came out.
+     *
+     * @param stream what comes out, where something does: so that the quantity becomes a mass and is looked after
+     */
+    record Quantity(String unit, Optional<BigDecimal> expected, Optional<MaterialStream> stream) implements Ask {
         public Quantity {
             if (unit.isBlank()) {
                 throw new IllegalArgumentException("a quantity has a unit");
             }
+        }
+
+        public static Quantity of(String unit, Optional<BigDecimal> expected) {
+            return new Quantity(unit, expected, Optional.empty());
         }
     }
 
@@ -234,7 +243,7 @@ public sealed interface Ask {
 
         /** As it is asked at a vehicle, once it is known how many were counted. */
         public Quantity after(Optional<BigDecimal> counted) {
-            return new Quantity(unit, counted);
+            return Quantity.of(unit, counted);
         }
     }
 

@@ -42,6 +42,14 @@ import wainbook.station.entry.Recording;
 import wainbook.station.entry.Voiding;
 import wainbook.station.help.Calling;
 import wainbook.station.work.Workplace;
+import wainbook.waste.TakenOut;
+import wainbook.waste.act.Closing;
+import wainbook.waste.act.Collecting;
+import wainbook.waste.act.Deciding;
+import wainbook.waste.act.EngineFate;
+import wainbook.waste.act.Opening;
+import wainbook.waste.act.PuttingIn;
+import wainbook.waste.act.Returning;
 import wainbook.works.appointment.AppointmentKinds;
 import wainbook.works.instruments.Register;
 import wainbook.works.instruments.calibration.Calibrating;
@@ -184,4 +192,28 @@ public class Acts {
 
     @Inject
     public Visiting visiting;
+
+    @Inject
+    public TakenOut takenOut;
+
+    @Inject
+    public Deciding decidingParts;
+
+    @Inject
+    public EngineFate engineFate;
+
+    @Inject
+    public Opening openingContainers;
+
+    @Inject
+    public PuttingIn puttingIn;
+
+    @Inject
+    public Closing closing;
+
+    @Inject
+    public Collecting collecting;
+
+    @Inject
+    public Returning returning;
 }

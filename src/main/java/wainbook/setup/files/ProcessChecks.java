@@ -25,6 +25,8 @@ record ProcessChecks(
         List<Fault> faults) {
 
     private static final Map<String, String> FIELDS = Map.of(
+            "process.streamUnknown", "/asks/stream/code",
+            "process.streamNoMass", "/asks/stream",
             "process.unknownJoint", "/asks/joint",
             "process.classAByTick", "/asks/joint",
             "process.classBByTick", "/asks/joint",

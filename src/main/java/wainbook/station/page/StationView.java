@@ -271,6 +271,14 @@ public record StationView(
         return InZones.standing(item).name().toLowerCase(Locale.ROOT);
     }
 
+    /** Whether something was weighed or dipped here that has to go somewhere. */
+    public boolean takesOut() {
+        return record.items().stream()
+                .anyMatch(state -> state.item().asks() instanceof Ask.Quantity ask
+                        && ask.stream().isPresent()
+                        && state.passing().isPresent());
+    }
+
     public int left() {
         return record.unsettled().size();
     }

@@ -29,13 +29,14 @@ import wainbook.process.plan.Point.Pair;
 import wainbook.quality.QualitySaying;
 import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying.About;
+import wainbook.waste.WasteSaying;
 
 class TellingsTest {
 
     /** Rooms whose entries lie in streams of their own: of people, instruments, check sheets and the works. */
     private static final List<String> NOT_OF_A_VEHICLE = List.of("works", "process", "pack", "setup", "paper", "line");
 
-    /** Said of containments, drifts, questions, near misses, visits and forecasts in the stream of their cause or of the works; what a vehicle hears of them is told. */
+    /** Said of containments, drifts, questions, near misses, visits, forecasts and containers of waste in the stream of their cause or of the works; what a vehicle hears of them is told. */
     private static final List<Class<?>> IN_THE_STREAM_OF_THEIR_CAUSE = List.of(
             LineSaying.ForecastKept.class,
             LineSaying.EntryOrderSet.class,
@@ -56,7 +57,13 @@ class TellingsTest {
             SafetySaying.VisitorInducted.class,
             SafetySaying.VisitorEntered.class,
             SafetySaying.HostTookOver.class,
-            SafetySaying.VisitorLeft.class);
+            SafetySaying.VisitorLeft.class,
+            WasteSaying.ContainerOpened.class,
+            WasteSaying.PutIn.class,
+            WasteSaying.PutInVoided.class,
+            WasteSaying.ContainerSealed.class,
+            WasteSaying.Collected.class,
+            WasteSaying.ReturnNoted.class);
 
     private static final Tellings TELLINGS = Tellings.all();
 

@@ -137,7 +137,7 @@ class DraftTest {
     @Test
     void refuses_a_count_again_of_what_was_not_counted_before_it() {
         Ask recount = new Ask.Recount("tools-in", "pieces");
-        CheckItem first = Sheets.asking("tools-in", new Ask.Quantity("pieces", Optional.empty()));
+        CheckItem first = Sheets.asking("tools-in", Ask.Quantity.of("pieces", Optional.empty()));
         assertThat(faults(first, Sheets.asking("tools-out", recount)))
                 .containsExactly("recountNotAfter tools-out | tools-in");
         assertThat(faults(first, Sheets.item("tools-out", recount, Condition.NONE, List.of("tools-in"))))

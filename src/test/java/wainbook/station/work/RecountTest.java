@@ -48,7 +48,7 @@ class RecountTest {
             "DIST",
             "Distribution",
             List.of(
-                    item("tools-in", new Ask.Quantity("pieces", Optional.empty()), List.of(), List.of()),
+                    item("tools-in", Ask.Quantity.of("pieces", Optional.empty()), List.of(), List.of()),
                     item(
                             "tools-out",
                             new Ask.Recount("tools-in", "pieces"),
@@ -58,13 +58,13 @@ class RecountTest {
 
     @Test
     void as_many_as_went_in_are_asked_for() {
-        assertThat(asked(counted("tools-in", "18"))).isEqualTo(new Ask.Quantity("pieces", Optional.of(decimal("18"))));
+        assertThat(asked(counted("tools-in", "18"))).isEqualTo(Ask.Quantity.of("pieces", Optional.of(decimal("18"))));
     }
 
     @Test
     void before_the_first_count_no_number_passes() {
         Work work = work(List.of());
-        assertThat(work.state().item().asks()).isEqualTo(new Ask.Quantity("pieces", Optional.empty()));
+        assertThat(work.state().item().asks()).isEqualTo(Ask.Quantity.of("pieces", Optional.empty()));
         assertThat(work.guards().counting()).extracting("key").contains("station.notInOrder");
     }
 
@@ -81,9 +81,9 @@ class RecountTest {
     void a_first_count_that_was_voided_counts_no_more() {
         List<Saying> said = new ArrayList<>(List.of(counted("tools-in", "18")));
         said.add(new Voided(new UUID(1, 3), "DIST/tools-in", "miscounted"));
-        assertThat(work(said).state().item().asks()).isEqualTo(new Ask.Quantity("pieces", Optional.empty()));
+        assertThat(work(said).state().item().asks()).isEqualTo(Ask.Quantity.of("pieces", Optional.empty()));
         said.add(counted("tools-in", "20"));
-        assertThat(work(said).state().item().asks()).isEqualTo(new Ask.Quantity("pieces", Optional.of(decimal("20"))));
+        assertThat(work(said).state().item().asks()).isEqualTo(Ask.Quantity.of("pieces", Optional.of(decimal("20"))));
     }
 
     @Test

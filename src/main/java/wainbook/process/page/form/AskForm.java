@@ -75,8 +75,9 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
             new AskForm("lot", typed -> new Ask.Lot(typed.code("part")), around -> List.of(Input.line("part"))),
             new AskForm(
                     "quantity",
-                    typed -> new Ask.Quantity(typed.text("unit"), typed.maybeDecimal("expected")),
-                    around -> List.of(Input.line("unit"), Input.decimal("expected"))),
+                    typed -> new Ask.Quantity(
+                            typed.text("unit"), typed.maybeDecimal("expected"), StreamForm.read(typed)),
+                    StreamForm::inputs),
             new AskForm(
                     "recount",
                     typed -> new Ask.Recount(typed.code("item"), typed.text("unit")),
@@ -173,6 +174,7 @@ record AskForm(String word, Function<Typed, Ask> read, Function<Surroundings, Li
             typed.put(
                     "expected",
                     quantity.expected().map(BigDecimal::toPlainString).orElse(""));
+            quantity.stream().ifPresent(stream -> typed.putAll(StreamForm.typed(stream)));
         } else if (ask instanceof Ask.Recount recount) {
             typed.put("item", recount.item());
             typed.put("unit", recount.unit());

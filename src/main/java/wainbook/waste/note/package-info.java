@@ -1,0 +1,2 @@
+/** The papers by which waste leaves, as plain rules. */
+package wainbook.waste.note;

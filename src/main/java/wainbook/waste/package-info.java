@@ -1,0 +1,2 @@
+/** What is taken out of vehicles, and the containers and notes by which waste leaves the works. */
+package wainbook.waste;
