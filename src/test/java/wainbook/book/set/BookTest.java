@@ -171,7 +171,7 @@ class BookTest {
 
     @Test
     @Tag("database")
-    void a_set_is_frozen_once_kept_for_ever_and_a_later_change_makes_a_further_volume() {
+    void a_set_is_frozen_once_kept_for_ever_and_a_later_change_makes_a_further_volume() throws IOException {
         String number = new PlayedVehicles().handedOver();
         UUID id = UUID.randomUUID();
         freeze(number, id).then().statusCode(201).body("kind", equalTo("book.setFrozen/1"));
@@ -194,8 +194,16 @@ class BookTest {
                 .containsExactly(1, 2);
         assertThat(Cast.AUDITOR.asks().get(path(number, "/volumes/1/set.zip")).asByteArray())
                 .isEqualTo(kept);
-        assertThat(Cast.AUDITOR.asks().get(path(number, "/volumes/2/set.zip")).asByteArray())
-                .isNotEqualTo(kept);
+        Map<String, byte[]> files = unzipped(
+                Cast.AUDITOR.asks().get(path(number, "/volumes/2/set.zip")).asByteArray());
+        String document = "documents/GB-02-" + sha256.substring(0, 8) + ".pdf";
+        assertThat(sha256(files.get(document))).isEqualTo(sha256);
+        assertThat(new String(files.get("files.html"), UTF_8)).contains("href=\"" + document + "\"");
+        byte[] merged = files.get("handover-set.pdf");
+        Validated.passes(merged);
+        assertThat(Validated.text(merged))
+                .contains("The document follows as it was handed in.", "Weighed by the gate.");
+        assertThat(Validated.pages(merged)).isEqualTo(Validated.pages(files.get("build-book.pdf")) + 2);
         assertThat(verify.everything().findings())
                 .filteredOn(finding -> finding.toString().contains(number))
                 .isEmpty();
