@@ -10,6 +10,7 @@ import wainbook.gate.Gate;
 import wainbook.gate.Gate.Standing;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
+import wainbook.handover.promise.PromiseKept;
 import wainbook.handover.requirement.RuleSet;
 import wainbook.ledger.History;
 import wainbook.line.appointment.Appointments;
@@ -139,6 +140,14 @@ public record HandoverRules(
                                 doubt.containment(),
                                 doubt.open().size())
                         .liftedAt(doubt.path(order.number()))));
+        promises().stream()
+                .filter(PromiseKept::bars)
+                .forEach(one -> against.add(Reason.of(
+                                "handover.promiseOpen",
+                                Reason.WORKS_RULE,
+                                one.promise().number(),
+                                one.promise().said().option())
+                        .liftedAt(vehicle() + "/promises")));
         deferred.forEach(work -> against.add(Reason.of(
                         "handover.workDeferred", Reason.WORKS_RULE, work.about().item(), work.toStage())
                 .liftedAt(vehicle() + "#entry-" + work.entry().number())));
@@ -149,6 +158,12 @@ public record HandoverRules(
                                 Reason.WORKS_RULE,
                                 appointment.kind().title())
                         .liftedAt(vehicle() + "/appointments")));
+    }
+
+    /** Everything promised to the operator, with its evidence. */
+    public List<PromiseKept> promises() {
+        return PromiseKept.of(
+                history, gates.stream().flatMap(at -> at.gate().stream()).map(Gate::record), documents);
     }
 
     private void road(List<Reason> against) {

@@ -7,6 +7,7 @@ import wainbook.handover.requirement.Requirement.Answer;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.evidence.EvidenceFile;
+import wainbook.station.StationSaying.Held;
 
 /** What is said of the documents that a vehicle needs at handover. */
 public sealed interface HandoverSaying extends Saying {
@@ -38,6 +39,29 @@ public sealed interface HandoverSaying extends Saying {
             Optional<LocalDate> validUntil,
             Optional<EvidenceFile> file,
             String note)
+            implements HandoverSaying {}
+
+    /**
+     * The works' own text of a document that it issues takes the place of the one before.
+     *
+     * @param document its code
+     * @param revision from 2, since the text that the program brings is the first
+     * @param text by the rules of `handover.issue.Filling`
+     */
+    @Kind("handover.textReleased/1")
+    record TextReleased(String document, int revision, String text) implements HandoverSaying {}
+
+    /**
+     * The works made a document from the record of the vehicle, and somebody appointed signed it.
+     *
+     * @param document its code
+     * @param number counts the issues of this document for this vehicle, from 1; a later one takes the place of an earlier
+     * @param revision of its text
+     * @param file as it was signed: PDF
+     * @param held the signer's appointment as it stood
+     */
+    @Kind("handover.issued/1")
+    record Issued(String document, String title, int number, int revision, EvidenceFile file, Held held)
             implements HandoverSaying {}
 
     /** What a rule said on the day of handover, and how its document stood. */

@@ -4,6 +4,7 @@ import java.util.List;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
+import wainbook.process.component.Component;
 import wainbook.process.draft.About;
 import wainbook.process.draft.Drafted;
 import wainbook.process.draft.DraftedBefore;
@@ -82,6 +83,15 @@ public sealed interface ProcessSaying extends Saying {
     record JointsReleased(List<Joint> joints, int revision) implements ProcessSaying {
         public JointsReleased {
             joints = List.copyOf(joints);
+            Revision.checked(revision);
+        }
+    }
+
+    /** The parts that conversions take out and put in, all of them, in a new revision. */
+    @Kind("process.componentsReleased/1")
+    record ComponentsReleased(List<Component> components, int revision) implements ProcessSaying {
+        public ComponentsReleased {
+            components = List.copyOf(components);
             Revision.checked(revision);
         }
     }

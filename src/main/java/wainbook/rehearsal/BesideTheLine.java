@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Actor;
 import wainbook.ledger.Entry;
+import wainbook.order.WorkOrder.Phase;
 import wainbook.rehearsal.chance.Dice;
 import wainbook.rehearsal.crew.Whereabouts;
 import wainbook.rehearsal.scenario.Line;
@@ -91,6 +92,9 @@ final class BesideTheLine {
             playing.whole(entry, () -> {
                 playing.finished(entry, leg -> stripped(waste, leg, playing.number(entry)));
                 playing.papers(entry, share);
+                if (entry == -steps - Playing.WAITING_FOR_PAPERS + 1) {
+                    playing.leg(entry, "issued", way -> way.issued(), order -> order.phase() == Phase.FINISHED);
+                }
             });
         }
         waste.collected(Duration.ofHours(30), true);

@@ -44,6 +44,9 @@ final class PlayedPast {
         playing.whole(entry, () -> {
             playing.finished(entry);
             playing.leg(entry, "appointments", way -> way.appointments(), order -> order.phase() == Phase.FINISHED);
+            if (number == 1) {
+                playing.leg(entry, "issued", way -> way.issued(), order -> order.phase() == Phase.FINISHED);
+            }
             if (number <= SOME_PAPERS_FOLLOW) {
                 playing.leg(
                         entry,

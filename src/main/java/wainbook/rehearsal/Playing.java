@@ -1,13 +1,11 @@
 package wainbook.rehearsal;
 
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -253,11 +251,7 @@ final class Playing {
     /** @param vin that its people read, or will read, on the vehicle */
     Legs way(AtVehicle at, Scenario.Kind kind, String vin, Dice dice) {
         var evidence = new Evidence(acts.files);
-        var answers = new Answers(
-                dice,
-                vin,
-                item -> Optional.<BigDecimal>ofNullable(scenario.typical().get(item)),
-                evidence::of);
+        var answers = new Answers(dice, vin, item -> scenario.typical(kind, item), evidence::of);
         return new Legs(at, kind, operators, answers, odds);
     }
 

@@ -3,6 +3,7 @@ package wainbook.setup;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.util.List;
+import wainbook.book.BookSaying;
 import wainbook.gate.GateSaying;
 import wainbook.handover.HandoverSaying;
 import wainbook.isolation.IsolationSaying;
@@ -11,6 +12,8 @@ import wainbook.ledger.Kinds;
 import wainbook.line.LineSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.order.promise.PromiseSaying;
+import wainbook.order.specification.SpecificationSaying;
 import wainbook.pack.PackSaying;
 import wainbook.paper.PaperSaying;
 import wainbook.permit.PermitSaying;
@@ -30,6 +33,8 @@ class Vocabulary {
         return Kinds.of(List.of(
                 WorksSaying.class,
                 OrderSaying.class,
+                SpecificationSaying.class,
+                PromiseSaying.class,
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
@@ -41,6 +46,7 @@ class Vocabulary {
                 SafetySaying.class,
                 QualitySaying.class,
                 HandoverSaying.class,
+                BookSaying.class,
                 IsolationSaying.class,
                 OnPaperSaying.class,
                 PaperSaying.class,

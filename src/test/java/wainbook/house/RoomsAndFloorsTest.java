@@ -29,6 +29,7 @@ class RoomsAndFloorsTest {
             Map.entry("ledger", 1),
             Map.entry("predicate", 1),
             Map.entry("page", 2),
+            Map.entry("print", 2),
             Map.entry("works", 3),
             Map.entry("process", 4),
             Map.entry("order", 5),

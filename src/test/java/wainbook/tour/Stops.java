@@ -64,6 +64,11 @@ final class Stops {
                                 inPhase("ORDERED"))
                         .map(order -> "/orders/" + order)
                         .toList());
+        put(
+                "/orders/{order}/book",
+                "/orders/" + stuck + "/book",
+                "/orders/" + inPhase("HANDED_OVER") + "/book",
+                "/orders/" + inPhase("ORDERED") + "/book");
         put("/orders/{order}/donor", "/orders/" + inPhase("ORDERED") + "/donor");
         put(
                 "/orders/{order}/facts",
@@ -83,6 +88,12 @@ final class Stops {
                 "/orders/{order}/nonconformities/{number}/disposition",
                 "/orders/" + stuck + "/nonconformities/" + number + "/disposition");
         put("/orders/{order}/rebinding", "/orders/" + at("packs") + "/rebinding");
+        put("/orders/{order}/promises", "/orders/" + stuck + "/promises", "/orders/" + at("packs") + "/promises");
+        put(
+                "/orders/{order}/specification",
+                "/orders/" + stuck + "/specification",
+                "/orders/" + at("packs") + "/specification",
+                "/orders/" + inPhase("ORDERED") + "/specification");
         put("/orders/{order}/report", "/orders/" + stuck + "/report");
     }
 
@@ -140,6 +151,16 @@ final class Stops {
         put("/forecast", "/forecast", "/forecast?by=line");
         put("/forecast/what-if", "/forecast/what-if", "/forecast/what-if?secondStation=commissioning");
         put("/orders/{order}/appointments", "/orders/" + inPhase("FINISHED") + "/appointments");
+        put(
+                "/handover/{order}/issue",
+                "/handover/" + inPhase("FINISHED") + "/issue",
+                "/handover/" + at("final") + "/issue");
+        put(
+                "/handover/{order}/issue/{document}",
+                "/handover/" + inPhase("FINISHED") + "/issue/rescue-sheet",
+                "/handover/" + inPhase("FINISHED") + "/issue/high-voltage-record",
+                "/handover/" + at("packs") + "/issue/weight-record");
+        put("/process/documents/{document}", "/process/documents/weight-record");
         put(
                 "/orders/{order}/road",
                 "/orders/" + at("final") + "/road",

@@ -206,6 +206,11 @@ final class ApiHands implements Hands {
     }
 
     @Override
+    public Answer issue(String user, String document, String password) {
+        return post(user, "/issues/" + document, Map.of("password", password));
+    }
+
+    @Override
     public Answer roadRelease(String user, String driver, String password) {
         String fingerprint = as(user).get(path("/road")).jsonPath().getString("fingerprint");
         return post(

@@ -277,6 +277,15 @@ final class BrowserHands implements Hands, AutoCloseable {
     }
 
     @Override
+    public Answer issue(String user, String document, String password) {
+        return send(
+                user,
+                "/handover/" + vehicle.order() + "/issue/" + document,
+                "main form[method=post]",
+                Map.of("password", password));
+    }
+
+    @Override
     public Answer roadRelease(String user, String driver, String password) {
         return send(
                 user,

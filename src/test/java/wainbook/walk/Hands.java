@@ -60,6 +60,9 @@ interface Hands {
     /** Notes an appointment after the line as passed. */
     Answer passed(String user, String appointment);
 
+    /** Issues a document of the works. */
+    Answer issue(String user, String document, String password);
+
     /** Releases the vehicle for the road, for a driver. */
     Answer roadRelease(String user, String driver, String password);
 

@@ -44,8 +44,8 @@ final class WholeWay {
             Map.entry("waste_streams", "16 06 01*"),
             Map.entry("emission_claim", "false"));
 
-    private static final List<String> DOCUMENTS = List.of(
-            "GB-01", "GB-03", "GB-10", "GB-11", "GB-15", "GB-27", "GB-28", "GB-29", "GB-30", "GB-31", "GB-34", "GB-36");
+    private static final List<String> DOCUMENTS =
+            List.of("GB-01", "GB-03", "GB-10", "GB-11", "GB-15", "GB-27", "GB-28", "GB-29", "GB-30", "GB-34", "GB-36");
 
     private final Vehicle vehicle;
     private final Hands hands;
@@ -441,6 +441,10 @@ final class WholeWay {
         FACTS.forEach((fact, stated) -> done(hands.fact("leilani", fact, stated)));
         refused(hands.handOver("leilani", "depot foreman"), "handover.documentMissing");
         String tomorrow = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC).toString();
+        refused(hands.issue("leilani", "weight-record", PASSWORD), "handover.needsWeights");
+        refused(hands.issue("mateo", "rescue-sheet", PASSWORD), "works.competenceMissing");
+        refused(hands.issue("kofi", "rescue-sheet", "wrong"), "gate.passwordWrong");
+        done(hands.issue("kofi", "rescue-sheet", PASSWORD));
         DOCUMENTS.forEach(
                 id -> done(hands.document("leilani", id, "no. 17/" + id, id.equals("GB-28") ? tomorrow : "")));
         clock.pass(Duration.ofDays(1));

@@ -5,6 +5,7 @@ import java.util.Optional;
 import wainbook.book.VehicleRecord;
 import wainbook.gate.Gate;
 import wainbook.handover.document.DocumentSet;
+import wainbook.handover.promise.PromiseKept;
 import wainbook.isolation.page.InWords;
 import wainbook.line.Standing;
 import wainbook.line.awaited.AwaitedPart;
@@ -40,6 +41,7 @@ public record Vehicle(
         List<GateLine> gates,
         List<InsulationTrend> insulation,
         Optional<DocumentSet> documents,
+        List<PromiseKept> promises,
         VehicleRecord record,
         Optional<String> given,
         List<PermitLine> permits,

@@ -4,9 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -19,8 +17,10 @@ import wainbook.book.page.Vehicle.Deferred;
 import wainbook.book.page.Vehicle.Fitted;
 import wainbook.book.page.Vehicle.GateLine;
 import wainbook.book.telling.Names;
+import wainbook.book.telling.ReleasedNames;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
+import wainbook.handover.promise.PromiseKept;
 import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
 import wainbook.line.awaited.AwaitedParts;
@@ -34,23 +34,18 @@ import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.permit.page.PermitLook;
 import wainbook.process.Releases;
-import wainbook.process.Stage;
-import wainbook.process.Station;
-import wainbook.process.sheet.CheckItem;
 import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.station.StageRecord;
-import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.LotUsed;
 import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.help.HelpCall;
 import wainbook.station.work.Workplace;
-import wainbook.works.PersonName;
 import wainbook.works.shift.WorksDay;
 
 /** Brings together what the page of one vehicle shows. */
 @ApplicationScoped
-class VehicleLook {
+public class VehicleLook {
 
     private final Releases releases;
     private final Workplace workplace;
@@ -67,8 +62,12 @@ class VehicleLook {
     }
 
     Vehicle of(History history, WorkOrder order, Moment moment, String kind, Vehicle.Doors doors) {
+        return of(history, order, moment, kind, doors, ReleasedNames.withPeople(releases, day.zone()));
+    }
+
+    /** The same with people, items and places called as the reader needs them. */
+    public Vehicle of(History history, WorkOrder order, Moment moment, String kind, Vehicle.Doors doors, Names names) {
         Instant now = moment.at();
-        Names names = names();
         return new Vehicle(
                 order,
                 line.bar(history, order, now),
@@ -90,10 +89,18 @@ class VehicleLook {
                 gates(history, order, names),
                 InsulationTrend.of(history, names),
                 handover.documents(history, order, now),
+                promises(history, order, now),
                 VehicleRecord.of(history, names, kind),
                 given(history, names),
                 PermitLook.open(history, now, day.zone()),
                 doors);
+    }
+
+    private List<PromiseKept> promises(History history, WorkOrder order, Instant now) {
+        return PromiseKept.of(
+                history,
+                order.gates().stream().flatMap(stage -> workplace.record(history, order, stage).stream()),
+                handover.documents(history, order, now));
     }
 
     private static Optional<String> given(History history, Names names) {
@@ -163,41 +170,5 @@ class VehicleLook {
                                 ? Stream.of(new Fitted(used.part(), used.lot(), false, entry.number()))
                                 : Stream.empty())
                 .toList();
-    }
-
-    private Names names() {
-        Map<String, String> people = new HashMap<>();
-        Formats formats = new Formats(day.zone());
-        return new Names() {
-            @Override
-            public String item(About about) {
-                return releases.sheet(about.sheet(), about.revision())
-                        .item(about.item())
-                        .map(CheckItem::title)
-                        .orElse(about.item());
-            }
-
-            @Override
-            public String stage(String code) {
-                return releases.stage(code).map(Stage::title).orElse(code);
-            }
-
-            @Override
-            public String place(String code) {
-                return releases.station(code).map(Station::title).orElse(code);
-            }
-
-            @Override
-            public String person(String number) {
-                return people.computeIfAbsent(
-                        number,
-                        key -> PersonName.of(key).map(row -> row.fullName).orElse(key));
-            }
-
-            @Override
-            public String time(Instant at) {
-                return formats.moment(at);
-            }
-        };
     }
 }

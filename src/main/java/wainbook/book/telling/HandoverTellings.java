@@ -1,6 +1,7 @@
 package wainbook.book.telling;
 
 import wainbook.handover.HandoverSaying.DocumentNoted;
+import wainbook.handover.HandoverSaying.Issued;
 import wainbook.handover.HandoverSaying.SetJudged;
 import wainbook.handover.Standing;
 import wainbook.handover.document.DocumentLine;
@@ -18,6 +19,11 @@ final class HandoverTellings {
                 (said, names) -> Told.of(
                         Words.of("book.documentNoted", said.requirement(), said.document()),
                         DocumentLine.inWords(said)));
+        tellings.on(
+                Issued.class,
+                (said, names) -> Told.of(
+                        Words.of("book.issued", said.title(), said.number()),
+                        Words.of("book.issuedText", said.revision())));
         tellings.on(
                 SetJudged.class,
                 (said, names) -> Told.of(Words.of(

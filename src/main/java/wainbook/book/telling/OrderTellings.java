@@ -14,6 +14,11 @@ import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Rebound;
 import wainbook.order.hold.HoldChoices;
+import wainbook.order.promise.PromiseSaying.OptionPromised;
+import wainbook.order.promise.PromiseSaying.PromiseWithdrawn;
+import wainbook.order.specification.SpecificationSaying.ChassisStated;
+import wainbook.order.specification.SpecificationSaying.DutyStated;
+import wainbook.order.specification.SpecificationSaying.Specified;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 
@@ -35,6 +40,22 @@ final class OrderTellings {
                 FactStated.class,
                 (said, names) -> Told.of(
                         Words.of("book.factStated", FactQuestion.name(said.fact())), FactQuestion.word(said.stated())));
+        tellings.on(
+                DutyStated.class,
+                (said, names) -> Told.of(
+                        Words.of("book.dutyStated", said.duty().legs().size()),
+                        said.duty().words()));
+        tellings.on(
+                OptionPromised.class,
+                (said, names) -> Told.of(Words.of("book.optionPromised", said.promise(), said.option())));
+        tellings.on(
+                PromiseWithdrawn.class,
+                (said, names) -> Told.of(Words.of("book.promiseWithdrawn", said.promise(), said.reason())));
+        tellings.on(ChassisStated.class, (said, names) -> Told.of(Words.of("book.chassisStated")));
+        tellings.on(
+                Specified.class,
+                (said, names) -> Told.of(Words.of(
+                        "order.specified", said.chosen().packs(), said.chosen().packType())));
         tellings.on(
                 DonorReceived.class,
                 (said, names) -> Told.of(

@@ -27,6 +27,7 @@ public final class Tellings {
         QualityTellings.addTo(tellings);
         PermitTellings.addTo(tellings);
         SafetyTellings.addTo(tellings);
+        BookTellings.addTo(tellings);
         WasteTellings.addTo(tellings);
         return tellings;
     }

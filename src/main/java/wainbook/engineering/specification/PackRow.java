@@ -11,6 +11,7 @@ import wainbook.engineering.weights.TwoAxles;
  * @param rangeNewKm at this duty; likewise {@code rangeAtEndKm}
  * @param worstKwh median need of the worst day
  * @param oddsNew that the worst day is met; likewise {@code oddsAtEnd}
+ * @param empty without payload
  * @param laden with the payload that is wanted, or the greatest if that is less
  * @param middayKwh to charge on the worst day at the end of life so that the wanted odds are reached
  * @param ruledOut empty where it is feasible
@@ -26,6 +27,7 @@ public record PackRow(
         double worstKwh,
         double oddsNew,
         double oddsAtEnd,
+        TwoAxles empty,
         TwoAxles laden,
         double middayKwh,
         List<RuledOut> ruledOut) {

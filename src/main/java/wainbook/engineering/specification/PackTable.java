@@ -34,9 +34,10 @@ public record PackTable(
 
     private PackRow row(int packs) {
         TwoAxles without = pack.into(bare, packs);
-        double massKg = without.totalKg() + day.payloadShare() * payloadKg;
-        double kwhPerKm = day.usualKwh(massKg) / day.km();
-        double worstKwh = day.worstKwh(massKg);
+        var carrying = new DutyDay.Carrying(without.totalKg(), payloadKg, packs);
+        double drivingKwh = day.drivingKwh(carrying);
+        double kwhPerKm = day.usualKwh(drivingKwh) / day.km();
+        double worstKwh = day.worstKwh(drivingKwh);
         double newKwh = pack.usableNewKwh(packs);
         double endKwh = pack.usableAtEndKwh(packs);
         double shortKwh = Math.max(0, need.factor(odds) * worstKwh - endKwh);
@@ -45,20 +46,21 @@ public record PackTable(
         return new PackRow(
                 packs,
                 limit,
-                day.drivingKwh(massKg),
-                day.usualKwh(massKg),
+                drivingKwh,
+                day.usualKwh(drivingKwh),
                 kwhPerKm,
                 newKwh / kwhPerKm,
                 endKwh / kwhPerKm,
                 worstKwh,
                 need.met(newKwh, worstKwh),
                 need.met(endKwh, worstKwh),
+                without,
                 without.with(carriedKg, payloadCentreM),
                 shortKwh,
-                ruledOut(limit, shortKwh));
+                ruledOut(limit, shortKwh, carrying));
     }
 
-    private List<RuledOut> ruledOut(PayloadLimit limit, double shortKwh) {
+    private List<RuledOut> ruledOut(PayloadLimit limit, double shortKwh, DutyDay.Carrying carrying) {
         var reasons = new ArrayList<RuledOut>();
         if (Plain.compared(payloadKg) > Plain.compared(limit.kg())) {
             reasons.add(new RuledOut.Payload(limit.binding(), payloadKg - limit.kg()));
@@ -66,6 +68,9 @@ public record PackTable(
         if (shortKwh > 0) {
             reasons.add(new RuledOut.Energy(shortKwh));
         }
+        day.beyond(carrying)
+                .map(beyond -> new RuledOut.Power(beyond.interval(), beyond.neededW(), beyond.greatestW()))
+                .ifPresent(reasons::add);
         return reasons;
     }
 }

@@ -18,15 +18,15 @@ public record PackType(double nominalKwh, double massKg, double window, double e
         placesM = List.copyOf(placesM);
     }
 
-    double usableNewKwh(int packs) {
+    public double usableNewKwh(int packs) {
         return packs * new Window(nominalKwh, window, 1).usableKwh();
     }
 
-    double usableAtEndKwh(int packs) {
+    public double usableAtEndKwh(int packs) {
         return packs * new Window(nominalKwh, window, endOfLife).usableKwh();
     }
 
-    TwoAxles into(TwoAxles bare, int packs) {
+    public TwoAxles into(TwoAxles bare, int packs) {
         TwoAxles axles = bare;
         for (double place : placesM.subList(0, packs)) {
             axles = axles.with(massKg, place);

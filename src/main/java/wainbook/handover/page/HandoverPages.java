@@ -10,6 +10,8 @@ final class HandoverPages {
 
     private HandoverPages() {}
 
+    static native TemplateInstance promises(Filled filled, PromisesView view);
+
     static native TemplateInstance vehicles(HandoverList list);
 
     static native TemplateInstance handover(Filled filled, HandoverView view);

@@ -11,6 +11,7 @@ import wainbook.handover.HandoverRules;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentLine;
 import wainbook.handover.document.DocumentSet;
+import wainbook.handover.promise.PromiseKept;
 import wainbook.handover.requirement.RuleSet;
 import wainbook.ledger.Entry;
 import wainbook.order.FactQuestion;
@@ -51,6 +52,14 @@ public record HandoverView(
 
     public long seen() {
         return rules.history().number();
+    }
+
+    public List<PromiseKept> promises() {
+        return rules.promises();
+    }
+
+    public long openPromises() {
+        return rules.promises().stream().filter(PromiseKept::open).count();
     }
 
     public String phase() {

@@ -28,6 +28,7 @@ import wainbook.order.WorkOrder;
 import wainbook.order.hold.HoldChoices;
 import wainbook.order.hold.HoldInWords;
 import wainbook.order.hold.Holding;
+import wainbook.order.specification.OfferedFacts;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
 import wainbook.process.VehicleFacts;
@@ -91,8 +92,11 @@ public class OrderActsPage {
     @Path("facts")
     @RolesAllowed({Role.worksEngineer, Role.lineManager, Role.handoverClerk})
     public TemplateInstance fact(String order, @RestQuery Optional<String> fact) {
-        String stated = fact.map(known(order).facts()::get).orElse("");
-        return draw(Filled.fresh().with("stated", stated), order, fact.orElse(""));
+        Optional<String> stated = fact.map(known(order).facts()::get);
+        Optional<String> offered = fact.filter(asked -> stated.isEmpty())
+                .flatMap(asked -> OfferedFacts.of(ledger.history(Numbers.subject(order)), asked));
+        Filled filled = Filled.fresh().with("stated", stated.or(() -> offered).orElse(""));
+        return draw(offered.isPresent() ? filled.with("offered", "true") : filled, order, fact.orElse(""));
     }
 
     @POST

@@ -44,7 +44,7 @@ public class CalculationPage {
     public Response one(String name, UriInfo address) {
         Sheet<?, ?> sheet = calculations.named(name).orElseThrow(NotFoundException::new);
         Map<String, String> typed = new LinkedHashMap<>();
-        address.getQueryParameters().forEach((field, values) -> typed.put(field, values.get(0)));
+        address.getQueryParameters().forEach((field, values) -> typed.put(field, String.join(" ", values)));
         CalculationView view = typed.isEmpty() ? sheet.empty() : sheet.answer(typed);
         return Response.status(view.status())
                 .entity(CalculationPages.calculation(view))

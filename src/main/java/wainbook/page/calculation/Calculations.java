@@ -154,6 +154,16 @@ public class Calculations {
         });
     }
 
+    /** A working as its page shows it, for whoever prints one; empty where there is no such calculation or no working. */
+    public Optional<Worked> worked(String name, Map<String, String> inputs) {
+        return named(name).flatMap(sheet -> sheet.answer(inputs).worked());
+    }
+
+    /** An input in words, with its unit. */
+    public static String inputInWords(String calculation, String input) {
+        return Table.head(calculation, input);
+    }
+
     List<Sheet<?, ?>> all() {
         return List.copyOf(sheets.values());
     }

@@ -45,7 +45,7 @@ public record Table(String name, String title, List<String> heads, List<List<Str
                         .toList());
     }
 
-    private static String head(String calculation, String part) {
+    static String head(String calculation, String part) {
         String label = Asked.label(calculation, part);
         Optional<String> unit = Units.of(part).filter(known -> !label.contains("("));
         return unit.map(known -> Words.of("engineering.labelled", label, known)).orElse(label);

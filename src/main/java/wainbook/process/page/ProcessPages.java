@@ -19,5 +19,7 @@ final class ProcessPages {
 
     static native TemplateInstance part(PartView view);
 
+    static native TemplateInstance components(ComponentsView view);
+
     static native TemplateInstance begin(BeginView view);
 }

@@ -8,6 +8,7 @@ import wainbook.gate.SignOff;
 import wainbook.handover.HandingOver;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.Noting;
+import wainbook.handover.issue.Issuing;
 import wainbook.handover.road.RoadDrive;
 import wainbook.handover.road.RoadLook;
 import wainbook.handover.road.RoadRelease;
@@ -23,6 +24,9 @@ import wainbook.matter.nonconformity.Reporting;
 import wainbook.order.Intake;
 import wainbook.order.Ordering;
 import wainbook.order.hold.Holding;
+import wainbook.order.promise.Promising;
+import wainbook.order.specification.SpecificationLook;
+import wainbook.order.specification.Specifying;
 import wainbook.pack.act.Judging;
 import wainbook.pack.act.Keeping;
 import wainbook.pack.act.Quarantining;
@@ -71,6 +75,15 @@ public class Acts {
 
     @Inject
     public Ordering ordering;
+
+    @Inject
+    public Specifying specifying;
+
+    @Inject
+    public Promising promising;
+
+    @Inject
+    public SpecificationLook specifications;
 
     @Inject
     public Intake intake;
@@ -158,6 +171,9 @@ public class Acts {
 
     @Inject
     public RoadDrive roadDrive;
+
+    @Inject
+    public Issuing issuing;
 
     @Inject
     public Awaiting awaiting;

@@ -1,7 +1,9 @@
 package wainbook.rehearsal.scenario;
 
+import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.order.duty.ChassisFigures;
+import wainbook.order.duty.Duty;
 
 /**
  * What a rehearsal plays: {@code rehearsal.yaml} beside the files of the works.
@@ -37,7 +41,14 @@ public record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typi
             String vinPrefix,
             String registration,
             List<Integer> odometerKm,
-            Map<String, String> facts) {}
+            Map<String, String> facts,
+            Optional<Asked> specification) {}
+
+    /** What the operator asks for, the vehicle it is worked for, and what is chosen. The survey weighs the donor anew. */
+    public record Asked(Duty duty, ChassisFigures vehicle, int packs, String packType, List<Promised> promises) {}
+
+    /** What the operator is promised. */
+    public record Promised(String option, List<String> items, List<String> documents, boolean beforeHandover) {}
 
     public Scenario {
         kinds = List.copyOf(kinds);
@@ -52,12 +63,20 @@ public record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typi
             return text == null
                     ? Optional.empty()
                     : Optional.of(YAMLMapper.builder()
+                            .addModule(new Jdk8Module())
                             .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+                            .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
                             .build()
                             .readValue(text, Scenario.class));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(file, unreadable);
         }
+    }
+
+    /** What is usual of an item: of this kind of vehicle, or of all. */
+    public Optional<BigDecimal> typical(Kind kind, String item) {
+        return Optional.ofNullable(typical.get(kind.kind() + "/" + item))
+                .or(() -> Optional.ofNullable(typical.get(item)));
     }
 
     public Scenario seeded(long other) {

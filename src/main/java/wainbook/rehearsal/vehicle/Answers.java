@@ -28,12 +28,14 @@ public record Answers(
     /** How far within their limits bolts come out, as a share of half the window. */
     private static final double SPREAD = 0.35;
 
+    private static final double WEIGHED_KG = 12;
+
     public Reply good(String item, Ask ask, Optional<Joint> joint) {
         Reply.Builder reply = Reply.with();
         if (ask instanceof Ask.Measure measure) {
-            reply.reading(within(measure.works(), measure.legal()));
+            reply.reading(weighed(item).orElseGet(() -> within(measure.works(), measure.legal())));
         } else if (ask instanceof Ask.Table table) {
-            reply.cells(cells(table));
+            reply.cells(cells(item, table));
         } else if (ask instanceof Ask.Tighten) {
             tightened(joint.orElseThrow(), reply);
         } else if (ask instanceof Ask.Recheck) {
@@ -87,10 +89,18 @@ public record Answers(
                 .orElseGet(() -> BigDecimal.valueOf(dice.between(1, 4)));
     }
 
-    private List<BigDecimal> cells(Ask.Table table) {
+    /** A vehicle of a kind weighs what the kind does, and a little more or less. */
+    private Optional<BigDecimal> weighed(String item) {
+        return typical.apply(item)
+                .map(usual -> dice.figure(usual.doubleValue() - WEIGHED_KG, usual.doubleValue() + WEIGHED_KG, 0));
+    }
+
+    private List<BigDecimal> cells(String item, Ask.Table table) {
         var cells = new ArrayList<BigDecimal>();
-        for (int row = 0; row < table.rows().size(); row++) {
-            table.columns().forEach(column -> cells.add(within(column.works(), column.legal())));
+        for (String row : table.rows()) {
+            table.columns()
+                    .forEach(column -> cells.add(
+                            weighed(item + "/" + row).orElseGet(() -> within(column.works(), column.legal()))));
         }
         return cells;
     }

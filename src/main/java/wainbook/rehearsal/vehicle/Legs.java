@@ -13,6 +13,7 @@ import wainbook.handover.HandoverSaying;
 import wainbook.handover.Noting;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
+import wainbook.handover.issue.Issuing;
 import wainbook.handover.requirement.Rule;
 import wainbook.line.move.Move;
 import wainbook.order.Intake;
@@ -67,6 +68,7 @@ public final class Legs {
                                         .toList()),
                         at.inOffice(at.crew.anyone(Role.WORKS_ENGINEER, at.dice))),
                 "order");
+        kind.specification().ifPresent(asked -> new Specified(at, asked).duty());
     }
 
     /** The donor's survey, up to a share of its items; accepted where all of it is done. */
@@ -77,6 +79,7 @@ public final class Legs {
         work(stage, 0, SURVEYING).upTo(share);
         if (share >= 1) {
             sign(stage);
+            kind.specification().ifPresent(asked -> new Specified(at, asked).choice());
         }
     }
 
@@ -221,6 +224,19 @@ public final class Legs {
     public void neededDocuments(Instant when) {
         at.clock.waitUntil(when);
         inHand(at.crew.anyone(Role.HANDOVER_CLERK, at.dice), set().barring(), Instant.MAX);
+    }
+
+    /** Documents of the works itself, by whoever is appointed. */
+    public void issued() {
+        String signer = at.crew.anyone(Role.QUALITY_ENGINEER, at.dice);
+        for (String document : List.of("weight-record", "high-voltage-record")) {
+            at.pass(at.dice.between(2.0, 5.0));
+            at.done(
+                    at.acts.issuing.issue(
+                            new Issuing.ToIssue(at.dice.id(), at.order, document, DemoWorks.PASSWORD, Optional.empty()),
+                            at.inOffice(signer)),
+                    document);
+        }
     }
 
     private void inHand(String clerk, List<Document> documents, Instant end) {

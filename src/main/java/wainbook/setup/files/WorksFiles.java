@@ -5,6 +5,7 @@ import java.util.List;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.component.Component;
 import wainbook.process.joint.Joint;
 import wainbook.process.outline.Outline;
 import wainbook.process.sheet.CheckSheet;
@@ -19,6 +20,7 @@ public record WorksFiles(
         List<Stage> stages,
         List<Station> stations,
         List<Joint> joints,
+        List<Component> components,
         List<CheckSheet> sheets,
         List<Route> routes,
         List<Lines.IsolationPlan> isolationPlans,
@@ -41,6 +43,7 @@ public record WorksFiles(
                 sorted(stages, Comparator.comparingInt(Stage::number)),
                 stations,
                 sorted(joints, Comparator.comparing(Joint::code)),
+                sorted(components, Comparator.comparing(Component::code)),
                 sorted(sheets, Comparator.comparing(CheckSheet::code)),
                 sorted(routes, Comparator.comparing(Route::code)),
                 sorted(isolationPlans, Comparator.comparing(Lines.IsolationPlan::code)),
@@ -58,6 +61,7 @@ public record WorksFiles(
                 stages,
                 stations,
                 joints,
+                components,
                 sheets,
                 routes,
                 isolationPlans,
@@ -75,6 +79,7 @@ public record WorksFiles(
                 stages,
                 stations,
                 joints,
+                components,
                 sheets,
                 routes,
                 isolationPlans,

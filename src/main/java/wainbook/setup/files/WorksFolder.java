@@ -13,6 +13,7 @@ import wainbook.predicate.Predicates;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.component.Component;
 import wainbook.process.outline.Outline;
 
 /** Reads a works from a folder of CSV and YAML files. Nothing is taken unless everything can be. */
@@ -53,6 +54,9 @@ public final class WorksFolder {
         var joints = rows(folder, "joints.csv", Lines.JointRow.class).stream()
                 .flatMap(row -> row.turned(Lines.JointRow::joint, faults).stream())
                 .toList();
+        List<Located<Component>> components = Files.exists(folder.resolve(Part.COMPONENTS.file()))
+                ? rows(folder, Part.COMPONENTS.file(), Component.class)
+                : List.of();
         var routes = yaml(folder, "routes.yaml").map(this::routes).orElse(List.of());
         var sheets = sheets(folder);
         var locks = rows(folder, "locks.csv", Lines.LockItem.class);
@@ -67,6 +71,7 @@ public final class WorksFolder {
         Codes.of(plans, Lines.IsolationPlan::code, "/code", "isolation-plans/", faults, "isolation plan");
         plans.forEach(plan -> new PlanChecks(plan, faults).run());
         new OutlineChecks(outlines, routes, sheets, faults).run();
+        new ComponentChecks(components, routes, faults).run();
         new LockChecks(locks, numbers, faults).run();
         works.ifPresent(read -> new DayChecks(read, Located.values(stations), faults).run());
 
@@ -82,6 +87,7 @@ public final class WorksFolder {
                 Located.values(stages),
                 Located.values(stations),
                 Located.values(joints),
+                Located.values(components),
                 sheets.stream().map(SheetFile::sheet).toList(),
                 Located.values(routes),
                 Located.values(plans),

@@ -17,6 +17,7 @@ import wainbook.isolation.fact.Register;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
+import wainbook.process.ComponentLibrary;
 import wainbook.process.ProcessSaying.JointsReleased;
 import wainbook.process.ProcessSaying.OutlineReleased;
 import wainbook.process.ProcessSaying.PlanReleased;
@@ -24,6 +25,7 @@ import wainbook.process.ProcessSaying.Released;
 import wainbook.process.ProcessSaying.RouteReleased;
 import wainbook.process.ProcessSaying.StageDefined;
 import wainbook.process.ProcessSaying.StationDefined;
+import wainbook.process.component.Component;
 import wainbook.process.joint.Joint;
 import wainbook.setup.files.Lines;
 import wainbook.setup.files.PlanFile;
@@ -87,6 +89,7 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                 latest(StageDefined.class, said -> said.stage().code(), StageDefined::stage),
                 latest(StationDefined.class, said -> said.station().code(), StationDefined::station),
                 joints(),
+                components(),
                 sheets().values().stream().map(Released::sheet).toList(),
                 routes().values().stream().map(RouteReleased::route).toList(),
                 plans().values().stream()
@@ -102,6 +105,7 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                 ownLine(),
                 people().filter(Person::left).map(this::line).toList(),
                 competences(firstDay("UTC"), true),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -145,6 +149,14 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
 
     List<Joint> joints() {
         return works.last(JointsReleased.class).map(JointsReleased::joints).orElse(List.of());
+    }
+
+    List<Component> components() {
+        return ComponentLibrary.of(works).components();
+    }
+
+    int componentsRevision() {
+        return ComponentLibrary.of(works).revision();
     }
 
     int jointsRevision() {

@@ -11,6 +11,7 @@ import wainbook.ledger.Decision;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.process.ProcessSaying;
+import wainbook.process.component.Component;
 import wainbook.process.joint.Joint;
 import wainbook.process.outline.Outline;
 import wainbook.setup.files.Change;
@@ -141,6 +142,11 @@ record ToSay(OnRecord record, WorksFiles wanted, Differences differences, Functi
                 .forEach(station -> sayings.add(new ProcessSaying.StationDefined(station)));
         if (differences.written(Part.JOINTS).findAny().isPresent()) {
             sayings.add(new ProcessSaying.JointsReleased(mergedJoints(), record.jointsRevision() + 1));
+        }
+        if (differences.written(Part.COMPONENTS).findAny().isPresent()) {
+            sayings.add(new ProcessSaying.ComponentsReleased(
+                    merged(wanted.components(), record.components(), Component::code),
+                    record.componentsRevision() + 1));
         }
         changed(Part.ROUTES, wanted.routes(), route -> route.code())
                 .keySet()

@@ -11,6 +11,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import wainbook.handover.HandoverSaying;
 import wainbook.isolation.Cast;
 import wainbook.isolation.Danger;
 import wainbook.isolation.IsolationSaying;
@@ -39,6 +40,7 @@ class TellingsTest {
     private static final List<Class<?>> IN_THE_STREAM_OF_THEIR_CAUSE = List.of(
             LineSaying.ForecastKept.class,
             LineSaying.EntryOrderSet.class,
+            HandoverSaying.TextReleased.class,
             QualitySaying.DoubtOpened.class,
             QualitySaying.DoubtWorkedOut.class,
             QualitySaying.DoubtClosed.class,

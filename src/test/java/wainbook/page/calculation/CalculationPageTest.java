@@ -59,6 +59,13 @@ class CalculationPageTest {
     }
 
     @Test
+    void a_figure_that_is_given_in_several_takes_all_of_them() {
+        String address = "/calculations/isolation-combined?workingV=700&limitOhmPerVolt=500";
+        assertThat(inspector.page(address + "&partsOhm=4000000&partsOhm=4000000"))
+                .contains(">4000000 4000000<", "2000000");
+    }
+
+    @Test
     void what_was_left_out_is_shown_as_it_was_understood() {
         assertThat(inspector.page("/calculations/takt?availableMinutes=470&demand=5"))
                 .containsPattern("name=\"efficiency\" type=\"text\" value=\"1\"")

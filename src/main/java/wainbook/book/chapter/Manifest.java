@@ -1,0 +1,70 @@
+package wainbook.book.chapter;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import wainbook.handover.document.DocumentSet;
+import wainbook.ledger.bytes.CanonicalJson;
+import wainbook.ledger.evidence.EvidenceFile;
+import wainbook.print.Attachment;
+
+/**
+ * What belongs together, with the fingerprint of each file.
+ *
+ * @param at the time of the last entry
+ * @param head the hash of the last entry
+ */
+public record Manifest(
+        String format,
+        String subject,
+        String entries,
+        Instant at,
+        String head,
+        Optional<Rules> rules,
+        List<Listed> files) {
+
+    private static final String FORMAT = "wainbook.manifest/1";
+
+    /** The rules that documents were judged by. */
+    public record Rules(String set, int revision, String on) {}
+
+    /** A file. */
+    public record Listed(String name, String mediaType, String sizeBytes, String sha256) {
+        public static Listed of(String name, String mediaType, byte[] bytes) {
+            EvidenceFile file = EvidenceFile.of(bytes, mediaType);
+            return new Listed(name, mediaType, String.valueOf(file.sizeBytes()), file.sha256());
+        }
+    }
+
+    public Manifest {
+        files = List.copyOf(files);
+    }
+
+    static Manifest of(Material material, List<Attachment> files) {
+        return listing(
+                material,
+                files.stream()
+                        .map(file -> Listed.of(file.name(), file.mediaType(), file.bytes()))
+                        .toList());
+    }
+
+    public static Manifest listing(Material material, List<Listed> files) {
+        return new Manifest(
+                FORMAT,
+                material.stored().subject().toString(),
+                String.valueOf(material.stored().number()),
+                material.at(),
+                material.stored().hash(),
+                material.vehicle().documents().map(Manifest::rules),
+                files);
+    }
+
+    private static Rules rules(DocumentSet set) {
+        return new Rules(set.set(), set.revision(), set.handover().toString());
+    }
+
+    public byte[] bytes() {
+        return (CanonicalJson.tree(this).toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8);
+    }
+}

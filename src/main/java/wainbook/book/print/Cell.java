@@ -1,0 +1,36 @@
+package wainbook.book.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A cell of a grid, line under line. */
+public record Cell(List<Line> lines) {
+    public Cell {
+        lines = List.copyOf(lines);
+    }
+
+    public static Cell of(String text) {
+        return of(text, "");
+    }
+
+    public static Cell of(String text, String look) {
+        return new Cell(List.of(new Line(text, look)));
+    }
+
+    /** The same with another line under it; without one where there is nothing to say. */
+    public Cell and(String text, String look) {
+        if (text.isBlank()) {
+            return this;
+        }
+        var more = new ArrayList<>(lines);
+        more.add(new Line(text, look));
+        return new Cell(more);
+    }
+
+    /** Struck through: what it says does not count. */
+    public Cell struck() {
+        return new Cell(lines.stream()
+                .map(line -> new Line(line.text(), line.look() + " struck"))
+                .toList());
+    }
+}

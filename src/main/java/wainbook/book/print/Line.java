@@ -1,0 +1,8 @@
+package wainbook.book.print;
+
+/**
+ * A line of a cell.
+ *
+ * @param look of the stylesheets: {@code quiet}, {@code fixed}, {@code struck}, {@code danger}; empty for plain text
+ */
+public record Line(String text, String look) {}

@@ -1,0 +1,2 @@
+/** Documents that the works issues, on their pages and for scripts. */
+package wainbook.handover.issue.page;

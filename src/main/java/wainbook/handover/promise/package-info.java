@@ -1,0 +1,2 @@
+/** Promises to the operator beside what proves them. */
+package wainbook.handover.promise;

@@ -1,0 +1,2 @@
+/** The page of an order’s specification. */
+package wainbook.order.specification.page;

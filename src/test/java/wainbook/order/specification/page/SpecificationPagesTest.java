@@ -1,0 +1,218 @@
+package wainbook.order.specification.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import wainbook.house.Browsing;
+import wainbook.house.Cast;
+import wainbook.house.OnRecord;
+import wainbook.order.specification.Specification;
+import wainbook.order.specification.SpecificationSaying.DutyStated;
+
+/** A bus of the small works, from an operator's words to its number of packs. All invented. */
+@QuarkusTest
+@Tag("database")
+class SpecificationPagesTest {
+
+    private OnRecord bus;
+    private String path;
+    private Browsing engineer;
+
+    @BeforeEach
+    void a_bus_is_ordered() {
+        Cast.assemble();
+        bus = OnRecord.accepted();
+        path = "/orders/" + bus.number() + "/specification";
+        engineer = Browsing.as(Cast.WORKS_ENGINEER);
+    }
+
+    @Test
+    void an_order_without_a_duty_says_what_to_state_first() {
+        assertThat(engineer.page(path)).contains("No table yet", "The duty is not stated", "The vehicle is not stated");
+        assertThat(Browsing.as(Cast.AUDITOR).page(path))
+                .contains("No table yet")
+                .doesNotContain("State the duty</button>");
+    }
+
+    @Test
+    void from_a_duty_and_a_vehicle_to_the_fewest_packs_and_their_choice() {
+        assertThat(stateDuty().statusCode()).isEqualTo(303);
+        assertThat(stateVehicle().statusCode()).isEqualTo(303);
+        String page = engineer.page(path);
+        assertThat(page)
+                .contains("PK-58: the fewest that meet the worst day with 95 %", "kWh short at the end of life")
+                .contains("/calculations/axle-loads?", "/calculations/packs?");
+        int fewest = Integer.parseInt(page.replaceAll("(?s).*?name=\"packs\" value=\"([0-9]+)\".*", "$1"));
+        assertThat(choose(fewest, UUID.randomUUID()).statusCode()).isEqualTo(303);
+        assertThat(engineer.page(path)).contains(fewest + " packs PK-58 specified");
+        assertThat(standing().standing().orElseThrow().what().predicted()).hasSize(2);
+        assertThat(engineer.page(path + "/table.csv"))
+                .startsWith("packs,verdict")
+                .contains("will not do");
+        assertThat(engineer.page("/orders/" + bus.number() + "/facts?fact=packs"))
+                .contains("Offered by the specification", "value=\"" + fewest + "\"");
+    }
+
+    @Test
+    void a_choice_outside_the_limits_is_refused_with_its_reasons() {
+        stateDuty();
+        stateVehicle();
+        Response refused = choose(1, UUID.randomUUID());
+        assertThat(refused.statusCode()).isEqualTo(409);
+        assertThat(refused.asString()).contains("short at the end of life", "Take more packs");
+        assertThat(choose(9, UUID.randomUUID()).asString()).contains("There are 4 places");
+        assertThat(standing().chosen()).isEmpty();
+    }
+
+    @Test
+    void a_choice_sent_twice_is_written_once_and_an_old_page_is_refused() {
+        stateDuty();
+        stateVehicle();
+        UUID id = UUID.randomUUID();
+        Map<String, Object> old = choice(4, id);
+        assertThat(engineer.send(path + "/choice", old).statusCode()).isEqualTo(303);
+        assertThat(engineer.send(path + "/choice", old).statusCode()).isEqualTo(303);
+        assertThat(standing().chosen()).hasSize(1);
+        old.put("id", UUID.randomUUID().toString());
+        Response stale = engineer.send(path + "/choice", old);
+        assertThat(stale.statusCode()).isEqualTo(409);
+        assertThat(stale.asString()).contains("changed after this page was drawn");
+        stateDuty();
+        assertThat(engineer.page(path)).contains("stated anew after the choice");
+        assertThat(choose(4, UUID.randomUUID()).statusCode()).isEqualTo(303);
+        assertThat(engineer.page(path)).contains("Chosen before");
+    }
+
+    @Test
+    void a_faulty_duty_comes_back_with_all_that_was_typed() {
+        Map<String, Object> form = duty();
+        form.put("leg1km", "far");
+        form.put("nightKw", "5000");
+        Response back = engineer.send(path + "/duty", form);
+        assertThat(back.statusCode()).isEqualTo(422);
+        assertThat(back.asString()).contains("value=\"far\"", "Part 1, distance, km is no figure", "Two turns a day");
+        form.put("leg1km", "34");
+        assertThat(engineer.send(path + "/duty", form).asString()).contains("Power of the charger lies between");
+    }
+
+    @Test
+    void a_recorded_way_is_checked_line_by_line_and_kept() {
+        stateDuty();
+        stateVehicle();
+        Map<String, Object> form = trace();
+        Response faulty = engineer.send(
+                path + "/trace", form, "way.csv", "speed_kmh\n0\nfast\n".getBytes(StandardCharsets.UTF_8), "text/csv");
+        assertThat(faulty.statusCode()).isEqualTo(422);
+        assertThat(faulty.asString()).contains("Line 3", "is no figure");
+        String way = "speed_kmh\n0\n" + "20\n".repeat(600) + "0\n";
+        Response kept =
+                engineer.send(path + "/trace", form, "way.csv", way.getBytes(StandardCharsets.UTF_8), "text/csv");
+        assertThat(kept.statusCode()).isEqualTo(303);
+        assertThat(engineer.page(path)).contains("A recorded way belongs to this duty", "Recorded way");
+    }
+
+    @Test
+    void nobody_else_states_a_duty() {
+        assertThat(Browsing.as(Cast.TECHNICIAN).send(path + "/duty", duty()).statusCode())
+                .isIn(400, 403);
+        assertThat(bus.history().saying(DutyStated.class)).isEmpty();
+    }
+
+    private Specification standing() {
+        return Specification.of(bus.history());
+    }
+
+    private Response stateDuty() {
+        return engineer.send(path + "/duty", duty());
+    }
+
+    private Map<String, Object> fresh() {
+        Map<String, Object> form = engineer.form(path);
+        form.keySet().removeIf(name -> !name.startsWith("csrf"));
+        form.put("id", UUID.randomUUID().toString());
+        form.put("judged", standing().seen());
+        return form;
+    }
+
+    private Map<String, Object> duty() {
+        Map<String, Object> form = fresh();
+        form.putAll(Map.of(
+                "words", "Two turns a day, about sixty kilometres",
+                "leg1way", "TOWN",
+                "leg1km", "34",
+                "leg1meanKmh", "17",
+                "leg1stopsPerKm", "2.8",
+                "leg1loadPercent", "45",
+                "passengerClass", "I",
+                "seated", "34",
+                "standing", "20"));
+        form.putAll(Map.of(
+                "auxiliaryKw", "7",
+                "bodyKwh", "0",
+                "room", "SALOON",
+                "heater", "HEAT_PUMP",
+                "outsideC", "-5",
+                "heatedHours", "4",
+                "drivingPercent", "15",
+                "bodyPercent", "0",
+                "oddsPercent", "95"));
+        form.putAll(Map.of("startOnPercent", "12", "nightHours", "12", "nightKw", "43"));
+        return form;
+    }
+
+    private Response stateVehicle() {
+        Map<String, Object> form = fresh();
+        form.putAll(Map.of(
+                "body", "BUS",
+                "market", "GB",
+                "wheelbaseM", "6.0",
+                "otherEngine", "false",
+                "frontKg", "3900",
+                "rearKg", "7600",
+                "weighedUncertaintyKg", "20",
+                "frontAxleKg", "7500",
+                "rearAxleKg", "12000",
+                "grossDesignKg", "19500"));
+        form.putAll(Map.of(
+                "steeringPercent", "25",
+                "driverM", "-0.6",
+                "loadMiddleM", "4.1",
+                "loadLengthM", "0",
+                "standingM", "3.2",
+                "torqueNm", "5600",
+                "ratio", "5.2",
+                "efficiencyPercent", "95",
+                "wheelRadiusM", "0.49",
+                "cdA", "4.9"));
+        form.putAll(Map.of("rolling", "0.0065", "windowPercent", "80", "endOfLifePercent", "80"));
+        return engineer.send(path + "/vehicle", form);
+    }
+
+    private Map<String, Object> trace() {
+        Map<String, Object> form = fresh();
+        form.put("timesADay", "2");
+        form.put("traceLoadPercent", "50");
+        return form;
+    }
+
+    private Response choose(int packs, UUID id) {
+        return engineer.send(path + "/choice", choice(packs, id));
+    }
+
+    private Map<String, Object> choice(int packs, UUID id) {
+        String page = engineer.page(path);
+        Map<String, Object> form = fresh();
+        form.put("id", id.toString());
+        form.put("library", page.replaceAll("(?s).*name=\"library\" value=\"([0-9]+)\".*", "$1"));
+        form.put("packs", packs);
+        form.put("packType", "PK-58");
+        return form;
+    }
+}
