@@ -86,9 +86,6 @@ final class PlayedVehicle {
 
     /** To a free station of the next stage, or out after the last; false where all are taken. */
     boolean on() {
-        if (stage().filter(WasteScene.STAGE::equals).isPresent()) {
-            new WasteScene(playing, WasteScene.ON_THE_LINE).placed(number, false);
-        }
         clock.pass(ON_THE_WAY);
         Optional<String> next = stage().flatMap(stage -> order().stageAfter(stage));
         if (next.isEmpty()) {
