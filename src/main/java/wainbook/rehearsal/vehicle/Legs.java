@@ -13,6 +13,7 @@ import wainbook.handover.HandoverSaying;
 import wainbook.handover.Noting;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
+import wainbook.handover.issue.IssueRules;
 import wainbook.handover.issue.Issuing;
 import wainbook.handover.requirement.Rule;
 import wainbook.line.move.Move;
@@ -228,7 +229,13 @@ public final class Legs {
 
     /** Documents of the works itself, by whoever is appointed. */
     public void issued() {
-        String signer = at.crew.anyone(Role.QUALITY_ENGINEER, at.dice);
+        String signer = AtVehicle.needed(
+                at.crew.with(Role.QUALITY_ENGINEER).stream()
+                        .filter(person ->
+                                person.competence(IssueRules.COMPETENCE).isPresent())
+                        .map(Person::number)
+                        .findFirst(),
+                "documents of the works");
         for (String document : List.of("weight-record", "high-voltage-record")) {
             at.pass(at.dice.between(2.0, 5.0));
             at.done(
