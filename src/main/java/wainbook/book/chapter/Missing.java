@@ -73,7 +73,9 @@ final class Missing {
         if (vehicle.fitted().isEmpty()) {
             missing.add(Words.of("printed.missingSerials"));
         }
-        missing.add(Words.of("printed.missingSpecification"));
+        if (SpecificationPart.standing(material).isEmpty()) {
+            missing.add(Words.of("printed.missingSpecification"));
+        }
         return missing;
     }
 

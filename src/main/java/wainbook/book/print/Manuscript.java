@@ -45,7 +45,7 @@ public final class Manuscript {
     }
 
     public Manuscript facts(List<Fact> facts) {
-        return add(new Block(Kind.FACTS, "", "", facts, Optional.empty(), Optional.empty()));
+        return facts.isEmpty() ? this : add(new Block(Kind.FACTS, "", "", facts, Optional.empty(), Optional.empty()));
     }
 
     public Manuscript list(List<String> texts) {

@@ -117,7 +117,7 @@ public class HandoverSet {
     private static Chapter leaf(Papers paper, boolean joins) {
         return new Manuscript("document", title(paper))
                 .facts(List.of(
-                        new Fact(Words.of("printed.reference"), paper.said().reference(), ""),
+                        new Fact(Words.of("printed.reference"), paper.reference(), ""),
                         new Fact(Words.of("printed.fileOf"), paper.name(), "fixed"),
                         new Fact(Words.of("printed.fingerprintOf"), paper.file().sha256(), "fixed wrap")))
                 .text(Words.of(joins ? "printed.followsHere" : "printed.asFileOnly"))
@@ -125,8 +125,7 @@ public class HandoverSet {
     }
 
     private static String title(Papers paper) {
-        return Words.of(
-                "printed.paper", paper.said().requirement(), paper.said().document());
+        return Words.of("printed.paper", paper.code(), paper.title());
     }
 
     private static byte[] style() {

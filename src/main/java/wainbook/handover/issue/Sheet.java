@@ -18,11 +18,7 @@ import wainbook.station.StationSaying.Held;
 record Sheet(IssueRules rules, int issue, String text, String signer, Held held, Instant at, Formats format) {
 
     String number() {
-        return number(rules.order(), rules.template().code(), issue);
-    }
-
-    static String number(String order, String document, int issue) {
-        return order + "/" + document + "/" + issue;
+        return Issues.number(rules.order(), rules.template().code(), issue);
     }
 
     byte[] pdf() {

@@ -36,7 +36,8 @@ public record RoadView(RoadRules rules, List<Option> drivers, Doors doors, int u
         RELEASED("roadReleased", "done", "safe"),
         DISTURBED("roadDisturbed", "alert", "danger"),
         ENDED("roadEnded", "fail", "danger"),
-        NOT_RELEASED("roadNotYet", "clock", "must");
+        NOT_RELEASED("roadNotYet", "clock", "must"),
+        OVER("roadOver", "done", "safe");
 
         private final String key;
         private final String sign;
@@ -66,6 +67,9 @@ public record RoadView(RoadRules rules, List<Option> drivers, Doors doors, int u
     }
 
     public State state() {
+        if (handedOver()) {
+            return State.OVER;
+        }
         if (use().last().isEmpty()) {
             return State.NOT_RELEASED;
         }
@@ -73,6 +77,10 @@ public record RoadView(RoadRules rules, List<Option> drivers, Doors doors, int u
             return State.ENDED;
         }
         return rules.mayDrive() ? State.RELEASED : State.DISTURBED;
+    }
+
+    public boolean handedOver() {
+        return rules.order().phase() == Phase.HANDED_OVER;
     }
 
     public String word() {
@@ -87,9 +95,9 @@ public record RoadView(RoadRules rules, List<Option> drivers, Doors doors, int u
         return state() == State.RELEASED;
     }
 
-    /** The last release while nobody ended it. */
+    /** The last release while nobody ended it and the vehicle is the works' to drive. */
     public Optional<RoadUse.Release> inForce() {
-        return use().inForce();
+        return handedOver() ? Optional.empty() : use().inForce();
     }
 
     public List<Reason> disturbed() {
