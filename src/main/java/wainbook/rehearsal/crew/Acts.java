@@ -8,6 +8,7 @@ import wainbook.gate.SignOff;
 import wainbook.handover.HandingOver;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.Noting;
+import wainbook.handover.issue.IssueLook;
 import wainbook.handover.issue.Issuing;
 import wainbook.handover.road.RoadDrive;
 import wainbook.handover.road.RoadLook;
@@ -171,6 +172,9 @@ public class Acts {
 
     @Inject
     public RoadDrive roadDrive;
+
+    @Inject
+    public IssueLook issues;
 
     @Inject
     public Issuing issuing;

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.act.Moment;
 import wainbook.act.Reason;
 import wainbook.gate.GateRules;
 import wainbook.gate.SignOff;
@@ -227,7 +228,7 @@ public final class Legs {
         inHand(at.crew.anyone(Role.HANDOVER_CLERK, at.dice), set().barring(), Instant.MAX);
     }
 
-    /** Documents of the works itself, by whoever is appointed. */
+    /** Documents of the works itself, by whoever is appointed; those that the record has the figures for. */
     public void issued() {
         String signer = AtVehicle.needed(
                 at.crew.with(Role.QUALITY_ENGINEER).stream()
@@ -237,6 +238,9 @@ public final class Legs {
                         .findFirst(),
                 "documents of the works");
         for (String document : List.of("weight-record", "high-voltage-record")) {
+            if (!ready(document, signer)) {
+                continue;
+            }
             at.pass(at.dice.between(2.0, 5.0));
             at.done(
                     at.acts.issuing.issue(
@@ -244,6 +248,14 @@ public final class Legs {
                             at.inOffice(signer)),
                     document);
         }
+    }
+
+    private boolean ready(String document, String signer) {
+        return at.acts
+                .issues
+                .one(at.history(), document, Moment.of(signer, at.now()))
+                .filter(rules -> rules.against().isEmpty())
+                .isPresent();
     }
 
     private void inHand(String clerk, List<Document> documents, Instant end) {

@@ -16,6 +16,7 @@ import wainbook.ledger.Entry;
 import wainbook.line.LineSaying.RoadDriven;
 import wainbook.line.LineSaying.RoadReleaseEnded;
 import wainbook.line.road.RoadUse;
+import wainbook.order.WorkOrder.Phase;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.page.Words;
@@ -146,7 +147,10 @@ public record RoadView(RoadRules rules, List<Option> drivers, Doors doors, int u
     public String ended(RoadUse.Release release) {
         return release.ended()
                 .map(RoadView::endedBy)
-                .orElseGet(() -> Words.of(rules.mayDrive() ? "handover.roadStands" : "handover.roadStandsDisturbed"));
+                .orElseGet(() -> Words.of(
+                        handedOver()
+                                ? "handover.roadUntilHandover"
+                                : rules.mayDrive() ? "handover.roadStands" : "handover.roadStandsDisturbed"));
     }
 
     public List<Option> fitness() {
