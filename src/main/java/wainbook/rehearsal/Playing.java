@@ -106,6 +106,11 @@ final class Playing {
         together(() -> way(entry, "ordered").ordered(when, promised));
     }
 
+    /** What tells its work orders and containers from those of another past that is played in the same works. */
+    String numbers() {
+        return numbers;
+    }
+
     /** The next vehicle that nobody has ordered yet, at the time of this clock; gives its number. */
     String orderedNow(PlayedClock clock) {
         int entry = ORDERED_AHEAD;

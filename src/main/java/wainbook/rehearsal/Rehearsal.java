@@ -34,6 +34,9 @@ import wainbook.works.shift.Shift;
 @ApplicationScoped
 public class Rehearsal implements Announcement {
 
+    /** What the numbers of its work orders begin with. */
+    static final String NUMBERS = "WB-";
+
     /** Into the slot: enough for a line that waits to be seen waiting. */
     private static final int MINUTES_INTO_THE_SLOT = 25;
 
@@ -136,7 +139,7 @@ public class Rehearsal implements Announcement {
     private Optional<Playing> playing(Instant present) {
         return works().flatMap(works -> Scenario.beside(demo.folder())
                 .filter(scenario -> wanted)
-                .map(scenario -> new Playing(acts, works, scenario, Odds.usual(), present, "WB-")));
+                .map(scenario -> new Playing(acts, works, scenario, Odds.usual(), present, NUMBERS)));
     }
 
     private void past(Playing play) {

@@ -197,7 +197,7 @@ final class WasteScene {
     }
 
     private String opened(ListOfWaste.Row row, int askAfterDays, Dice dice, Actor actor) {
-        String label = String.format("C-%04d", first + ours().size());
+        String label = labelled() + String.format("%04d", first + ours().size());
         Vessel vessel = VESSELS.getOrDefault(row.code(), SKIP);
         done(playing.acts.openingContainers.open(
                 new Opening.ToOpen(
@@ -255,13 +255,12 @@ final class WasteScene {
         Actor actor = actor(Role.HANDOVER_CLERK, dice, Clock.fixed(when, ZoneOffset.UTC));
         LocalDate today = playing.acts.day.of(when);
         boolean weighed = row.code.equals(COOLANT);
-        int number = Integer.parseInt(row.label.substring(2));
         done(playing.acts.collecting.collect(
                 new Collecting.ToCollect(
                         dice.id(),
                         row.label,
                         Optional.empty(),
-                        String.format(row.hazardous ? "WAINWO/A%04d" : "T-%04d", number),
+                        (row.hazardous ? "WAINWO/" : "T-") + letter() + String.format("%04d", number(row)),
                         "The works, Line Road 1, waste yard",
                         "29.20",
                         "Dismantling and conversion of vehicles",
@@ -321,8 +320,21 @@ final class WasteScene {
     }
 
     private boolean isOurs(ContainerRow row) {
-        int number = row.label.matches("C-\\d{4}") ? Integer.parseInt(row.label.substring(2)) : -1;
-        return number >= first && number < first + SERIES;
+        return row.label.matches(labelled() + "\\d{4}") && number(row) >= first && number(row) < first + SERIES;
+    }
+
+    private int number(ContainerRow row) {
+        return Integer.parseInt(row.label.substring(labelled().length()));
+    }
+
+    /** What its labels begin with: the demo's own simply with a C. */
+    private String labelled() {
+        return playing.numbers().equals(Rehearsal.NUMBERS) ? "C-" : "C-" + playing.numbers();
+    }
+
+    /** The letter of its notes, of which no two pasts may have the same number. */
+    private char letter() {
+        return (char) ('A' + Math.floorMod(labelled().hashCode() - "C-".hashCode(), 26));
     }
 
     private Actor actor(Role role, Dice dice, Clock clock) {

@@ -203,7 +203,16 @@ class BookTest {
         Validated.passes(merged);
         assertThat(Validated.text(merged))
                 .contains("The document follows as it was handed in.", "Weighed by the gate.");
-        assertThat(Validated.pages(merged)).isEqualTo(Validated.pages(files.get("build-book.pdf")) + 2);
+        List<byte[]> documents = files.entrySet().stream()
+                .filter(file -> file.getKey().startsWith("documents/"))
+                .map(Map.Entry::getValue)
+                .toList();
+        assertThat(documents).as("its scan, and what the works issued").hasSizeGreaterThan(1);
+        assertThat(Validated.pages(merged))
+                .as("book, and before each document a page that names it")
+                .isEqualTo(Validated.pages(files.get("build-book.pdf"))
+                        + documents.size()
+                        + documents.stream().mapToInt(Validated::pages).sum());
         assertThat(verify.everything().findings())
                 .filteredOn(finding -> finding.toString().contains(number))
                 .isEmpty();
