@@ -327,6 +327,11 @@ public final class Isolation {
         }
     }
 
+    /** Whether the system is whole again: nothing planned, locked, voided and left so, and no live work. */
+    public boolean closed() {
+        return state == State.LIVE && locks.isEmpty() && live.isEmpty();
+    }
+
     void voidIt() {
         live = Optional.empty();
         if (State.OPEN.contains(state)) {

@@ -47,4 +47,23 @@ class OrdinaryDayTest {
         assertThat(shift.isolation.points()).containsExactly("JB-A", "JB-B", "JB-C");
         assertThat(shift.isolation.sources()).extracting("code").contains("PACK-2");
     }
+
+    @Test
+    void the_system_is_whole_again_only_when_it_was_restored() {
+        assertThat(Isolation.none().closed()).isTrue();
+        assertThat(new Shift().planned().isolation.closed()).isFalse();
+        assertThat(new Shift().liveWork().isolation.closed()).isFalse();
+        var shift = new Shift().ready();
+        assertThat(shift.isolation.closed()).isFalse();
+        assertThat(shift.does(AUTHORISED, restored(AUTHORISED)).isolation.closed())
+                .isTrue();
+    }
+
+    @Test
+    void an_isolation_that_was_voided_leaves_a_system_that_is_not_whole() {
+        var shift = new Shift().planned().does(OUTSIDER, new IsolationSaying.DangerReported(Danger.OTHER, "cab"));
+        assertThat(shift.state()).isEqualTo(State.VOID);
+        assertThat(shift.isolation.locks()).isEmpty();
+        assertThat(shift.isolation.closed()).isFalse();
+    }
 }

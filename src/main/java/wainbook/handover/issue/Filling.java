@@ -7,6 +7,7 @@ import io.quarkus.qute.TemplateException;
 import io.quarkus.qute.TemplateNode.Origin;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.commonmark.ext.gfm.tables.TablesExtension;
@@ -26,13 +27,17 @@ import wainbook.act.Reason;
 final class Filling {
 
     private static final Pattern MARKS = Pattern.compile("[\\\\`*_{}\\[\\]<>()#+\\-.!|~&\"']");
-    private static final long LONGEST_MS = 5_000;
+
+    /** Sections of a text. Others could read a figure as a text, or make numbers to count by. */
+    private static final Set<String> SECTIONS = Set.of("for", "each", "if", "else");
+
+    private static final Pattern SECTION = Pattern.compile("\\{(#|/)(\\w+)([^}]*)");
+    private static final Pattern BY_NUMBER = Pattern.compile("(^|\\sin)\\s+-?\\d");
+    private static final int DEEPEST = 2;
 
     private static final Engine ENGINE = Engine.builder()
             .addDefaults()
             .strictRendering(true)
-            .useAsyncTimeout(true)
-            .timeout(LONGEST_MS)
             .addResultMapper(new Plain())
             .build();
 
@@ -62,6 +67,10 @@ final class Filling {
 
     /** Well-formed XHTML; refused with what cannot be read or filled, and where. */
     static Outcome<String> html(String text, Map<String, Object> figures) {
+        List<Reason> unbounded = unbounded(text);
+        if (!unbounded.isEmpty()) {
+            return Outcome.refused(unbounded);
+        }
         try {
             return Outcome.done(html(ENGINE.parse(text).render(figures)));
         } catch (TemplateException wrong) {
@@ -71,6 +80,27 @@ final class Filling {
             return Outcome.refused(Reason.of("handover.textWrong", Reason.WORKS_RULE, where, told(wrong))
                     .liftedAt("#text"));
         }
+    }
+
+    /** What could go on without end: the engine itself keeps no bound. */
+    private static List<Reason> unbounded(String text) {
+        int depth = 0;
+        Matcher found = SECTION.matcher(text);
+        while (found.find()) {
+            String name = found.group(2);
+            boolean loop = name.equals("for") || name.equals("each");
+            boolean begins = found.group(1).equals("#");
+            if (!SECTIONS.contains(name)) {
+                return List.of(
+                        Reason.of("handover.textTag", Reason.WORKS_RULE, name).liftedAt("#text"));
+            }
+            depth += loop ? (begins ? 1 : -1) : 0;
+            if (depth > DEEPEST
+                    || (loop && begins && BY_NUMBER.matcher(found.group(3)).find())) {
+                return List.of(Reason.of("handover.textLoop", Reason.WORKS_RULE).liftedAt("#text"));
+            }
+        }
+        return List.of();
     }
 
     /** The engine's own first sentence, without the name it made up for the text. */

@@ -16,7 +16,6 @@ import wainbook.handover.document.DocumentSet;
 import wainbook.handover.requirement.Rule.Due;
 import wainbook.handover.road.RoadEvidence.Sort;
 import wainbook.isolation.Isolation;
-import wainbook.isolation.State;
 import wainbook.ledger.History;
 import wainbook.line.road.RoadUse;
 import wainbook.matter.nonconformity.Nonconformities;
@@ -149,9 +148,7 @@ public record RoadRules(
     }
 
     private void electrical(List<Reason> against) {
-        Isolation isolation = Isolation.of(history).at(now);
-        boolean open = isolation.state() != State.LIVE && isolation.state() != State.VOID;
-        if (open || !isolation.locks().isEmpty() || isolation.live().isPresent()) {
+        if (!Isolation.of(history).at(now).closed()) {
             against.add(Reason.of("handover.roadIsolation", CLOSED, order.number())
                     .liftedAt("/isolation/" + order.number()));
         }

@@ -74,8 +74,7 @@ class FillingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"{#for pack in packs}\nno end\n", "{#if}", "{/for}", "{order.number", "{#nonsense}{/nonsense}"})
+    @ValueSource(strings = {"{#for pack in packs}\nno end\n", "{#if}", "{/for}", "{order.number"})
     void a_text_that_cannot_be_read_is_refused_and_nothing_breaks(String text) {
         List<String> keys = Filling.html(text, Map.of("order", Map.of("number", "1"), "packs", List.of()))
                 .fold(
@@ -91,6 +90,37 @@ class FillingTest {
         assertThat(wrong("{inject:ledger}\n", Map.of())).isNotBlank();
         assertThat(wrong("{works.class.forName('java.lang.Runtime')}\n", Map.of("works", "W")))
                 .isNotBlank();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{#for i in 999999999}x{/for}",
+                "{#for i in  9}x{/for}",
+                "{#each 999999999}x{/each}",
+                "{#for a in packs}{#for b in packs}{#for c in packs}x{/for}{/for}{/for}"
+            })
+    void a_text_cannot_go_on_without_end(String text) {
+        assertThat(key(text)).isEqualTo("handover.textLoop");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{#let n=9}{n}{/let}", "{#eval keeper /}", "{#include other /}"})
+    void a_text_has_only_the_sections_it_needs(String text) {
+        assertThat(key(text)).isEqualTo("handover.textTag");
+    }
+
+    @Test
+    void two_deep_and_one_after_another_is_fine() {
+        String row = "{#for a in packs}{#for b in a.rows}{b}{/for}{/for}";
+        List<Map<String, Object>> packs = List.of(Map.of("rows", List.of("x", "y")));
+        assertThat(html(row + row + row + "{#if packs.size > 0}z{#else}none{/if}", Map.of("packs", packs)))
+                .contains("xyxyxyz");
+    }
+
+    private static String key(String text) {
+        return Filling.html(text, Map.of("packs", List.of(), "keeper", "{#for i in 9}x{/for}"))
+                .fold(html -> html, reasons -> reasons.get(0).key());
     }
 
     private static Map<String, Object> pack(String part, String number) {
