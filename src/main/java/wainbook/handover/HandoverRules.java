@@ -11,6 +11,7 @@ import wainbook.gate.Gate.Standing;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
 import wainbook.handover.promise.PromiseKept;
+import wainbook.handover.record.RecordRules;
 import wainbook.handover.requirement.RuleSet;
 import wainbook.ledger.History;
 import wainbook.line.appointment.Appointments;
@@ -74,6 +75,7 @@ public record HandoverRules(
         gates(against);
         matters(against);
         road(against);
+        against.addAll(RecordRules.of(history, order, documents).against());
         if (documents.isEmpty()) {
             against.add(Reason.of(
                             "handover.noRules",

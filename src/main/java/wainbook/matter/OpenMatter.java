@@ -55,7 +55,8 @@ public record OpenMatter(
         PAPER,
         PACK,
         PART,
-        WASTE;
+        WASTE,
+        SNAG;
 
         public String word() {
             return Words.of("matter.sort." + name());

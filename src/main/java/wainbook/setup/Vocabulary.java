@@ -6,6 +6,7 @@ import java.util.List;
 import wainbook.book.BookSaying;
 import wainbook.gate.GateSaying;
 import wainbook.handover.HandoverSaying;
+import wainbook.handover.record.RecordSaying;
 import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.paper.OnPaperSaying;
 import wainbook.ledger.Kinds;
@@ -46,6 +47,7 @@ class Vocabulary {
                 SafetySaying.class,
                 QualitySaying.class,
                 HandoverSaying.class,
+                RecordSaying.class,
                 BookSaying.class,
                 IsolationSaying.class,
                 OnPaperSaying.class,

@@ -13,6 +13,11 @@ import wainbook.act.Moment;
 import wainbook.act.Reason;
 import wainbook.gate.Gate;
 import wainbook.gate.GateSaying.SignedOff;
+import wainbook.handover.record.RecordSaying.InstructionOmitted;
+import wainbook.handover.record.RecordSaying.StateRead;
+import wainbook.handover.record.RecordSaying.Thing;
+import wainbook.handover.record.RecordSaying.ThingsListed;
+import wainbook.handover.record.RecordSaying.WarrantyBegun;
 import wainbook.house.Cast;
 import wainbook.ledger.Asked;
 import wainbook.ledger.Decision;
@@ -28,6 +33,7 @@ import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.DonorAccepted;
 import wainbook.order.OrderSaying.DonorReceived;
 import wainbook.order.OrderSaying.FactStated;
+import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Place;
@@ -86,11 +92,20 @@ public final class FinishedVehicle {
         return facts;
     }
 
-    /** It has passed what the works asks for after the line. */
+    /** It has passed what the works asks for after the line, and its handover record is whole but for the receipt. */
     public static void build(String number, Map<String, String> facts) {
         var vehicle = offTheLine(number, facts);
         vehicle.appointments.all().forEach(kind -> vehicle.say(new AppointmentAttended(kind.code(), true, "")));
-        vehicle.driven();
+        vehicle.driven().recorded();
+    }
+
+    /** Its handover record is whole; nobody signed a receipt. */
+    FinishedVehicle recorded() {
+        say(new StateRead(400_031, 84, "Handover bay"));
+        say(new ThingsListed(List.of(new Thing("Vehicle keys", 2))));
+        say(new InstructionOmitted("The operator’s people come next week"));
+        say(new WarrantyBegun(LocalDate.of(2026, 3, 10), 400_031, "Conversion, 24 months"));
+        return this;
     }
 
     /** It was driven on the road, and nothing was found. */
@@ -171,6 +186,11 @@ public final class FinishedVehicle {
                 binding.revision(),
                 Gate.of(history, record).fingerprint(),
                 Optional.empty()));
+    }
+
+    /** By no rule but the ledger's own. */
+    public static void handedOver(String number) {
+        say(number, new HandedOver("Depot foreman, receipt 1", List.of()));
     }
 
     /** Something said of it after it was finished. */

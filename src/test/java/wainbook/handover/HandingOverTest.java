@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import wainbook.handover.record.SignedReceipt;
 import wainbook.house.Cast;
 import wainbook.quality.QualitySaying.About;
 import wainbook.quality.QualitySaying.Doubted;
@@ -49,18 +50,19 @@ class HandingOverTest {
         assertThat(known.getList("documents.findAll { it.bars }.id", String.class))
                 .containsExactlyElementsOf(BARRING);
         assertThat(known.getList("against.key", String.class))
-                .hasSize(BARRING.size())
-                .containsOnly("handover.documentMissing");
+                .hasSize(BARRING.size() + 1)
+                .containsOnly("handover.documentMissing", "handover.recordNoReceipt");
         assertThat(known.getString("documents.find { it.id == 'GB-02' }.due")).isEqualTo("may-follow");
         assertThat(known.getString("documents.find { it.id == 'GB-09' }.standing"))
                 .isEqualTo("NEEDED");
-        assertThat(known.getString("against[0].lift")).isEqualTo("/handover/" + number + "/documents/GB-01");
+        assertThat(known.getString("against[1].lift")).isEqualTo("/handover/" + number + "/documents/GB-01");
     }
 
     @Test
     void the_bus_is_handed_over_once_its_documents_are_in_hand() {
         refused(handOver(), 409, "handover.documentMissing");
         BARRING.forEach(id -> inHand(id).then().statusCode(201));
+        SignedReceipt.of(number);
         Map<String, Object> given = given();
         send(Cast.HANDOVER_CLERK, "/handover", given).then().statusCode(201).extract();
         send(Cast.HANDOVER_CLERK, "/handover", given).then().statusCode(200);
@@ -79,8 +81,11 @@ class HandingOverTest {
     @Test
     void what_the_works_asks_for_after_the_line_is_passed_first() {
         number = number + "L";
-        FinishedVehicle.offTheLine(number, FinishedVehicle.plainFacts()).driven();
+        FinishedVehicle.offTheLine(number, FinishedVehicle.plainFacts())
+                .driven()
+                .recorded();
         BARRING.forEach(id -> inHand(id).then().statusCode(201));
+        SignedReceipt.of(number);
 
         Response refused = handOver();
         refused(refused, 409, "handover.appointmentOpen");
@@ -217,6 +222,7 @@ class HandingOverTest {
                 Optional.empty());
         FinishedVehicle.say(number, new ReadingsDoubted("I-TW-1-1", wrench, List.of(doubted), Optional.empty()));
         BARRING.forEach(id -> inHand(id).then().statusCode(201));
+        SignedReceipt.of(number);
         assertThat(handOver().jsonPath().getList("reasons.key", String.class)).containsExactly("handover.doubtOpen");
     }
 

@@ -167,6 +167,14 @@ final class Stops {
                 "/orders/" + inPhase("FINISHED") + "/road",
                 "/orders/" + inPhase("HANDED_OVER") + "/road");
         put(
+                "/handover/{order}/record",
+                "/handover/" + inPhase("FINISHED") + "/record",
+                "/handover/" + inPhase("HANDED_OVER") + "/record");
+        put(
+                "/handover/{order}/record/receipt",
+                "/handover/" + inPhase("FINISHED") + "/record/receipt",
+                "/handover/" + inPhase("HANDED_OVER") + "/record/receipt");
+        put(
                 "/orders/{order}/awaited",
                 "/orders/WB-0202/awaited",
                 "/orders/WB-0202/awaited?open=1",

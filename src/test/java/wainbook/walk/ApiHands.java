@@ -252,6 +252,11 @@ final class ApiHands implements Hands {
     }
 
     @Override
+    public Bay bay() {
+        return new ApiBay(this, vehicle, clock);
+    }
+
+    @Override
     public Answer handOver(String user, String receivedBy) {
         int seen = as(user).get(path("/documents")).jsonPath().getInt("seen");
         return post(user, "/handover", Map.of("receivedBy", receivedBy, "seen", seen));

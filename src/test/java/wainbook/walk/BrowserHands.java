@@ -48,8 +48,10 @@ final class BrowserHands implements Hands, AutoCloseable {
     private final Map<String, Page> signedIn = new HashMap<>();
     private final List<String> console = new ArrayList<>();
     private final Gaze gaze = new Gaze();
+    private final WalkClock clock;
 
-    BrowserHands(Vehicle vehicle, Browser browser, String base) {
+    BrowserHands(Vehicle vehicle, Browser browser, String base, WalkClock clock) {
+        this.clock = clock;
         this.vehicle = vehicle;
         this.browser = browser;
         this.base = base;
@@ -326,6 +328,16 @@ final class BrowserHands implements Hands, AutoCloseable {
     }
 
     @Override
+    public Bay bay() {
+        return new BrowserBay(this, vehicle, clock);
+    }
+
+    /** A page without the form that was looked for. */
+    Answer offers(Page page) {
+        return new Shown(false, page.locator("main").innerText());
+    }
+
+    @Override
     public Answer handOver(String user, String receivedBy) {
         return send(user, "/handover/" + vehicle.order(), "main form[method=post]", Map.of("receivedBy", receivedBy));
     }
@@ -372,12 +384,16 @@ final class BrowserHands implements Hands, AutoCloseable {
     }
 
     /** A page that comes back with a refusal has a status of 409 or 422. */
-    private Answer submitted(Page page, Locator form) {
+    Answer submitted(Page page, Locator form) {
+        return submitted(page, form, form.locator("button").first());
+    }
+
+    Answer submitted(Page page, Locator form, Locator button) {
         var answer = page.waitForResponse(
                 response -> response.request().isNavigationRequest()
                         && response.request().redirectedTo() == null
                         && (response.status() < 300 || response.status() >= 400),
-                () -> form.locator("button").first().click());
+                button::click);
         page.waitForLoadState();
         gaze.at(page, vehicle.order());
         String text = page.locator("main").innerText();
@@ -388,7 +404,7 @@ final class BrowserHands implements Hands, AutoCloseable {
         return new Shown(answer.status() == 200 && !observed, text);
     }
 
-    private Page open(String user, String path) {
+    Page open(String user, String path) {
         Page page = as(user);
         assertThat(page.navigate(base + path).status()).as(path).isEqualTo(200);
         gaze.at(page, vehicle.order());

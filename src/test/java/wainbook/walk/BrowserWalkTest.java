@@ -28,6 +28,9 @@ class BrowserWalkTest {
             "/locks/labels",
             "/handover",
             "/handover/WB-PAGE-1",
+            "/handover/WB-PAGE-1/record",
+            "/handover/WB-PAGE-1/record/receipt",
+            "/process/handover-lists",
             "/matters",
             "/calculations",
             "/calculations/bonding?currentA=0.2&voltageV=0.0146",
@@ -50,7 +53,7 @@ class BrowserWalkTest {
                         .launch(new BrowserType.LaunchOptions()
                                 .setExecutablePath(Path.of("/usr/bin/chromium"))
                                 .setChromiumSandbox(false));
-                var hands = new BrowserHands(bus, browser, base.toString().replaceFirst("/$", ""))) {
+                var hands = new BrowserHands(bus, browser, base.toString().replaceFirst("/$", ""), clock)) {
             new WholeWay(bus, hands, new ApiHands(inTheWay, clock), clock).walk();
             hands.look("fatima", AROUND);
             hands.look("ruben", List.of("/verification"));

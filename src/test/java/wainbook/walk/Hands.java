@@ -69,6 +69,9 @@ interface Hands {
     /** Logs a drive on the road; {@code defects} is empty where nothing keeps it off the road. */
     Answer roadDrive(String user, int fromKm, int toKm, String defects);
 
+    /** What is done at the handover bay. */
+    Bay bay();
+
     Answer handOver(String user, String receivedBy);
 
     Answer reSequence(String user, String item, String toStage, List<String> bars, String reason);

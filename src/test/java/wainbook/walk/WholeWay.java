@@ -454,8 +454,32 @@ final class WholeWay {
         done(hands.passed("leilani", "LANE"));
         done(hands.passed("leilani", "ROAD"));
         onTheRoad();
+        atTheBay();
         done(hands.handOver("leilani", "depot foreman"));
+        done(hands.bay().closed("amara", 1));
         refused(hands.handOver("leilani", "depot foreman"), "handover.handedOverAlready", "handover.given");
+    }
+
+    /** The receipt stands for exactly what was shown: an agreed snag more, and it is signed anew. */
+    private void atTheBay() {
+        Bay bay = hands.bay();
+        refused(hands.handOver("leilani", "depot foreman"), "handover.recordNoState");
+        refused(bay.signed("leilani", true), "handover.recordNoThings");
+        refused(bay.read("amara", 611_000), "handover.roadOdometerBack");
+        done(bay.read("amara", 612_061));
+        done(bay.pictured("amara"));
+        done(bay.given("leilani"));
+        done(bay.instructed("leilani"));
+        done(bay.warranty("leilani", 612_061));
+        refused(hands.handOver("leilani", "depot foreman"), "handover.recordNoReceipt");
+        done(bay.signed("leilani", true));
+        done(bay.snag("leilani", "Scratch in the paint"));
+        refused(hands.handOver("leilani", "depot foreman"), "handover.recordReceiptStale");
+        refused(bay.nobodySigns("leilani", "W-1014", PASSWORD), "handover.recordWitness");
+        refused(bay.nobodySigns("leilani", "W-1011", "wrong"), "handover.recordWitnessPassword");
+        done(bay.nobodySigns("leilani", "W-1011", PASSWORD));
+        done(bay.signed("leilani", false));
+        done(hands.issue("kofi", "handover-record", PASSWORD));
     }
 
     private void onTheRoad() {

@@ -6,6 +6,7 @@ import wainbook.book.VehicleRecord;
 import wainbook.gate.Gate;
 import wainbook.handover.document.DocumentSet;
 import wainbook.handover.promise.PromiseKept;
+import wainbook.handover.record.page.SnagLine;
 import wainbook.isolation.page.InWords;
 import wainbook.line.Standing;
 import wainbook.line.awaited.AwaitedPart;
@@ -28,6 +29,7 @@ import wainbook.station.help.HelpCall;
  * @param power how it stands electrically, for the reader
  * @param permits open ones, besides those on high voltage
  * @param given to whom and when it was handed over, in a sentence
+ * @param warranty as the handover record states it
  */
 public record Vehicle(
         WorkOrder order,
@@ -44,6 +46,7 @@ public record Vehicle(
         List<PromiseKept> promises,
         VehicleRecord record,
         Optional<String> given,
+        Optional<Warranty> warranty,
         List<PermitLine> permits,
         Doors doors) {
 
@@ -54,16 +57,21 @@ public record Vehicle(
             List<Deferred> deferred,
             List<Awaited> awaited,
             List<HelpCall> calls,
-            List<VehicleDoubt> doubts) {
+            List<VehicleDoubt> doubts,
+            List<SnagLine> snags) {
         public boolean none() {
             return nonconformities.isEmpty()
                     && holds.isEmpty()
                     && deferred.isEmpty()
                     && awaited.isEmpty()
                     && calls.isEmpty()
-                    && doubts.isEmpty();
+                    && doubts.isEmpty()
+                    && snags.isEmpty();
         }
     }
+
+    /** From when the works answers for its conversion. */
+    public record Warranty(String from, int odometerKm, String covers) {}
 
     /** Work that was given to a later stage and is not done yet. */
     public record Deferred(String item, String toStage, String text, long entry) {}

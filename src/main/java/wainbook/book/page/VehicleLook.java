@@ -21,6 +21,9 @@ import wainbook.book.telling.ReleasedNames;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.promise.PromiseKept;
+import wainbook.handover.record.HandoverRecord;
+import wainbook.handover.record.HandoverRecord.Piece;
+import wainbook.handover.record.page.SnagLine;
 import wainbook.isolation.page.InWords;
 import wainbook.ledger.History;
 import wainbook.line.awaited.AwaitedParts;
@@ -79,7 +82,10 @@ public class VehicleLook {
                         deferred(history, order, names),
                         given(history, names).isPresent() ? List.of() : awaited(history, names, day.of(now)),
                         HelpCall.open(history),
-                        VehicleDoubts.of(history).open()),
+                        VehicleDoubts.of(history).open(),
+                        HandoverRecord.of(history).openSnags().stream()
+                                .map(snag -> SnagLine.of(snag, day.of(now)))
+                                .toList()),
                 order.facts().entrySet().stream()
                         .map(fact -> FactQuestion.of(fact.getKey(), fact.getValue()))
                         .sorted(Comparator.comparing(FactQuestion::label))
@@ -92,6 +98,10 @@ public class VehicleLook {
                 promises(history, order, now),
                 VehicleRecord.of(history, names, kind),
                 given(history, names),
+                HandoverRecord.of(history)
+                        .warranty()
+                        .map(Piece::said)
+                        .map(said -> new Vehicle.Warranty(Formats.date(said.from()), said.odometerKm(), said.covers())),
                 PermitLook.open(history, now, day.zone()),
                 doors);
     }

@@ -14,6 +14,7 @@ final class HandoverTellings {
     private HandoverTellings() {}
 
     static void addTo(Tellings tellings) {
+        RecordTellings.addTo(tellings);
         tellings.on(
                 DocumentNoted.class,
                 (said, names) -> Told.of(

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
+import wainbook.handover.record.RecordRules;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
@@ -95,6 +96,9 @@ public class Figures {
         figures.put("drives", drives(history, format));
         figures.put("checks", checks(history));
         figures.put("isolation", isolation(order));
+        RecordRules record = RecordRules.of(history, order, handover.documents(history, order, now));
+        figures.put("handover", HandoverFigures.of(record, format));
+        figures.put("record", HandoverFigures.complete(record));
         return figures;
     }
 

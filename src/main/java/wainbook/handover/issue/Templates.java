@@ -30,7 +30,8 @@ public class Templates {
             "charging-instructions",
             "workshop-isolation",
             "service-schedule",
-            "spare-parts");
+            "spare-parts",
+            "handover-record");
 
     private static final String BREAK = "\n---\n";
 

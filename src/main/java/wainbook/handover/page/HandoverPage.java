@@ -51,7 +51,7 @@ public class HandoverPage {
     public Response handover(String order, @RestQuery Optional<String> noted, @RestQuery Optional<String> set) {
         HandoverView own = view(order, noted);
         return answer(own, set, asked -> page(HandoverPages.anotherMarket(asked)))
-                .orElseGet(() -> page(HandoverPages.handover(Filled.fresh(), own)));
+                .orElseGet(() -> page(HandoverPages.handover(Filled.fresh().with("receivedBy", own.receiver()), own)));
     }
 
     @GET

@@ -12,6 +12,8 @@ import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentLine;
 import wainbook.handover.document.DocumentSet;
 import wainbook.handover.promise.PromiseKept;
+import wainbook.handover.record.Receipt;
+import wainbook.handover.record.RecordRules;
 import wainbook.handover.requirement.RuleSet;
 import wainbook.ledger.Entry;
 import wainbook.order.FactQuestion;
@@ -52,6 +54,16 @@ public record HandoverView(
 
     public long seen() {
         return rules.history().number();
+    }
+
+    /** The record and receipt of its handing over. */
+    public RecordRules record() {
+        return RecordRules.of(rules.history(), order(), rules.documents());
+    }
+
+    /** Who received it, by the receipt that counts; what the form proposes. */
+    public String receiver() {
+        return record().counting().map(Receipt::inWords).orElse("");
     }
 
     public List<PromiseKept> promises() {

@@ -10,6 +10,12 @@ import wainbook.handover.HandoverLook;
 import wainbook.handover.Noting;
 import wainbook.handover.issue.IssueLook;
 import wainbook.handover.issue.Issuing;
+import wainbook.handover.record.RecordLook;
+import wainbook.handover.record.act.Condition;
+import wainbook.handover.record.act.Instructing;
+import wainbook.handover.record.act.Receipting;
+import wainbook.handover.record.act.Snagging;
+import wainbook.handover.record.act.WarrantyStart;
 import wainbook.handover.road.RoadDrive;
 import wainbook.handover.road.RoadLook;
 import wainbook.handover.road.RoadRelease;
@@ -220,4 +226,22 @@ public class Acts {
 
     @Inject
     public Returning returning;
+
+    @Inject
+    public RecordLook handoverRecords;
+
+    @Inject
+    public Condition condition;
+
+    @Inject
+    public Snagging snagging;
+
+    @Inject
+    public Instructing instructing;
+
+    @Inject
+    public WarrantyStart warrantyStart;
+
+    @Inject
+    public Receipting receipting;
 }

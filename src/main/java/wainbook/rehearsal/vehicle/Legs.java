@@ -286,14 +286,14 @@ public final class Legs {
     }
 
     public void handedOver() {
-        at.pass(at.dice.between(5.0, 20.0));
+        at.pass(at.dice.between(5.0, 15.0));
+        var bay = new GivenOver(at);
+        bay.recorded();
+        String receiver = bay.receipted();
+        at.pass(at.dice.between(0.5, 1.5));
         at.done(
                 at.acts.handing.handOver(
-                        new HandingOver.ToHandOver(
-                                at.dice.id(),
-                                at.order,
-                                "Depot foreman, receipt " + at.dice.digits(4),
-                                Optional.empty()),
+                        new HandingOver.ToHandOver(at.dice.id(), at.order, receiver, Optional.empty()),
                         at.inOffice(at.crew.anyone(Role.HANDOVER_CLERK, at.dice))),
                 "handover");
     }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wainbook.handover.HandoverSaying;
+import wainbook.handover.record.RecordSaying;
 import wainbook.isolation.Cast;
 import wainbook.isolation.Danger;
 import wainbook.isolation.IsolationSaying;
@@ -41,6 +42,7 @@ class TellingsTest {
             LineSaying.ForecastKept.class,
             LineSaying.EntryOrderSet.class,
             HandoverSaying.TextReleased.class,
+            RecordSaying.ListWorded.class,
             QualitySaying.DoubtOpened.class,
             QualitySaying.DoubtWorkedOut.class,
             QualitySaying.DoubtClosed.class,

@@ -114,6 +114,8 @@ class SheetTest {
                 "gates",
                 List.of(Map.of("stage", "Electrical commissioning", "by", "W-1008", "at", "9 Mar 2026 14:02")));
         figures.put("drives", List.of());
+        figures.put("record", "complete");
+        figures.put("handover", handover());
         figures.put("checks", List.of(Map.of("joint", "WHEEL-REAR-L", "byKm", 80)));
         figures.put(
                 "isolation",
@@ -143,5 +145,41 @@ class SheetTest {
                 "due", "1 Sep 2026",
                 "by", "W-1001",
                 "at", "10 Mar 2026 08:12");
+    }
+
+    private static Map<String, Object> handover() {
+        return Map.ofEntries(
+                Map.entry("odometerKm", "612060"),
+                Map.entry("chargePercent", "84"),
+                Map.entry("bay", "Bay 1"),
+                Map.entry("readAt", "10 Mar 2026 08:40"),
+                Map.entry(
+                        "pictures",
+                        List.of(Map.of("number", 1, "place", "Nearside", "remark", "Scratch", "sha256", "0f3a"))),
+                Map.entry(
+                        "snags",
+                        List.of(Map.of(
+                                "number", 1,
+                                "defect", "Scratch",
+                                "place", "Nearside",
+                                "with", "O-1",
+                                "remedy", "Touch up",
+                                "owner", "W-1007",
+                                "due", "10 Apr 2026",
+                                "stands", "open"))),
+                Map.entry("things", List.of(Map.of("what", "Vehicle keys", "count", 2))),
+                Map.entry(
+                        "instructions",
+                        List.of(Map.of(
+                                "on", "10 Mar 2026",
+                                "by", "W-1007",
+                                "drivers", "O-2, O-3",
+                                "workshop", "O-4",
+                                "topics", "Charging, Towing"))),
+                Map.entry("notInstructed", ""),
+                Map.entry("warrantyFrom", "10 Mar 2026"),
+                Map.entry("warrantyKm", "612060"),
+                Map.entry("warrantyCovers", "Conversion, 24 months."),
+                Map.entry("receipt", "Receipt 1, O-5, Depot foreman, 10 Mar 2026 09:00."));
     }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.handover.FinishedVehicle;
+import wainbook.handover.record.SignedReceipt;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 
@@ -56,7 +57,7 @@ class HandoverPagesTest {
                 .contains("Needed because Propulsion changed: yes.")
                 .contains("SI 2002/2742, reg 16; text read", "from memory, look it up")
                 .contains("before any use on a road", "duty of the registered keeper")
-                .contains("This is no legal advice", "10 reasons stand against it")
+                .contains("This is no legal advice", "11 reasons stand against it")
                 .doesNotContain("name=\"receivedBy\"", page + "/documents/GB-01\">Note");
     }
 
@@ -93,7 +94,7 @@ class HandoverPagesTest {
         assertThat(clerk.send(path, form).header("Location")).endsWith(page + "?noted=GB-01");
         assertThat(clerk.send(path, form).statusCode()).isEqualTo(303);
         assertThat(clerk.page(page + "?noted=GB-01"))
-                .contains("Notice of alteration to the register: in hand, number NA-2026/77", "9 reasons stand");
+                .contains("Notice of alteration to the register: in hand, number NA-2026/77", "10 reasons stand");
         assertThat(clerk.page(page + "?noted=GB-99")).doesNotContain("verdict quiet");
         assertThat(clerk.page(page))
                 .contains("Missing before handover (9)", "in hand, number NA-2026/77, valid until 31 Dec 2099");
@@ -141,6 +142,7 @@ class HandoverPagesTest {
                     .then()
                     .statusCode(201);
         }
+        SignedReceipt.of(number);
         assertThat(Browsing.as(Cast.AUDITOR).page(page)).contains("The handover clerk hands over");
         Browsing clerk = Browsing.as(Cast.HANDOVER_CLERK);
         Map<String, Object> form = clerk.form(page);
