@@ -6,6 +6,7 @@ import java.util.List;
 import wainbook.book.BookSaying;
 import wainbook.gate.GateSaying;
 import wainbook.handover.HandoverSaying;
+import wainbook.handover.carbon.CarbonSaying;
 import wainbook.handover.record.RecordSaying;
 import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.paper.OnPaperSaying;
@@ -48,6 +49,7 @@ class Vocabulary {
                 QualitySaying.class,
                 HandoverSaying.class,
                 RecordSaying.class,
+                CarbonSaying.class,
                 BookSaying.class,
                 IsolationSaying.class,
                 OnPaperSaying.class,

@@ -199,7 +199,7 @@ public final class FinishedVehicle {
     }
 
     private void say(Saying saying) {
-        Actor actor = Cast.WORKS_ENGINEER.at(BUILT_AT);
+        Actor actor = Cast.WORKS_ENGINEER.at(latest());
         ledger.write(
                         new Told(UUID.randomUUID(), List.of(subject), saying.getClass()),
                         actor,
@@ -207,6 +207,15 @@ public final class FinishedVehicle {
                 .fold(entry -> entry, reasons -> {
                     throw new AssertionError(subject + ": " + reasons);
                 });
+    }
+
+    /** No earlier than the last that was said. */
+    private Instant latest() {
+        return ledger.history(subject).entries().stream()
+                .map(entry -> entry.moment().at())
+                .reduce((before, later) -> later)
+                .filter(BUILT_AT::isBefore)
+                .orElse(BUILT_AT);
     }
 
     private record Told(UUID id, List<Subject> writes, Class<? extends Saying> says) implements Asked {}

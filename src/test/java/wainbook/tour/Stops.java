@@ -167,6 +167,10 @@ final class Stops {
                 "/orders/" + inPhase("FINISHED") + "/road",
                 "/orders/" + inPhase("HANDED_OVER") + "/road");
         put(
+                "/orders/{order}/carbon",
+                "/orders/" + inPhase("HANDED_OVER") + "/carbon",
+                "/orders/" + at("packs") + "/carbon");
+        put(
                 "/handover/{order}/record",
                 "/handover/" + inPhase("FINISHED") + "/record",
                 "/handover/" + inPhase("HANDED_OVER") + "/record");

@@ -4,6 +4,7 @@ import wainbook.handover.HandoverSaying.DocumentNoted;
 import wainbook.handover.HandoverSaying.Issued;
 import wainbook.handover.HandoverSaying.SetJudged;
 import wainbook.handover.Standing;
+import wainbook.handover.carbon.CarbonSaying.CarbonStated;
 import wainbook.handover.document.DocumentLine;
 import wainbook.page.Formats;
 import wainbook.page.Words;
@@ -15,6 +16,15 @@ final class HandoverTellings {
 
     static void addTo(Tellings tellings) {
         RecordTellings.addTo(tellings);
+        tellings.on(
+                CarbonStated.class,
+                (said, names) -> Told.of(
+                        Words.of("book.carbonStated", said.statement(), String.valueOf(said.year())),
+                        Words.of(
+                                "book.carbonSaved",
+                                said.saved().lowT().toPlainString(),
+                                said.saved().highT().toPlainString(),
+                                said.basis().years())));
         tellings.on(
                 DocumentNoted.class,
                 (said, names) -> Told.of(

@@ -11,6 +11,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
+import wainbook.handover.carbon.CarbonStating;
+import wainbook.handover.carbon.EnginesFate;
 import wainbook.handover.record.RecordRules;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
@@ -47,6 +49,7 @@ public class Figures {
     private final VehicleKinds kinds;
     private final HandoverLook handover;
     private final WorksDay day;
+    private final EnginesFate engine;
 
     Figures(
             Ledger ledger,
@@ -54,7 +57,9 @@ public class Figures {
             Releases releases,
             VehicleKinds kinds,
             HandoverLook handover,
-            WorksDay day) {
+            WorksDay day,
+            EnginesFate engine) {
+        this.engine = engine;
         this.ledger = ledger;
         this.workplace = workplace;
         this.releases = releases;
@@ -99,6 +104,7 @@ public class Figures {
         RecordRules record = RecordRules.of(history, order, handover.documents(history, order, now));
         figures.put("handover", HandoverFigures.of(record, format));
         figures.put("record", HandoverFigures.complete(record));
+        figures.put("carbon", CarbonFigures.of(CarbonStating.last(history), engine.inWords(history, order)));
         return figures;
     }
 

@@ -31,7 +31,8 @@ public class Templates {
             "workshop-isolation",
             "service-schedule",
             "spare-parts",
-            "handover-record");
+            "handover-record",
+            "carbon-statement");
 
     private static final String BREAK = "\n---\n";
 

@@ -8,6 +8,7 @@ import wainbook.gate.SignOff;
 import wainbook.handover.HandingOver;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.Noting;
+import wainbook.handover.carbon.CarbonStating;
 import wainbook.handover.issue.IssueLook;
 import wainbook.handover.issue.Issuing;
 import wainbook.handover.record.RecordLook;
@@ -226,6 +227,9 @@ public class Acts {
 
     @Inject
     public Returning returning;
+
+    @Inject
+    public CarbonStating carbon;
 
     @Inject
     public RecordLook handoverRecords;

@@ -237,7 +237,10 @@ public final class Legs {
                         .map(Person::number)
                         .findFirst(),
                 "documents of the works");
-        for (String document : List.of("weight-record", "high-voltage-record")) {
+        if ("true".equals(at.vehicle().facts().get("emission_claim"))) {
+            new CarbonStatedHere(at).stated();
+        }
+        for (String document : List.of("weight-record", "high-voltage-record", "carbon-statement")) {
             if (!ready(document, signer)) {
                 continue;
             }

@@ -8,10 +8,12 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wainbook.handover.carbon.CarbonStatements;
 import wainbook.ledger.History;
 import wainbook.ledger.Subject;
 import wainbook.page.Formats;
@@ -116,6 +118,7 @@ class SheetTest {
         figures.put("drives", List.of());
         figures.put("record", "complete");
         figures.put("handover", handover());
+        figures.put("carbon", carbon());
         figures.put("checks", List.of(Map.of("joint", "WHEEL-REAR-L", "byKm", 80)));
         figures.put(
                 "isolation",
@@ -181,5 +184,10 @@ class SheetTest {
                 Map.entry("warrantyKm", "612060"),
                 Map.entry("warrantyCovers", "Conversion, 24 months."),
                 Map.entry("receipt", "Receipt 1, O-5, Depot foreman, 10 Mar 2026 09:00."));
+    }
+
+    /** By the factors that the program carries. */
+    private static Map<String, Object> carbon() {
+        return CarbonFigures.of(Optional.of(CarbonStatements.ofATruck(2025)), "The engine was made unusable.");
     }
 }

@@ -1,0 +1,2 @@
+/** The carbon statement on its page and for scripts. */
+package wainbook.handover.carbon.page;
