@@ -1,6 +1,7 @@
 package wainbook.handover.issue;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,9 +16,17 @@ final class CarbonFigures {
 
     private CarbonFigures() {}
 
-    /** Empty where nothing was stated. */
+    private static final List<String> NAMES = List.of(
+            "year", "set", "annualKm", "years", "litres", "kwh", "charging", "packKwh", "packFactor", "fall", "low",
+            "mid", "high", "yearly", "packs", "diesel", "grid", "fromGrid", "engine");
+
+    /** Every figure is empty where nothing was stated, so that the text can be read before. */
     static Map<String, Object> of(Optional<CarbonStated> stated, String engine) {
-        return stated.map(said -> figures(said, engine)).orElse(Map.of());
+        return stated.map(said -> figures(said, engine)).orElseGet(() -> {
+            Map<String, Object> empty = new HashMap<>(Map.of("factors", List.of()));
+            NAMES.forEach(name -> empty.put(name, ""));
+            return empty;
+        });
     }
 
     private static Map<String, Object> figures(CarbonStated said, String engine) {

@@ -109,11 +109,6 @@ public record HandoverRecord(
         return receipts.isEmpty() ? Optional.empty() : Optional.of(receipts.get(receipts.size() - 1));
     }
 
-    /** Whether anything was said of it at all. */
-    public boolean begun() {
-        return !equals(NONE);
-    }
-
     /** Whether this one is there to be withdrawn. */
     public boolean stands(Sort sort, int number) {
         return switch (sort) {

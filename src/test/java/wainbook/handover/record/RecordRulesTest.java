@@ -123,7 +123,7 @@ class RecordRulesTest {
         say(new ReceiptMissing(
                 1, file(), rules().shown().parts(), Absence.REFUSED, "will not sign for the scratch", "W-1011"));
         assertThat(keys()).isEmpty();
-        assertThat(rules().counting().orElseThrow().inWords()).isEqualTo("Receipt refused, 1");
+        assertThat(rules().counting().orElseThrow().inWords()).isEqualTo("nobody, receipt 1 refused");
     }
 
     @Test
