@@ -21,6 +21,7 @@ import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
 import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying;
+import wainbook.station.serial.BroughtSaying;
 import wainbook.waste.WasteSaying;
 import wainbook.works.WorksSaying;
 
@@ -38,6 +39,7 @@ class Vocabulary {
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
+                BroughtSaying.class,
                 LineSaying.class,
                 GateSaying.class,
                 PackSaying.class,
