@@ -23,6 +23,7 @@ import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
 import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying;
+import wainbook.station.serial.BroughtSaying;
 import wainbook.waste.WasteSaying;
 import wainbook.works.WorksSaying;
 
@@ -40,6 +41,7 @@ class Vocabulary {
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
+                BroughtSaying.class,
                 LineSaying.class,
                 GateSaying.class,
                 PackSaying.class,
