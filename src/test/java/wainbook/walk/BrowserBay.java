@@ -21,6 +21,7 @@ record BrowserBay(BrowserHands hands, Vehicle vehicle, WalkClock clock) implemen
     @Override
     public Answer pictured(String user) {
         Page page = hands.open(user, path());
+        BrowserHands.unfold(page);
         Locator form = page.locator("form[action$='/record/pictures']");
         form.locator("#photograph").setInputFiles(new FilePayload("nearside.png", "image/png", Picture.PNG));
         form.locator("#picturePlace").fill("Nearside");

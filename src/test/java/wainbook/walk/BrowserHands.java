@@ -411,7 +411,7 @@ final class BrowserHands implements Hands, AutoCloseable {
         return page;
     }
 
-    private static void unfold(Page page) {
+    static void unfold(Page page) {
         page.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)");
     }
 

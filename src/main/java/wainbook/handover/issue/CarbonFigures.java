@@ -17,8 +17,25 @@ final class CarbonFigures {
     private CarbonFigures() {}
 
     private static final List<String> NAMES = List.of(
-            "year", "set", "annualKm", "years", "litres", "kwh", "charging", "packKwh", "packFactor", "fall", "low",
-            "mid", "high", "yearly", "packs", "diesel", "grid", "fromGrid", "engine");
+            "year",
+            "set",
+            "annualKm",
+            "years",
+            "litres",
+            "kwh",
+            "charging",
+            "packKwh",
+            "packFactor",
+            "fall",
+            "low",
+            "mid",
+            "high",
+            "yearly",
+            "packs",
+            "diesel",
+            "grid",
+            "fromGrid",
+            "engine");
 
     /** Every figure is empty where nothing was stated, so that the text can be read before. */
     static Map<String, Object> of(Optional<CarbonStated> stated, String engine) {
