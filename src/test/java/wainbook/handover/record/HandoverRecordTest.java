@@ -115,7 +115,7 @@ class HandoverRecordTest {
         missing.put("password", Cast.PASSWORD);
         SignedReceipt.send(order, "/receipts/missing", missing).then().statusCode(201);
         assertThat(Browsing.as(Cast.AUDITOR).page(page))
-                .contains("complete, nobody of the operator signed", "Receipt 1: nobody signed, witnessed")
+                .contains("complete, nobody signed", "Receipt 1: nobody signed, witnessed")
                 .contains("Receipt refused: Will not sign for the scratch");
         assertThat(stream()).doesNotContain(Cast.PASSWORD);
     }
