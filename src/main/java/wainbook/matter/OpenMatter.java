@@ -55,7 +55,8 @@ public record OpenMatter(
         PAPER,
         PACK,
         PART,
-        WASTE;
+        WASTE,
+        CAMPAIGN;
 
         public String word() {
             return Words.of("matter.sort." + name());

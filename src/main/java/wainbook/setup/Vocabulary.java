@@ -21,6 +21,7 @@ import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
 import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying;
+import wainbook.trace.campaign.CampaignSaying;
 import wainbook.waste.WasteSaying;
 import wainbook.works.WorksSaying;
 
@@ -50,6 +51,7 @@ class Vocabulary {
                 IsolationSaying.class,
                 OnPaperSaying.class,
                 PaperSaying.class,
+                CampaignSaying.class,
                 SetupSaying.class));
     }
 }

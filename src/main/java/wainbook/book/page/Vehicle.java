@@ -21,6 +21,7 @@ import wainbook.page.Words;
 import wainbook.permit.page.PermitLine;
 import wainbook.quality.containment.vehicle.VehicleDoubt;
 import wainbook.station.help.HelpCall;
+import wainbook.trace.campaign.Campaign;
 
 /**
  * The whole of one vehicle as its page shows it.
@@ -54,14 +55,16 @@ public record Vehicle(
             List<Deferred> deferred,
             List<Awaited> awaited,
             List<HelpCall> calls,
-            List<VehicleDoubt> doubts) {
+            List<VehicleDoubt> doubts,
+            List<Campaign> campaigns) {
         public boolean none() {
             return nonconformities.isEmpty()
                     && holds.isEmpty()
                     && deferred.isEmpty()
                     && awaited.isEmpty()
                     && calls.isEmpty()
-                    && doubts.isEmpty();
+                    && doubts.isEmpty()
+                    && campaigns.isEmpty();
         }
     }
 

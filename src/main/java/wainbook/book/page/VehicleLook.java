@@ -41,6 +41,7 @@ import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.help.HelpCall;
 import wainbook.station.work.Workplace;
+import wainbook.trace.campaign.Campaigns;
 import wainbook.works.shift.WorksDay;
 
 /** Brings together what the page of one vehicle shows. */
@@ -51,13 +52,21 @@ public class VehicleLook {
     private final Workplace workplace;
     private final LineLook line;
     private final HandoverLook handover;
+    private final Campaigns campaigns;
     private final WorksDay day;
 
-    VehicleLook(Releases releases, Workplace workplace, LineLook line, HandoverLook handover, WorksDay day) {
+    VehicleLook(
+            Releases releases,
+            Workplace workplace,
+            LineLook line,
+            HandoverLook handover,
+            Campaigns campaigns,
+            WorksDay day) {
         this.releases = releases;
         this.workplace = workplace;
         this.line = line;
         this.handover = handover;
+        this.campaigns = campaigns;
         this.day = day;
     }
 
@@ -79,7 +88,8 @@ public class VehicleLook {
                         deferred(history, order, names),
                         given(history, names).isPresent() ? List.of() : awaited(history, names, day.of(now)),
                         HelpCall.open(history),
-                        VehicleDoubts.of(history).open()),
+                        VehicleDoubts.of(history).open(),
+                        campaigns.about(order.number())),
                 order.facts().entrySet().stream()
                         .map(fact -> FactQuestion.of(fact.getKey(), fact.getValue()))
                         .sorted(Comparator.comparing(FactQuestion::label))

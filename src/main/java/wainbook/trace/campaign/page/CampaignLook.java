@@ -1,0 +1,162 @@
+package wainbook.trace.campaign.page;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.ws.rs.NotFoundException;
+import java.util.List;
+import wainbook.act.Moment;
+import wainbook.act.Reason;
+import wainbook.ledger.Entry;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
+import wainbook.order.OrderSaying.DonorReceived;
+import wainbook.order.OrderSaying.Held;
+import wainbook.order.WorkOrder;
+import wainbook.page.Filled;
+import wainbook.trace.campaign.Campaign;
+import wainbook.trace.campaign.CampaignRow;
+import wainbook.trace.campaign.CampaignSaying.Answered;
+import wainbook.trace.campaign.CampaignSaying.InScope;
+import wainbook.trace.campaign.CampaignSaying.LetterSent;
+import wainbook.trace.campaign.CampaignSaying.Opened;
+import wainbook.trace.campaign.CampaignSaying.ReworkOrdered;
+import wainbook.trace.campaign.CampaignSaying.Settled;
+import wainbook.trace.campaign.CampaignSaying.StaysIn;
+import wainbook.trace.campaign.CampaignSaying.TakenOut;
+import wainbook.trace.campaign.CampaignSaying.TakingOutAsked;
+import wainbook.trace.campaign.CampaignSaying.VehiclesAdded;
+import wainbook.trace.campaign.Campaigns;
+import wainbook.trace.campaign.InCampaign;
+import wainbook.trace.campaign.Step;
+import wainbook.trace.campaign.act.Adding;
+import wainbook.trace.campaign.act.Closing;
+import wainbook.trace.campaign.act.OneVehicle;
+import wainbook.trace.campaign.letter.Letters;
+
+/** Brings together what the pages of campaigns show. */
+@ApplicationScoped
+class CampaignLook {
+
+    private final Ledger ledger;
+    private final Campaigns campaigns;
+    private final Adding adding;
+    private final Closing closing;
+    private final OneVehicle vehicles;
+    private final Letters letters;
+
+    CampaignLook(
+            Ledger ledger, Campaigns campaigns, Adding adding, Closing closing, OneVehicle vehicles, Letters letters) {
+        this.ledger = ledger;
+        this.campaigns = campaigns;
+        this.adding = adding;
+        this.closing = closing;
+        this.vehicles = vehicles;
+        this.letters = letters;
+    }
+
+    Campaign known(String number) {
+        return campaigns.named(number).orElseThrow(NotFoundException::new);
+    }
+
+    List<CampaignLine> all() {
+        return ledger.drawing(() -> CampaignRow.all().stream()
+                .map(row -> new CampaignLine(
+                        row,
+                        known(row.number).vehicles().values().stream()
+                                .map(one -> campaigns.progress(one).standing())
+                                .toList()))
+                .toList());
+    }
+
+    List<VehicleLine> lines(Campaign campaign) {
+        return campaign.vehicles().values().stream()
+                .map(one -> line(campaign, one))
+                .toList();
+    }
+
+    private VehicleLine line(Campaign campaign, InCampaign one) {
+        WorkOrder order =
+                WorkOrder.of(ledger.history(Subject.workOrder(one.order()))).orElseThrow(NotFoundException::new);
+        return new VehicleLine(
+                campaign.number(),
+                one,
+                campaigns.progress(one),
+                order.donor().map(DonorReceived::registration).orElse("–"),
+                order.phase(),
+                campaigns.hold(one).map(Held::hold));
+    }
+
+    CampaignView one(
+            String number,
+            String search,
+            String standing,
+            int page,
+            Filled filled,
+            Moment now,
+            CampaignView.Doors doors) {
+        Campaign campaign = known(number);
+        return ledger.drawing(() -> new CampaignView(
+                campaign,
+                ledger.history(Campaign.subject(number)).number(),
+                lines(campaign),
+                adding.since(campaign),
+                campaigns.unheld(campaign),
+                letters.operators(campaign),
+                campaign.isOpen() ? closing.rule(campaign, now).against() : List.of(),
+                search,
+                standing,
+                page,
+                filled,
+                doors));
+    }
+
+    VehicleView vehicle(String number, String order, Filled filled, Moment now, CampaignView.Doors doors) {
+        Campaign campaign = known(number);
+        InCampaign one = campaign.vehicle(order).orElseThrow(NotFoundException::new);
+        return ledger.drawing(() -> new VehicleView(
+                campaign,
+                line(campaign, one),
+                ledger.history(Campaign.subject(number)).entries().stream()
+                        .filter(entry -> isAbout(entry, order))
+                        .toList(),
+                new VehicleView.Against(
+                        against(Step.ANSWER, campaign, order, now),
+                        against(Step.ORDER_REWORK, campaign, order, now),
+                        against(Step.SETTLE, campaign, order, now),
+                        against(Step.ASK_OUT, campaign, order, now),
+                        against(Step.AGREE_OUT, campaign, order, now),
+                        against(Step.ADD, campaign, order, now)),
+                List.of(),
+                "",
+                filled,
+                doors));
+    }
+
+    private List<Reason> against(Step step, Campaign campaign, String order, Moment now) {
+        return vehicles.against(step, campaign, order, now.who());
+    }
+
+    private static boolean isAbout(Entry entry, String order) {
+        if (entry.saying() instanceof Opened said) {
+            return holds(said.vehicles(), order);
+        } else if (entry.saying() instanceof VehiclesAdded said) {
+            return holds(said.vehicles(), order);
+        } else if (entry.saying() instanceof LetterSent said) {
+            return said.orders().contains(order);
+        } else if (entry.saying() instanceof TakingOutAsked said) {
+            return said.order().equals(order);
+        } else if (entry.saying() instanceof StaysIn said) {
+            return said.order().equals(order);
+        } else if (entry.saying() instanceof TakenOut said) {
+            return said.order().equals(order);
+        } else if (entry.saying() instanceof Answered said) {
+            return said.order().equals(order);
+        } else if (entry.saying() instanceof ReworkOrdered said) {
+            return said.order().equals(order);
+        }
+        return entry.saying() instanceof Settled said && said.order().equals(order);
+    }
+
+    private static boolean holds(List<InScope> some, String order) {
+        return some.stream().anyMatch(one -> one.order().equals(order));
+    }
+}
