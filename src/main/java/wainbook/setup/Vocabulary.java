@@ -22,6 +22,7 @@ import wainbook.quality.QualitySaying;
 import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying;
 import wainbook.trace.campaign.CampaignSaying;
+import wainbook.station.serial.BroughtSaying;
 import wainbook.waste.WasteSaying;
 import wainbook.works.WorksSaying;
 
@@ -39,6 +40,7 @@ class Vocabulary {
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
+                BroughtSaying.class,
                 LineSaying.class,
                 GateSaying.class,
                 PackSaying.class,

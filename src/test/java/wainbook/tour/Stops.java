@@ -69,6 +69,8 @@ final class Stops {
                 "/orders/" + stuck + "/book",
                 "/orders/" + inPhase("HANDED_OVER") + "/book",
                 "/orders/" + inPhase("ORDERED") + "/book");
+        put("/orders/{order}/return", "/orders/" + inPhase("HANDED_OVER") + "/return");
+        put("/orders/{order}/parts/off", "/orders/" + inPhase("ORDERED") + "/parts/off?part=PACK-1&serial=none");
         put("/orders/{order}/donor", "/orders/" + inPhase("ORDERED") + "/donor");
         put(
                 "/orders/{order}/facts",
