@@ -21,8 +21,8 @@ import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
 import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying;
-import wainbook.trace.campaign.CampaignSaying;
 import wainbook.station.serial.BroughtSaying;
+import wainbook.trace.campaign.CampaignSaying;
 import wainbook.waste.WasteSaying;
 import wainbook.works.WorksSaying;
 

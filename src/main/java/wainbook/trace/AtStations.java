@@ -10,6 +10,7 @@ import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.SoftwareRead;
 import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Tightened;
+import wainbook.station.serial.BroughtSaying.PartBrought;
 import wainbook.trace.Mention.Sort;
 
 /** What work at a vehicle names. */
@@ -22,6 +23,8 @@ final class AtStations {
             said.basis().used().ifPresent(used -> named.add(Mention.of(Sort.INSTRUMENT, used.instrument())));
         }
         if (saying instanceof SerialRead said) {
+            named.add(Mention.of(Sort.SERIAL, said.serial()));
+        } else if (saying instanceof PartBrought said) {
             named.add(Mention.of(Sort.SERIAL, said.serial()));
         } else if (saying instanceof LotUsed said) {
             named.add(Mention.of(Sort.LOT, said.lot()));

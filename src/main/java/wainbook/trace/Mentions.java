@@ -11,6 +11,7 @@ import wainbook.order.OrderSaying.DonorReceived;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Rebound;
+import wainbook.order.OrderSaying.Returned;
 import wainbook.order.specification.SpecificationSaying.Specified;
 import wainbook.permit.PermitSaying.PermitIssued;
 import wainbook.trace.Mention.Sort;
@@ -58,6 +59,9 @@ final class Mentions {
             named.add(Mention.of(Sort.VIN, said.vin()));
             named.add(Mention.of(Sort.REGISTRATION, said.registration()));
             named.add(sheet(said.binding()));
+        } else if (saying instanceof Returned said) {
+            named.add(Mention.of(Sort.VIN, said.vin()));
+            named.add(Mention.of(Sort.REGISTRATION, said.registration()));
         } else if (saying instanceof Moved said) {
             said.binding().map(Mentions::sheet).ifPresent(named::add);
         } else if (saying instanceof Rebound said) {

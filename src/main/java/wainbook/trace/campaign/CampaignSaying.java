@@ -54,6 +54,7 @@ public sealed interface CampaignSaying extends Saying {
     /**
      * A vehicle as it stood when it came into scope.
      *
+     * @param withOperator whether its operator had it
      * @param head number of the last entry of its record, with that entry's {@code hash}
      */
     record InScope(
@@ -61,6 +62,7 @@ public sealed interface CampaignSaying extends Saying {
             Optional<String> vin,
             String operator,
             Phase phase,
+            boolean withOperator,
             List<Because> because,
             long head,
             String hash) {

@@ -40,15 +40,21 @@ public class Campaigns {
     }
 
     public Progress progress(InCampaign one) {
-        return one.progress(handedOver(one.order()), Rework.of(one.reworkOrder().flatMap(this::phase)));
+        return one.progress(
+                withOperator(one.order()), Rework.of(one.reworkOrder().flatMap(this::phase)));
     }
 
-    private boolean handedOver(String order) {
-        return phase(order).equals(Optional.of(Phase.HANDED_OVER));
+    private boolean withOperator(String order) {
+        return order(order).filter(Whose::operator).isPresent();
+    }
+
+    /** A work order as it stands. */
+    public Optional<WorkOrder> order(String number) {
+        return WorkOrder.of(ledger.history(Subject.workOrder(number)));
     }
 
     private Optional<Phase> phase(String order) {
-        return WorkOrder.of(ledger.history(Subject.workOrder(order))).map(WorkOrder::phase);
+        return order(order).map(WorkOrder::phase);
     }
 
     /** The hold that came with a vehicle's coming into scope, if it is still on. */
@@ -62,7 +68,7 @@ public class Campaigns {
     public List<InCampaign> unheld(Campaign campaign) {
         return campaign.isOpen()
                 ? campaign.vehicles().values().stream()
-                        .filter(one -> progress(one).standing().open() && !handedOver(one.order()))
+                        .filter(one -> progress(one).standing().open() && !withOperator(one.order()))
                         .filter(one -> ledger.history(Subject.workOrder(one.order()))
                                 .entry(holdId(one))
                                 .isEmpty())

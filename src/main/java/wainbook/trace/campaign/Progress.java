@@ -5,7 +5,7 @@ import java.util.Optional;
 /**
  * What has happened for one vehicle.
  *
- * @param handedOver whether its operator has it
+ * @param handedOver whether its operator has it: handed over, or awaited back and not come yet
  * @param out taken out of the scope
  * @param askedOutBy who asked to take it out; absent where nobody did, or it is decided
  */

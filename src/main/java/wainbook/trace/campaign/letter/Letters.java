@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.order.WorkOrder;
 import wainbook.page.Words;
 import wainbook.print.Heading;
 import wainbook.print.PdfPage;
@@ -14,6 +13,7 @@ import wainbook.print.Printer;
 import wainbook.trace.campaign.Campaign;
 import wainbook.trace.campaign.Campaigns;
 import wainbook.trace.campaign.InCampaign;
+import wainbook.trace.campaign.Plate;
 import wainbook.trace.campaign.Step;
 import wainbook.trace.campaign.StepRule;
 import wainbook.works.WorksSaying.Named;
@@ -64,11 +64,10 @@ public class Letters {
     }
 
     private Letter.Line line(InCampaign one) {
-        return WorkOrder.of(ledger.history(Subject.workOrder(one.order())))
-                .flatMap(WorkOrder::donor)
-                .map(donor -> new Letter.Line(one.order(), donor.registration(), donor.vin()))
-                .orElseGet(() ->
-                        new Letter.Line(one.order(), "–", one.scope().vin().orElse("–")));
+        return new Letter.Line(
+                one.order(),
+                campaigns.order(one.order()).flatMap(Plate::of).orElse("–"),
+                one.scope().vin().orElse("–"));
     }
 
     private String works() {

@@ -8,10 +8,11 @@ import wainbook.act.Reason;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
-import wainbook.order.OrderSaying.DonorReceived;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.WorkOrder;
 import wainbook.page.Filled;
+import wainbook.page.Option;
+import wainbook.process.Releases;
 import wainbook.trace.campaign.Campaign;
 import wainbook.trace.campaign.CampaignRow;
 import wainbook.trace.campaign.CampaignSaying.Answered;
@@ -26,10 +27,12 @@ import wainbook.trace.campaign.CampaignSaying.TakingOutAsked;
 import wainbook.trace.campaign.CampaignSaying.VehiclesAdded;
 import wainbook.trace.campaign.Campaigns;
 import wainbook.trace.campaign.InCampaign;
+import wainbook.trace.campaign.Plate;
 import wainbook.trace.campaign.Step;
 import wainbook.trace.campaign.act.Adding;
 import wainbook.trace.campaign.act.Closing;
 import wainbook.trace.campaign.act.OneVehicle;
+import wainbook.trace.campaign.act.ReworkOrdering;
 import wainbook.trace.campaign.letter.Letters;
 
 /** Brings together what the pages of campaigns show. */
@@ -42,15 +45,26 @@ class CampaignLook {
     private final Closing closing;
     private final OneVehicle vehicles;
     private final Letters letters;
+    private final ReworkOrdering reworking;
+    private final Releases releases;
 
     CampaignLook(
-            Ledger ledger, Campaigns campaigns, Adding adding, Closing closing, OneVehicle vehicles, Letters letters) {
+            Ledger ledger,
+            Campaigns campaigns,
+            Adding adding,
+            Closing closing,
+            OneVehicle vehicles,
+            Letters letters,
+            ReworkOrdering reworking,
+            Releases releases) {
         this.ledger = ledger;
         this.campaigns = campaigns;
         this.adding = adding;
         this.closing = closing;
         this.vehicles = vehicles;
         this.letters = letters;
+        this.reworking = reworking;
+        this.releases = releases;
     }
 
     Campaign known(String number) {
@@ -80,7 +94,7 @@ class CampaignLook {
                 campaign.number(),
                 one,
                 campaigns.progress(one),
-                order.donor().map(DonorReceived::registration).orElse("–"),
+                Plate.of(order).orElse("–"),
                 order.phase(),
                 campaigns.hold(one).map(Held::hold));
     }
@@ -125,10 +139,22 @@ class CampaignLook {
                         against(Step.ASK_OUT, campaign, order, now),
                         against(Step.AGREE_OUT, campaign, order, now),
                         against(Step.ADD, campaign, order, now)),
-                List.of(),
-                "",
-                filled,
+                routes(one),
+                reworking.known(order),
+                filled.value("rework").isEmpty()
+                        ? filled.with("rework", order + "-2")
+                                .with("operator", one.scope().operator())
+                        : filled,
                 doors));
+    }
+
+    private List<Option> routes(InCampaign one) {
+        return campaigns.order(one.order()).stream()
+                .flatMap(order -> releases.routes().stream()
+                        .filter(route ->
+                                route.vehicleKind().equals(order.ordered().vehicleKind())))
+                .map(route -> new Option(route.code(), route.title()))
+                .toList();
     }
 
     private List<Reason> against(Step step, Campaign campaign, String order, Moment now) {

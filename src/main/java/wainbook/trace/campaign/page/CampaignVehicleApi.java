@@ -14,6 +14,7 @@ import wainbook.trace.campaign.CampaignSaying.End;
 import wainbook.trace.campaign.CampaignSaying.Way;
 import wainbook.trace.campaign.act.Answering;
 import wainbook.trace.campaign.act.Lettering;
+import wainbook.trace.campaign.act.ReworkOrdering;
 import wainbook.trace.campaign.act.Settling;
 import wainbook.trace.campaign.act.TakingOut;
 import wainbook.works.Role;
@@ -31,6 +32,9 @@ public class CampaignVehicleApi {
     /** What came back. */
     public record Answered(UUID id, Answer answer, LocalDate on, String words) {}
 
+    /** An order by which it comes back, or the one that is there. */
+    public record Reworked(UUID id, String rework, String route, String operator, LocalDate promisedOn) {}
+
     /** How it ended otherwise. */
     public record Ended(UUID id, End end, String reason, Optional<Long> entry, Optional<String> sha256) {}
 
@@ -42,14 +46,21 @@ public class CampaignVehicleApi {
 
     private final Lettering lettering;
     private final Answering answering;
+    private final ReworkOrdering reworking;
     private final Settling settling;
     private final TakingOut takingOut;
     private final SignedIn signedIn;
 
     CampaignVehicleApi(
-            Lettering lettering, Answering answering, Settling settling, TakingOut takingOut, SignedIn signedIn) {
+            Lettering lettering,
+            Answering answering,
+            ReworkOrdering reworking,
+            Settling settling,
+            TakingOut takingOut,
+            SignedIn signedIn) {
         this.lettering = lettering;
         this.answering = answering;
+        this.reworking = reworking;
         this.settling = settling;
         this.takingOut = takingOut;
         this.signedIn = signedIn;
@@ -76,6 +87,16 @@ public class CampaignVehicleApi {
     public Response answer(String number, String order, Answered body) {
         return Receipt.of(answering.answer(
                 new Answering.ToAnswer(body.id, number, order, body.answer, body.on, body.words), signedIn.actor()));
+    }
+
+    @POST
+    @Path(CampaignApi.VEHICLE + "/rework")
+    @RolesAllowed({Role.qualityEngineer, Role.worksEngineer})
+    public Response rework(String number, String order, Reworked body) {
+        return Receipt.of(reworking.order(
+                new ReworkOrdering.ToOrder(
+                        body.id, number, order, body.rework, body.route, body.operator, body.promisedOn),
+                signedIn.actor()));
     }
 
     @POST

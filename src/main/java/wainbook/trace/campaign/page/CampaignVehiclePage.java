@@ -14,6 +14,7 @@ import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -31,6 +32,7 @@ import wainbook.trace.campaign.CampaignSaying.Answer;
 import wainbook.trace.campaign.CampaignSaying.End;
 import wainbook.trace.campaign.act.Adding;
 import wainbook.trace.campaign.act.Answering;
+import wainbook.trace.campaign.act.ReworkOrdering;
 import wainbook.trace.campaign.act.Settling;
 import wainbook.trace.campaign.act.TakingOut;
 import wainbook.works.Role;
@@ -44,6 +46,7 @@ public class CampaignVehiclePage {
 
     private final CampaignLook look;
     private final Answering answering;
+    private final ReworkOrdering reworking;
     private final Settling settling;
     private final TakingOut takingOut;
     private final Adding adding;
@@ -54,6 +57,7 @@ public class CampaignVehiclePage {
     CampaignVehiclePage(
             CampaignLook look,
             Answering answering,
+            ReworkOrdering reworking,
             Settling settling,
             TakingOut takingOut,
             Adding adding,
@@ -62,6 +66,7 @@ public class CampaignVehiclePage {
             SignedIn signedIn) {
         this.look = look;
         this.answering = answering;
+        this.reworking = reworking;
         this.settling = settling;
         this.takingOut = takingOut;
         this.adding = adding;
@@ -100,6 +105,26 @@ public class CampaignVehiclePage {
                 form.text("words"));
         return form.right()
                 ? answer(number, order, form, answering.answer(asked, signedIn.actor()))
+                : form.filled().again(filled -> draw(number, order, filled));
+    }
+
+    @POST
+    @Path("rework")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed({Role.qualityEngineer, Role.worksEngineer})
+    public Response rework(String number, String order, MultivaluedMap<String, String> sent) {
+        SentForm form = SentForm.of(sent);
+        boolean known = form.maybe("known").isPresent();
+        var asked = new ReworkOrdering.ToOrder(
+                form.filled().id(),
+                number,
+                order,
+                form.maybe("known").orElse(form.text("rework")),
+                form.text("route"),
+                form.text("operator"),
+                known ? LocalDate.EPOCH : form.day("promisedOn"));
+        return form.right()
+                ? answer(number, order, form, reworking.order(asked, signedIn.actor()))
                 : form.filled().again(filled -> draw(number, order, filled));
     }
 

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wainbook.order.OrderList;
-import wainbook.order.WorkOrder.Phase;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.page.Words;
@@ -70,9 +69,7 @@ public record NewView(Filled filled, Optional<List<InScope>> found) {
     }
 
     public long here() {
-        return vehicles().stream()
-                .filter(vehicle -> vehicle.phase() != Phase.HANDED_OVER)
-                .count();
+        return vehicles().stream().filter(vehicle -> !vehicle.withOperator()).count();
     }
 
     /** A phase in words. */
@@ -88,7 +85,7 @@ public record NewView(Filled filled, Optional<List<InScope>> found) {
         return because(place);
     }
 
-    public String path(InScope vehicle, Because place) {
-        return PlacePath.of(vehicle.order(), place);
+    public String path(Because place) {
+        return PlacePath.of(place);
     }
 }

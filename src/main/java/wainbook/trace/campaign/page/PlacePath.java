@@ -9,10 +9,10 @@ final class PlacePath {
 
     private PlacePath() {}
 
-    static String of(String order, Because place) {
+    static String of(Because place) {
         Subject stream = Subject.parse(place.stream());
         return stream.sort() == Subject.Sort.CONTAINER
                 ? Labels.path(stream.code())
-                : "/orders/" + order + "#entry-" + place.entry();
+                : "/orders/" + stream.code() + "#entry-" + place.entry();
     }
 }

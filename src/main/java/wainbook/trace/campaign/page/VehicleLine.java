@@ -59,7 +59,7 @@ public record VehicleLine(
     }
 
     public String placePath(Because place) {
-        return PlacePath.of(order(), place);
+        return PlacePath.of(place);
     }
 
     public String placeWord(Because place) {

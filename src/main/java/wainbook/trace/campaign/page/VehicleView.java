@@ -26,6 +26,7 @@ import wainbook.trace.campaign.CampaignSaying.TakingOutAsked;
  * @param heard what the campaign's stream says of it, oldest first
  * @param against what stands against each step, for the reader
  * @param routes by which it could come back
+ * @param known order under which it is back or awaited already
  */
 public record VehicleView(
         Campaign campaign,
@@ -33,7 +34,7 @@ public record VehicleView(
         List<Entry> heard,
         Against against,
         List<Option> routes,
-        String nextOrder,
+        Optional<String> known,
         Filled filled,
         CampaignView.Doors doors) {
 

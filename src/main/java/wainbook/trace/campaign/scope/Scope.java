@@ -2,6 +2,7 @@ package wainbook.trace.campaign.scope;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.DonorReceived;
+import wainbook.order.OrderSaying.Returned;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.trace.TracedRow;
@@ -19,6 +21,7 @@ import wainbook.trace.campaign.CampaignSaying.Because;
 import wainbook.trace.campaign.CampaignSaying.InScope;
 import wainbook.trace.campaign.CampaignSaying.Query;
 import wainbook.trace.campaign.CampaignSaying.Term;
+import wainbook.trace.campaign.Whose;
 import wainbook.works.shift.WorksDay;
 
 /**
@@ -42,7 +45,7 @@ public class Scope {
     /** Vehicles by number, as they stand now. A donor that was rejected has left the works and is none of it. */
     public List<InScope> find(Query query) {
         List<Map<String, List<Because>>> found =
-                query.terms().stream().map(this::found).toList();
+                query.terms().stream().map(this::found).map(this::underNewest).toList();
         return Combined.of(query.match(), found).entrySet().stream()
                 .flatMap(vehicle -> vehicle(vehicle.getKey(), vehicle.getValue()).stream())
                 .filter(vehicle -> vehicle.phase() != Phase.DONOR_REJECTED)
@@ -56,13 +59,38 @@ public class Scope {
             Entry last = history.entries().get(history.entries().size() - 1);
             return new InScope(
                     order,
-                    known.donor().map(DonorReceived::vin),
+                    known.donor()
+                            .map(DonorReceived::vin)
+                            .or(() -> known.links().from().map(Returned::vin)),
                     known.ordered().operator(),
                     known.phase(),
+                    Whose.operator(known),
                     because.stream().limit(PLACES).toList(),
                     last.number(),
                     last.hash());
         });
+    }
+
+    /** A vehicle that came back is one vehicle: it is known by the order under which it came last. */
+    private Map<String, List<Because>> underNewest(Map<String, List<Because>> found) {
+        Map<String, List<Because>> newest = new LinkedHashMap<>();
+        found.forEach((order, places) ->
+                newest.computeIfAbsent(newest(order), key -> new ArrayList<>()).addAll(places));
+        return newest;
+    }
+
+    private String newest(String order) {
+        String last = order;
+        Optional<String> onward = onward(last);
+        while (onward.isPresent()) {
+            last = onward.get();
+            onward = onward(last);
+        }
+        return last;
+    }
+
+    private Optional<String> onward(String order) {
+        return WorkOrder.of(ledger.history(Subject.workOrder(order))).flatMap(Whose::onward);
     }
 
     private Map<String, List<Because>> found(Term term) {
