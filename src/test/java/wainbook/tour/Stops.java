@@ -236,12 +236,11 @@ final class Stops {
         String one = "/campaigns/" + INGRID.get("/campaigns").getString("[0].number");
         var vehicles = INGRID.get(one).<Map<String, Object>>getList("vehicles");
         put("/trace/vehicle/{order}", "/trace/vehicle/" + inPhase("HANDED_OVER"), "/trace/vehicle/" + at("packs"));
-        put("/campaigns/{number}", one, one + "?standing=DONE");
+        put("/campaigns/{number}", one);
         put(
                 "/campaigns/new",
                 "/campaigns/new",
-                "/campaigns/new?match=ALL&sort1=SOFTWARE&code1=BMS*&sort2=LOT&code2=L-2601-00&to2=L-2646-99",
-                "/campaigns/new?sort1=LOT&code1=NOT-ON-RECORD");
+                "/campaigns/new?match=ALL&sort1=SOFTWARE&code1=BMS*&sort2=LOT&code2=L-2601-00&to2=L-2646-99");
         put(
                 "/campaigns/{number}/vehicles/{order}",
                 vehicles.stream()

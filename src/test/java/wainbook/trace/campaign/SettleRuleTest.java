@@ -50,7 +50,8 @@ class SettleRuleTest {
     void every_refusal_has_its_words() {
         for (End end : End.values()) {
             against(end, Optional.empty(), false, false)
-                    .forEach(reason -> assertThat(Words.of(reason.key(), reason.arguments().toArray()))
+                    .forEach(reason -> assertThat(
+                                    Words.of(reason.key(), reason.arguments().toArray()))
                             .isNotBlank());
         }
     }

@@ -20,7 +20,9 @@ class StepRuleTest {
     void a_closed_campaign_lets_nothing_be_done_and_says_so() {
         for (Progress state : states()) {
             for (Step step : Step.values()) {
-                assertThat(against(step, false, state)).extracting(Reason::key).containsExactly("campaign.closedAlready");
+                assertThat(against(step, false, state))
+                        .extracting(Reason::key)
+                        .containsExactly("campaign.closedAlready");
             }
         }
     }
@@ -43,7 +45,9 @@ class StepRuleTest {
             if (!state.standing().open()) {
                 for (Step step : Step.values()) {
                     boolean may = step == Step.ADD && state.standing() != Standing.DONE;
-                    assertThat(against(step, true, state).isEmpty()).as(step + " " + state).isEqualTo(may);
+                    assertThat(against(step, true, state).isEmpty())
+                            .as(step + " " + state)
+                            .isEqualTo(may);
                 }
             }
         }
@@ -99,7 +103,9 @@ class StepRuleTest {
         for (Progress state : states()) {
             if (state.standing().open()) {
                 boolean settles = against(Step.SETTLE, true, state).isEmpty();
-                assertThat(settles || state.rework() == Rework.IN_WORKS).as(state.toString()).isTrue();
+                assertThat(settles || state.rework() == Rework.IN_WORKS)
+                        .as(state.toString())
+                        .isTrue();
             }
         }
     }
@@ -125,8 +131,9 @@ class StepRuleTest {
                 List<Reason> against = against(step, true, state);
                 open |= against.isEmpty();
                 shut |= !against.isEmpty();
-                against.forEach(reason ->
-                        assertThat(Words.of(reason.key(), reason.arguments().toArray())).contains("WB-1"));
+                against.forEach(reason -> assertThat(
+                                Words.of(reason.key(), reason.arguments().toArray()))
+                        .contains("WB-1"));
             }
             assertThat(open && shut).as(step.name()).isTrue();
         }
@@ -140,8 +147,7 @@ class StepRuleTest {
         var states = new ArrayList<Progress>();
         for (boolean handedOver : BOTH) {
             for (boolean out : BOTH) {
-                for (Optional<String> asker :
-                        List.of(Optional.<String>empty(), Optional.of(ME), Optional.of(OTHER))) {
+                for (Optional<String> asker : List.of(Optional.<String>empty(), Optional.of(ME), Optional.of(OTHER))) {
                     for (boolean letter : BOTH) {
                         for (boolean answered : BOTH) {
                             for (Rework rework : Rework.values()) {

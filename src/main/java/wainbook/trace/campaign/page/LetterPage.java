@@ -29,7 +29,7 @@ import wainbook.trace.campaign.letter.Letters;
 import wainbook.works.Role;
 
 /** The letter to one operator: read, put in other words, printed, noted as sent. */
-@Path("/campaigns/{number: " + Campaign.FORM + "}")
+@Path("/campaigns/{number: " + Campaign.FORM + "}/letter")
 @Produces(MediaType.TEXT_HTML)
 public class LetterPage {
 
@@ -56,7 +56,6 @@ public class LetterPage {
     }
 
     @GET
-    @Path("letter")
     @Authenticated
     public TemplateInstance letter(String number, @RestQuery Optional<String> operator) {
         return draw(number, operator.orElse(""), Filled.fresh());
@@ -93,7 +92,7 @@ public class LetterPage {
     }
 
     @POST
-    @Path("letter/text")
+    @Path("text")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed({Role.qualityEngineer, Role.worksEngineer, Role.handoverClerk})
     public Response word(String number, MultivaluedMap<String, String> sent) {
@@ -109,7 +108,6 @@ public class LetterPage {
     }
 
     @POST
-    @Path("letter")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed({Role.qualityEngineer, Role.worksEngineer, Role.handoverClerk})
     public Response send(String number, MultivaluedMap<String, String> sent) {

@@ -25,7 +25,7 @@ public record LetterView(Letter letter, String html, long seen, Filled filled, b
     }
 
     public String pdf() {
-        return path() + ".pdf?operator=" + URLEncoder.encode(letter.operator(), StandardCharsets.UTF_8);
+        return path() + "/letter.pdf?operator=" + URLEncoder.encode(letter.operator(), StandardCharsets.UTF_8);
     }
 
     /** The letter as it is shown; it was escaped where it was written. */

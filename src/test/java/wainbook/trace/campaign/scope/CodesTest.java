@@ -89,8 +89,8 @@ class CodesTest {
     void any_takes_every_vehicle_that_a_term_found_and_all_only_those_that_each_found() {
         Because lot = new Because(Sort.LOT, "L-1", "work-order/WB-1", 3);
         Because software = new Because(Sort.SOFTWARE, "BMS 7", "work-order/WB-1", 9);
-        List<Map<String, List<Because>>> found = List.of(
-                Map.of("WB-1", List.of(lot), "WB-2", List.of(lot)), Map.of("WB-1", List.of(software)));
+        List<Map<String, List<Because>>> found =
+                List.of(Map.of("WB-1", List.of(lot), "WB-2", List.of(lot)), Map.of("WB-1", List.of(software)));
         assertThat(Combined.of(Match.ANY, found).keySet()).containsExactly("WB-1", "WB-2");
         assertThat(Combined.of(Match.ALL, found)).containsExactly(Map.entry("WB-1", List.of(lot, software)));
         assertThat(Combined.of(Match.ALL, List.of())).isEmpty();
@@ -102,14 +102,17 @@ class CodesTest {
         assertThat(lifts(query(term("L*")))).containsExactly("#code1");
         assertThat(lifts(query(term("L-0456"), range("L-9", "L-8")))).containsExactly("#to2");
         assertThat(lifts(query(range("L-*", "L-8")))).containsExactly("#to1");
-        assertThat(lifts(query(new Term(
-                        Sort.LOT, "L-1", Optional.empty(), Optional.of(DAY), Optional.of(DAY.minusDays(1))))))
+        assertThat(lifts(query(
+                        new Term(Sort.LOT, "L-1", Optional.empty(), Optional.of(DAY), Optional.of(DAY.minusDays(1))))))
                 .containsExactly("#until1");
         assertThat(lifts(query(term("L-0456"), range("L-9", "L-12")))).isEmpty();
     }
 
     private static List<String> lifts(Query query) {
-        return QueryRule.against(query).stream().map(Reason::lift).map(Optional::orElseThrow).toList();
+        return QueryRule.against(query).stream()
+                .map(Reason::lift)
+                .map(Optional::orElseThrow)
+                .toList();
     }
 
     private static Query query(Term... terms) {
