@@ -10,7 +10,7 @@ import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.SoftwareRead;
 import wainbook.station.StationSaying.TakenFromPaper;
 import wainbook.station.StationSaying.Tightened;
-import wainbook.station.serial.BroughtSaying.PartBrought;
+import wainbook.station.serial.BroughtSaying;
 import wainbook.trace.Mention.Sort;
 
 /** What work at a vehicle names. */
@@ -24,7 +24,7 @@ final class AtStations {
         }
         if (saying instanceof SerialRead said) {
             named.add(Mention.of(Sort.SERIAL, said.serial()));
-        } else if (saying instanceof PartBrought said) {
+        } else if (saying instanceof BroughtSaying said) {
             named.add(Mention.of(Sort.SERIAL, said.serial()));
         } else if (saying instanceof LotUsed said) {
             named.add(Mention.of(Sort.LOT, said.lot()));

@@ -18,11 +18,12 @@ class CampaignTables implements Projection {
     @Override
     public void take(Entry entry) {
         if (entry.saying() instanceof CampaignSaying) {
-            Campaign.of(ledger.history(entry.subject())).ifPresent(CampaignTables::rows);
+            Campaign.of(ledger.history(entry.subject())).ifPresent(campaign -> rows(campaign, entry));
         }
     }
 
-    private static void rows(Campaign campaign) {
+    /** The campaign's row, and those of the vehicles that the entry speaks of. */
+    private static void rows(Campaign campaign, Entry latest) {
         CampaignRow row =
                 CampaignRow.<CampaignRow>findByIdOptional(campaign.number()).orElseGet(CampaignRow::new);
         row.number = campaign.number();
@@ -33,7 +34,8 @@ class CampaignTables implements Projection {
         row.isClosed = !campaign.isOpen();
         row.closedAt = campaign.closed().map(entry -> entry.moment().at()).orElse(null);
         row.persist();
-        campaign.vehicles().values().forEach(one -> vehicle(campaign.number(), one));
+        About.orders(latest)
+                .forEach(order -> campaign.vehicle(order).ifPresent(one -> vehicle(campaign.number(), one)));
     }
 
     private static void vehicle(String campaign, InCampaign one) {

@@ -254,6 +254,41 @@ class CampaignTest {
     }
 
     @Test
+    void a_vehicle_that_came_back_for_another_reason_is_one_vehicle_under_its_newest_order() {
+        String next = gone.number() + "-2";
+        Cast.WORKS_ENGINEER
+                .asks()
+                .contentType(ContentType.JSON)
+                .body(Map.of(
+                        "id",
+                        id(),
+                        "number",
+                        next,
+                        "route",
+                        "BUS-12M",
+                        "operator",
+                        OPERATOR,
+                        "promisedOn",
+                        "2027-03-01",
+                        "reason",
+                        "Wipers"))
+                .post("/api/v1/orders/" + gone.number() + "/return")
+                .then()
+                .statusCode(201);
+        open();
+        assertThat(one().getList("opened.vehicles.order")).containsExactlyInAnyOrder(next, here.number());
+        assertThat(one().getBoolean("opened.vehicles.find { it.order == '" + next + "' }.withOperator"))
+                .isTrue();
+        assertThat(Browsing.as(Cast.AUDITOR).page("/campaigns/" + number + "/vehicles/" + next))
+                .contains("/orders/" + gone.number() + "#entry-");
+        Map<String, Object> known =
+                Map.of("id", id(), "rework", next, "route", "", "operator", OPERATOR, "promisedOn", "2027-03-01");
+        post("/vehicles/" + next + "/rework", known).then().statusCode(201);
+        assertThat(one().getString("vehicles.find { it.order == '" + next + "' }.standing"))
+                .isEqualTo("REWORK_ORDERED");
+    }
+
+    @Test
     void it_is_closed_by_a_second_signatory_over_vehicles_that_are_all_over_and_opened_again_with_a_reason() {
         open();
         Response early = closed(Cast.HANDOVER_CLERK, Cast.PASSWORD);
@@ -295,6 +330,11 @@ class CampaignTest {
     void a_form_that_is_refused_comes_back_with_everything_typed() {
         Browsing engineer = Browsing.as(Cast.QUALITY_ENGINEER);
         Map<String, Object> form = engineer.form("/campaigns/new?sort1=LOT&code1=" + lot);
+        form.put("act", "preview");
+        form.put("wrong", "Long ".repeat(390));
+        assertThat(engineer.send("/campaigns/new", form).asString())
+                .contains("2 vehicles would be in scope", "Long Long");
+        form.put("act", "open");
         form.put("number", number);
         form.put("title", "Sealant that may not cure");
         form.put("wrong", "");

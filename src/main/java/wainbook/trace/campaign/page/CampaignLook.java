@@ -5,7 +5,6 @@ import jakarta.ws.rs.NotFoundException;
 import java.util.List;
 import wainbook.act.Moment;
 import wainbook.act.Reason;
-import wainbook.ledger.Entry;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.Held;
@@ -13,18 +12,9 @@ import wainbook.order.WorkOrder;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.process.Releases;
+import wainbook.trace.campaign.About;
 import wainbook.trace.campaign.Campaign;
 import wainbook.trace.campaign.CampaignRow;
-import wainbook.trace.campaign.CampaignSaying.Answered;
-import wainbook.trace.campaign.CampaignSaying.InScope;
-import wainbook.trace.campaign.CampaignSaying.LetterSent;
-import wainbook.trace.campaign.CampaignSaying.Opened;
-import wainbook.trace.campaign.CampaignSaying.ReworkOrdered;
-import wainbook.trace.campaign.CampaignSaying.Settled;
-import wainbook.trace.campaign.CampaignSaying.StaysIn;
-import wainbook.trace.campaign.CampaignSaying.TakenOut;
-import wainbook.trace.campaign.CampaignSaying.TakingOutAsked;
-import wainbook.trace.campaign.CampaignSaying.VehiclesAdded;
 import wainbook.trace.campaign.Campaigns;
 import wainbook.trace.campaign.InCampaign;
 import wainbook.trace.campaign.Plate;
@@ -34,6 +24,7 @@ import wainbook.trace.campaign.act.Closing;
 import wainbook.trace.campaign.act.OneVehicle;
 import wainbook.trace.campaign.act.ReworkOrdering;
 import wainbook.trace.campaign.letter.Letters;
+import wainbook.works.shift.WorksDay;
 
 /** Brings together what the pages of campaigns show. */
 @ApplicationScoped
@@ -47,6 +38,7 @@ class CampaignLook {
     private final Letters letters;
     private final ReworkOrdering reworking;
     private final Releases releases;
+    private final WorksDay day;
 
     CampaignLook(
             Ledger ledger,
@@ -56,7 +48,8 @@ class CampaignLook {
             OneVehicle vehicles,
             Letters letters,
             ReworkOrdering reworking,
-            Releases releases) {
+            Releases releases,
+            WorksDay day) {
         this.ledger = ledger;
         this.campaigns = campaigns;
         this.adding = adding;
@@ -65,6 +58,7 @@ class CampaignLook {
         this.letters = letters;
         this.reworking = reworking;
         this.releases = releases;
+        this.day = day;
     }
 
     Campaign known(String number) {
@@ -130,7 +124,7 @@ class CampaignLook {
                 campaign,
                 line(campaign, one),
                 ledger.history(Campaign.subject(number)).entries().stream()
-                        .filter(entry -> isAbout(entry, order))
+                        .filter(entry -> About.orders(entry).contains(order))
                         .toList(),
                 new VehicleView.Against(
                         against(Step.ANSWER, campaign, order, now),
@@ -141,11 +135,17 @@ class CampaignLook {
                         against(Step.ADD, campaign, order, now)),
                 routes(one),
                 reworking.known(order),
-                filled.value("rework").isEmpty()
-                        ? filled.with("rework", order + "-2")
-                                .with("operator", one.scope().operator())
-                        : filled,
+                ready(one, filled, now),
                 doors));
+    }
+
+    /** What is mostly meant stands in the fields already. */
+    private Filled ready(InCampaign one, Filled filled, Moment now) {
+        return filled.form().typed().isEmpty()
+                ? filled.with("rework", one.order() + "-2")
+                        .with("operator", one.scope().operator())
+                        .with("answeredOn", day.of(now.at()).toString())
+                : filled;
     }
 
     private List<Option> routes(InCampaign one) {
@@ -159,30 +159,5 @@ class CampaignLook {
 
     private List<Reason> against(Step step, Campaign campaign, String order, Moment now) {
         return vehicles.against(step, campaign, order, now.who());
-    }
-
-    private static boolean isAbout(Entry entry, String order) {
-        if (entry.saying() instanceof Opened said) {
-            return holds(said.vehicles(), order);
-        } else if (entry.saying() instanceof VehiclesAdded said) {
-            return holds(said.vehicles(), order);
-        } else if (entry.saying() instanceof LetterSent said) {
-            return said.orders().contains(order);
-        } else if (entry.saying() instanceof TakingOutAsked said) {
-            return said.order().equals(order);
-        } else if (entry.saying() instanceof StaysIn said) {
-            return said.order().equals(order);
-        } else if (entry.saying() instanceof TakenOut said) {
-            return said.order().equals(order);
-        } else if (entry.saying() instanceof Answered said) {
-            return said.order().equals(order);
-        } else if (entry.saying() instanceof ReworkOrdered said) {
-            return said.order().equals(order);
-        }
-        return entry.saying() instanceof Settled said && said.order().equals(order);
-    }
-
-    private static boolean holds(List<InScope> some, String order) {
-        return some.stream().anyMatch(one -> one.order().equals(order));
     }
 }

@@ -27,6 +27,7 @@ import wainbook.trace.campaign.act.Lettering;
 import wainbook.trace.campaign.letter.Letter;
 import wainbook.trace.campaign.letter.Letters;
 import wainbook.works.Role;
+import wainbook.works.shift.WorksDay;
 
 /** The letter to one operator: read, put in other words, printed, noted as sent. */
 @Path("/campaigns/{number: " + Campaign.FORM + "}/letter")
@@ -39,6 +40,7 @@ public class LetterPage {
     private final Lettering lettering;
     private final Doorkeeper doorkeeper;
     private final SignedIn signedIn;
+    private final WorksDay day;
 
     LetterPage(
             Ledger ledger,
@@ -46,13 +48,15 @@ public class LetterPage {
             Letters letters,
             Lettering lettering,
             Doorkeeper doorkeeper,
-            SignedIn signedIn) {
+            SignedIn signedIn,
+            WorksDay day) {
         this.ledger = ledger;
         this.look = look;
         this.letters = letters;
         this.lettering = lettering;
         this.doorkeeper = doorkeeper;
         this.signedIn = signedIn;
+        this.day = day;
     }
 
     @GET
@@ -70,11 +74,14 @@ public class LetterPage {
         Filled worded = filled.value("text").isEmpty()
                 ? filled.with("text", letter.campaign().wording().orElseGet(Letter::brought))
                 : filled;
+        Filled dated = worded.value("sentOn").isEmpty()
+                ? worded.with("sentOn", day.of(signedIn.now().at()).toString())
+                : worded;
         return CampaignPages.letter(new LetterView(
                 letter,
                 letters.shown(letter),
                 ledger.history(Campaign.subject(number)).number(),
-                worded,
+                dated,
                 doorkeeper.doors().writes()));
     }
 

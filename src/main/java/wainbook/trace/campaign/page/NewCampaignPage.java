@@ -42,7 +42,7 @@ public class NewCampaignPage {
         this.signedIn = signedIn;
     }
 
-    /** What stands in the address is what was typed so far: with it, what would be found. */
+    /** What stands in the address stands in the form. */
     @GET
     public TemplateInstance form(@Context UriInfo address) {
         Filled filled = Filled.fresh();
@@ -72,6 +72,9 @@ public class NewCampaignPage {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response open(MultivaluedMap<String, String> sent) {
         SentForm form = SentForm.of(sent);
+        if (!form.text("act").equals("open")) {
+            return Response.ok(draw(checked(form.filled()))).build();
+        }
         Hazard hazard = form.one("hazard", Hazard.values());
         TypedQuery typed = TypedQuery.of(form.filled());
         if (!typed.filled().right()) {
