@@ -249,7 +249,7 @@ final class Stops {
         put(
                 "/campaigns/{number}/letter",
                 vehicles.stream()
-                        .filter(vehicle -> "LETTER_SENT".equals(vehicle.get("standing")))
+                        .filter(vehicle -> (int) vehicle.get("letters") > 0)
                         .limit(1)
                         .map(vehicle -> one + "/letter?operator="
                                 + URLEncoder.encode((String) vehicle.get("operator"), StandardCharsets.UTF_8))
