@@ -94,6 +94,8 @@ final class CampaignScene {
                         Hazard.AT_NEXT_SERVICE,
                         new Query(Match.ANY, List.of(term))),
                 as(Role.QUALITY_ENGINEER)));
+        // What is worked on has been written to since this morning: it is held now.
+        playing.acts.holds.put(NUMBER, Actor.of(campaign().opened().moment().who(), playing.acts.clock));
         letters();
     }
 

@@ -45,6 +45,7 @@ import wainbook.station.help.Calling;
 import wainbook.station.work.Workplace;
 import wainbook.trace.campaign.Campaigns;
 import wainbook.trace.campaign.act.Answering;
+import wainbook.trace.campaign.act.Holds;
 import wainbook.trace.campaign.act.Lettering;
 import wainbook.trace.campaign.act.ReworkOrdering;
 import wainbook.trace.campaign.act.TakingOut;
@@ -235,6 +236,9 @@ public class Acts {
 
     @Inject
     public wainbook.trace.campaign.act.Opening openingCampaigns;
+
+    @Inject
+    public Holds holds;
 
     @Inject
     public Letters letters;

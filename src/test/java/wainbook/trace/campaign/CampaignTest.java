@@ -243,6 +243,10 @@ class CampaignTest {
         assertThat(standing(gone)).isEqualTo("IN_SCOPE");
         reworked(gone, next, "BUS-12M").then().statusCode(201);
         assertThat(standing(gone)).isEqualTo("REWORK_ORDERED");
+        assertThat(one().getList("matchesSince")).isEmpty();
+        assertThat(post("/vehicles", Map.of("id", id(), "orders", List.of(next), "reason", "Twice"))
+                        .asString())
+                .contains("campaign.inScopeAlready");
         assertThat(WorkOrder.of(ledger.history(Subject.workOrder(next)))
                         .orElseThrow()
                         .earlierOrder())

@@ -2,6 +2,7 @@ package wainbook.trace.campaign.act;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import wainbook.trace.campaign.Campaign;
 import wainbook.trace.campaign.CampaignSaying.InScope;
 import wainbook.trace.campaign.CampaignSaying.VehiclesAdded;
 import wainbook.trace.campaign.Campaigns;
+import wainbook.trace.campaign.InCampaign;
 import wainbook.trace.campaign.Step;
 import wainbook.trace.campaign.StepRule;
 import wainbook.trace.campaign.scope.Scope;
@@ -60,11 +62,22 @@ public class Adding {
 
     /** Vehicles that the campaign's query finds now and that never were in its scope. */
     public List<InScope> since(Campaign campaign) {
+        Map<String, InCampaign> known = byNewest(campaign);
         return campaign.isOpen()
                 ? scope.find(campaign.said().query()).stream()
-                        .filter(found -> campaign.vehicle(found.order()).isEmpty())
+                        .filter(found -> !known.containsKey(found.order()))
                         .toList()
                 : List.of();
+    }
+
+    /** A vehicle that came back under a rework order is in scope under its former one. */
+    private Map<String, InCampaign> byNewest(Campaign campaign) {
+        Map<String, InCampaign> known = new HashMap<>();
+        campaign.vehicles().values().forEach(one -> {
+            known.put(scope.newest(one.order()), one);
+            known.put(one.order(), one);
+        });
+        return known;
     }
 
     public Outcome<Entry> add(ToAdd asked, Actor actor) {
@@ -85,6 +98,7 @@ public class Adding {
     private Decision decide(Campaign campaign, ToAdd asked, Actor actor) {
         Map<String, InScope> matching = scope.find(campaign.said().query()).stream()
                 .collect(Collectors.toMap(InScope::order, Function.identity()));
+        Map<String, InCampaign> known = byNewest(campaign);
         var against = new ArrayList<Reason>();
         var added = new ArrayList<InScope>();
         Typed.against(asked.reason(), Typed.WORDS, "reason").ifPresent(against::add);
@@ -97,7 +111,7 @@ public class Adding {
                     campaign.isOpen(),
                     campaign.number(),
                     order,
-                    campaign.vehicle(order).map(campaigns::progress),
+                    Optional.ofNullable(known.get(order)).map(campaigns::progress),
                     actor.who()));
             Optional<InScope> vehicle = Optional.ofNullable(matching.get(order)).or(() -> known(order));
             vehicle.ifPresentOrElse(

@@ -12,8 +12,10 @@ import wainbook.trace.campaign.CampaignSaying.Hazard;
  *
  * @param number of the letter within the campaign
  * @param works the works' title
+ * @param day of its writing, by the works' calendar
  */
-public record Letter(Campaign campaign, int number, String works, String operator, List<Line> vehicles, Instant at) {
+public record Letter(
+        Campaign campaign, int number, String works, String operator, List<Line> vehicles, Instant at, String day) {
 
     /** A vehicle as its operator knows it. */
     public record Line(String order, String registration, String vin) {}

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
+import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.print.Heading;
 import wainbook.print.PdfPage;
@@ -17,6 +18,7 @@ import wainbook.trace.campaign.Plate;
 import wainbook.trace.campaign.Step;
 import wainbook.trace.campaign.StepRule;
 import wainbook.works.WorksSaying.Named;
+import wainbook.works.shift.WorksDay;
 
 /** Writes the letters of a campaign: one to an operator, with every vehicle of theirs that is still open. */
 @ApplicationScoped
@@ -24,10 +26,12 @@ public class Letters {
 
     private final Ledger ledger;
     private final Campaigns campaigns;
+    private final WorksDay day;
 
-    Letters(Ledger ledger, Campaigns campaigns) {
+    Letters(Ledger ledger, Campaigns campaigns, WorksDay day) {
         this.ledger = ledger;
         this.campaigns = campaigns;
+        this.day = day;
     }
 
     /** Operators with vehicles that a letter can be about, in the order of the alphabet. */
@@ -49,7 +53,14 @@ public class Letters {
                 .toList();
         return vehicles.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Letter(campaign, campaign.letters().size() + 1, works(), operator, vehicles, at));
+                : Optional.of(new Letter(
+                        campaign,
+                        campaign.letters().size() + 1,
+                        works(),
+                        operator,
+                        vehicles,
+                        at,
+                        Formats.date(day.of(at))));
     }
 
     private boolean mayBeIn(Campaign campaign, InCampaign one) {

@@ -79,7 +79,8 @@ public class Scope {
         return newest;
     }
 
-    private String newest(String order) {
+    /** The order under which a vehicle came last. */
+    public String newest(String order) {
         String last = order;
         Optional<String> onward = onward(last);
         while (onward.isPresent()) {
