@@ -9,6 +9,21 @@ import wainbook.act.Reason;
  */
 public interface Projection {
 
+    /**
+     * Which tables, and which way of making their rows, from 1.
+     *
+     * @param tables a short name that stays
+     */
+    record Version(String tables, int number) {}
+
+    /**
+     * Set where the rows are made in another way than before: a works that is updated makes them again at its first start,
+     * so that what was said long ago is found by the new way too.
+     */
+    default Optional<Version> version() {
+        return Optional.empty();
+    }
+
     /** Takes the next entry of a stream into the tables, in the transaction that appends it. */
     void take(Entry entry);
 

@@ -5,8 +5,11 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
 import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 import org.hibernate.StatelessSession;
 import wainbook.ledger.store.Histories;
+import wainbook.ledger.store.MadeBy;
 
 /** Makes all tables that are read from again, stream by stream: the works first, work orders last. */
 @ApplicationScoped
@@ -31,17 +34,31 @@ public class Rebuild {
         return QuarkusTransaction.requiringNew().timeout(TIMEOUT_S).call(() -> {
             projections.forEach(Projection::forget);
             histories.forget();
-            return session.createSelectionQuery("select subject from StreamHead", String.class).getResultList().stream()
-                    .map(Subject::parse)
-                    .sorted(Comparator.comparing(Subject::sort).thenComparing(Subject::code))
-                    .mapToLong(this::stream)
+            return subjects()
+                    .mapToLong(subject -> stream(subject, projections.stream().toList()))
                     .sum();
         });
     }
 
-    private long stream(Subject subject) {
+    /** Makes the tables of these projections again; returns the number of entries read. All or nothing. */
+    long only(List<Projection> some) {
+        return QuarkusTransaction.requiringNew().timeout(TIMEOUT_S).call(() -> {
+            some.forEach(Projection::forget);
+            long read = subjects().mapToLong(subject -> stream(subject, some)).sum();
+            some.forEach(one -> one.version().ifPresent(MadeBy::keep));
+            return read;
+        });
+    }
+
+    private Stream<Subject> subjects() {
+        return session.createSelectionQuery("select subject from StreamHead", String.class).getResultList().stream()
+                .map(Subject::parse)
+                .sorted(Comparator.comparing(Subject::sort).thenComparing(Subject::code));
+    }
+
+    private long stream(Subject subject, List<Projection> takers) {
         History history = histories.of(subject);
-        history.entries().forEach(entry -> projections.forEach(projection -> projection.take(entry)));
+        history.entries().forEach(entry -> takers.forEach(projection -> projection.take(entry)));
         tables.flush();
         tables.clear();
         return history.number();

@@ -7,7 +7,7 @@ import java.util.UUID;
 
 /**
  * What a stream of entries is about: one work order, one vehicle unit, one instrument, one person, one check sheet, the
- * forecast of one day, one container of waste, or the works as a whole. Written {@code work-order/WB-0142}; the stream's id follows from it, so the same subject is the
+ * forecast of one day, one container of waste, one campaign, or the works as a whole. Written {@code work-order/WB-0142}; the stream's id follows from it, so the same subject is the
  * same stream in every copy of the works.
  */
 public record Subject(Sort sort, String code) {
@@ -21,7 +21,8 @@ public record Subject(Sort sort, String code) {
         UNIT,
         WORK_ORDER,
         FORECAST,
-        CONTAINER;
+        CONTAINER,
+        CAMPAIGN;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -62,6 +63,10 @@ public record Subject(Sort sort, String code) {
     /** What was forecast on the morning of a day. */
     public static Subject forecast(LocalDate day) {
         return new Subject(Sort.FORECAST, day.toString());
+    }
+
+    public static Subject campaign(String number) {
+        return new Subject(Sort.CAMPAIGN, number);
     }
 
     /** Reads the written form; the exception says what is wrong with it. */

@@ -56,7 +56,8 @@ public record OpenMatter(
         PACK,
         PART,
         WASTE,
-        SNAG;
+        SNAG,
+        CAMPAIGN;
 
         public String word() {
             return Words.of("matter.sort." + name());

@@ -152,6 +152,7 @@ public class Rehearsal implements Announcement {
                 played = number;
             }
             new ReturnScene(play).awaited();
+            new CampaignScene(play).opened();
         } catch (RuntimeException failed) {
             LOG.error(Words.of("rehearsal.broken", played), failed);
         } finally {

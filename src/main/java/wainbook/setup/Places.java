@@ -46,6 +46,7 @@ class Places implements Navigation {
                 PlaceGroup.of(
                         "trace.placeTrace",
                         Place.forEveryone("/trace", "trace.placeTrace"),
+                        Place.forEveryone("/campaigns", "campaign.placeCampaigns"),
                         new Place("/verification", "ledger.placeVerification", VERIFYING)),
                 PlaceGroup.of(
                         "setup.groupWorks",

@@ -24,6 +24,7 @@ import wainbook.quality.QualitySaying;
 import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying;
 import wainbook.station.serial.BroughtSaying;
+import wainbook.trace.campaign.CampaignSaying;
 import wainbook.waste.WasteSaying;
 import wainbook.works.WorksSaying;
 
@@ -56,6 +57,7 @@ class Vocabulary {
                 IsolationSaying.class,
                 OnPaperSaying.class,
                 PaperSaying.class,
+                CampaignSaying.class,
                 SetupSaying.class));
     }
 }

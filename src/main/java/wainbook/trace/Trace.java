@@ -5,6 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import wainbook.order.WorkOrder;
+import wainbook.order.WorkOrderRow;
 import wainbook.page.Leaf;
 
 /**
@@ -31,6 +34,7 @@ public record Trace(String query, boolean exact, List<Vehicle> vehicles, Leaf le
             Optional<String> registration,
             String operator,
             String phase,
+            Dates dates,
             List<Place> places,
             long more) {
         public Vehicle {
@@ -42,10 +46,28 @@ public record Trace(String query, boolean exact, List<Vehicle> vehicles, Leaf le
         }
     }
 
+    /** When it came onto the line, left it, and was handed over; each absent before that. */
+    public record Dates(Optional<Instant> onLine, Optional<Instant> offLine, Optional<Instant> handedOver) {
+
+        static Dates of(WorkOrderRow row) {
+            return new Dates(
+                    Optional.ofNullable(row.cameOnLine),
+                    Optional.ofNullable(row.leftLine),
+                    Optional.of(row.since).filter(since -> row.phase == WorkOrder.Phase.HANDED_OVER));
+        }
+
+        List<String> cells() {
+            return Stream.of(onLine, offLine, handedOver)
+                    .map(at -> at.map(Instant::toString).orElse(""))
+                    .toList();
+        }
+    }
+
     /**
      * A place in the record.
      *
      * @param code what was found, as it stands on record
+     * @param path of the entry
      * @param what was done, in words
      * @param passed absent where nothing is judged
      * @param doubt the containment that leaves it in doubt
@@ -54,6 +76,7 @@ public record Trace(String query, boolean exact, List<Vehicle> vehicles, Leaf le
             String sort,
             String code,
             long entry,
+            String path,
             Instant at,
             String who,
             String what,
@@ -80,8 +103,13 @@ public record Trace(String query, boolean exact, List<Vehicle> vehicles, Leaf le
     /** As lines of a spreadsheet; people by their number, since a file leaves the works. */
     List<List<String>> lines() {
         return vehicles.stream()
-                .flatMap(vehicle -> vehicle.places().stream()
-                        .map(place -> List.of(
+                .flatMap(vehicle -> vehicle.places().stream().map(place -> cells(vehicle, place)))
+                .toList();
+    }
+
+    private static List<String> cells(Vehicle vehicle, Place place) {
+        return Stream.of(
+                        List.of(
                                 vehicle.order(),
                                 vehicle.vin().orElse(""),
                                 vehicle.registration().orElse(""),
@@ -93,7 +121,11 @@ public record Trace(String query, boolean exact, List<Vehicle> vehicles, Leaf le
                                 place.what(),
                                 place.passed().map(Tracing::word).orElse(""),
                                 place.voided() ? Tracing.voided() : "",
-                                place.doubt().orElse(""))))
+                                place.doubt().orElse(""),
+                                vehicle.operator(),
+                                vehicle.phase()),
+                        vehicle.dates().cells())
+                .flatMap(List::stream)
                 .toList();
     }
 }

@@ -10,4 +10,6 @@ final class TracePages {
     private TracePages() {}
 
     static native TemplateInstance trace(Trace trace);
+
+    static native TemplateInstance names(VehicleNames names);
 }

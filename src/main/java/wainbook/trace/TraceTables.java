@@ -2,18 +2,25 @@ package wainbook.trace;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashSet;
+import java.util.Optional;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Projection;
 
-/** What every entry of a work order names, so that it can be found. */
+/** What every entry names, so that the vehicle can be found by it. */
 @ApplicationScoped
 class TraceTables implements Projection {
+
+    /** 2: software, revisions, nonconformities, permits, locks, containers and notes too. */
+    @Override
+    public Optional<Version> version() {
+        return Optional.of(new Version("traced", 2));
+    }
 
     @Override
     public void take(Entry entry) {
         var made = new HashSet<String>();
-        Mention.of(entry).stream()
-                .map(mention -> TracedRow.of(entry, mention))
+        Mentions.in(entry).stream()
+                .map(named -> TracedRow.of(entry, named))
                 .filter(row -> made.add(row.id))
                 .forEach(row -> row.persist());
     }

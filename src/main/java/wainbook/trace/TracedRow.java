@@ -9,13 +9,17 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
 import wainbook.ledger.Entry;
+import wainbook.ledger.Subject;
 
-/** What an entry of a work order names. */
+/** What an entry names of a work order. */
 @Entity
 @Table(name = "traced")
-class TracedRow extends PanacheEntityBase {
+public class TracedRow extends PanacheEntityBase {
 
     private static final String LIKE = "code like ?1 escape '!'";
+
+    /** Entries of several streams may have the same number. */
+    private static final String ENTRY = "concat(coalesce(saidIn, ''), '/', cast(entryNumber as String))";
 
     @Id
     public String id;
@@ -30,27 +34,53 @@ class TracedRow extends PanacheEntityBase {
     public String shown;
     public Instant at;
 
-    static TracedRow of(Entry entry, Mention mention) {
+    /** The stream that it was said in; null for the work order's own. */
+    public String saidIn;
+
+    static TracedRow of(Entry entry, Mentions.Of named) {
+        Mention mention = named.mention();
         var row = new TracedRow();
-        row.workOrder = entry.subject().code();
+        boolean own = entry.subject().equals(Subject.workOrder(named.order()));
+        row.workOrder = named.order();
+        row.saidIn = own ? null : entry.subject().toString();
         row.entryNumber = entry.number();
         row.traceSort = mention.sort();
         row.code = mention.code();
-        row.shown = mention.shown().length() > Mention.LONGEST
-                ? mention.shown().substring(0, Mention.LONGEST)
-                : mention.shown();
-        row.id = row.workOrder + "/" + row.entryNumber + "/" + row.traceSort + "/" + row.code;
+        row.shown = mention.shown();
+        row.id = (own ? "" : row.saidIn + "/") + row.workOrder + "/" + row.entryNumber + "/" + row.traceSort + "/"
+                + row.code;
         row.at = entry.moment().at();
         return row;
+    }
+
+    public Subject stream() {
+        return saidIn == null ? Subject.workOrder(workOrder) : Subject.parse(saidIn);
+    }
+
+    /** Tells its entry from all others. */
+    String entry() {
+        return stream() + "/" + entryNumber;
     }
 
     /** A work order with how many places of its record fit. */
     record Hit(String workOrder, long places) {}
 
+    /** A thing that a work order's record names, however often. */
+    record Thing(Mention.Sort sort, String shown, long places, Instant first, Instant last) {}
+
+    /** What a code in a search may begin with. */
+    static String beginning(String code) {
+        return exactly(code) + "%";
+    }
+
+    static String exactly(String code) {
+        return code.replaceAll("([!%_])", "!$1");
+    }
+
     static List<Hit> orders(String pattern, int from, int most) {
         return getEntityManager()
                 .createQuery(
-                        "select workOrder, count(distinct entryNumber) from TracedRow where " + LIKE
+                        "select workOrder, count(distinct " + ENTRY + ") from TracedRow where " + LIKE
                                 + " group by workOrder order by max(at) desc, workOrder",
                         Object[].class)
                 .setParameter(1, pattern)
@@ -70,8 +100,33 @@ class TracedRow extends PanacheEntityBase {
 
     /** The newest first. */
     static List<TracedRow> places(String pattern, String workOrder, int most) {
-        return find(LIKE + " and workOrder = ?2 order by entryNumber desc, traceSort, code", pattern, workOrder)
+        return find(
+                        LIKE + " and workOrder = ?2 order by at desc, entryNumber desc, traceSort, code",
+                        pattern,
+                        workOrder)
                 .page(0, most)
                 .list();
+    }
+
+    /** Everything of a sort whose code begins so, the oldest first. */
+    public static List<TracedRow> beginning(Mention.Sort sort, String code) {
+        return list(LIKE + " and traceSort = ?2 order by workOrder, at, entryNumber, code", beginning(code), sort);
+    }
+
+    static List<Thing> named(String workOrder) {
+        return getEntityManager()
+                .createQuery(
+                        "select traceSort, shown, count(distinct " + ENTRY + "), min(at), max(at) from TracedRow"
+                                + " where workOrder = ?1 group by traceSort, shown order by shown",
+                        Object[].class)
+                .setParameter(1, workOrder)
+                .getResultStream()
+                .map(columns -> new Thing(
+                        (Mention.Sort) columns[0],
+                        (String) columns[1],
+                        (long) columns[2],
+                        (Instant) columns[3],
+                        (Instant) columns[4]))
+                .toList();
     }
 }

@@ -3,9 +3,6 @@ package wainbook.trace;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.UUID;
-import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Kinds;
@@ -23,7 +20,7 @@ import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Result;
 import wainbook.station.StationSaying.Verdict;
-import wainbook.station.StationSaying.Voided;
+import wainbook.waste.Labels;
 
 /** Looks for a number over all vehicles: the whole of it, or from three characters on what begins with it. */
 @ApplicationScoped
@@ -61,7 +58,7 @@ class Tracing {
             return Trace.nothingAsked();
         }
         boolean exact = code.length() < BEGINNING;
-        String pattern = code.replaceAll("([!%_])", "!$1") + (exact ? "" : "%");
+        String pattern = exact ? TracedRow.exactly(code) : TracedRow.beginning(code);
         return ledger.drawing(() -> {
             List<Trace.Vehicle> hits = TracedRow.orders(pattern, (leaf - 1) * vehicles, vehicles).stream()
                     .map(hit -> vehicle(hit, TracedRow.places(pattern, hit.workOrder(), places)))
@@ -77,12 +74,8 @@ class Tracing {
 
     private Trace.Vehicle vehicle(TracedRow.Hit hit, List<TracedRow> rows) {
         History history = ledger.history(Subject.workOrder(hit.workOrder()));
-        Set<UUID> voided = history.saying(Voided.class)
-                .map(entry -> ((Voided) entry.saying()).entry())
-                .collect(Collectors.toSet());
-        List<Trace.Place> places =
-                rows.stream().map(row -> place(row, history, voided)).toList();
-        long shown = rows.stream().map(row -> row.entryNumber).distinct().count();
+        List<Trace.Place> places = rows.stream().map(row -> place(row, history)).toList();
+        long shown = rows.stream().map(TracedRow::entry).distinct().count();
         WorkOrderRow order = WorkOrderRow.findById(hit.workOrder());
         return new Trace.Vehicle(
                 hit.workOrder(),
@@ -90,22 +83,32 @@ class Tracing {
                 Optional.ofNullable(order.registration),
                 order.operator,
                 OrderList.word(order.phase),
+                Trace.Dates.of(order),
                 places,
                 hit.places() - shown);
     }
 
-    private Trace.Place place(TracedRow row, History history, Set<UUID> voided) {
+    private Trace.Place place(TracedRow row, History vehicle) {
+        History history = row.saidIn == null ? vehicle : ledger.history(row.stream());
         Entry entry = history.entries().get(Math.toIntExact(row.entryNumber) - 1);
         return new Trace.Place(
                 row.traceSort.word(),
                 row.shown,
                 row.entryNumber,
+                path(row),
                 row.at,
                 entry.moment().who(),
                 what(entry),
                 entry.saying() instanceof Result said ? Optional.of(said.verdict() == Verdict.PASS) : Optional.empty(),
-                voided.contains(entry.id()),
+                Undone.is(entry, history),
                 VehicleDoubts.of(history).about(entry.number()).map(VehicleDoubt::containment));
+    }
+
+    /** Where the entry can be read: on the vehicle's page, or at the container that a note emptied. */
+    private static String path(TracedRow row) {
+        return row.saidIn == null
+                ? "/orders/" + row.workOrder + "#entry-" + row.entryNumber
+                : Labels.path(row.stream().code());
     }
 
     /** A check item by its title and stage; anything else by the room it belongs to. */

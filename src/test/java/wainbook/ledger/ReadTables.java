@@ -24,6 +24,7 @@ public final class ReadTables {
             "visitor_name",
             "sign_in",
             "api_token",
+            "made_by",
             "flyway_schema_history");
 
     private ReadTables() {}

@@ -1,5 +1,7 @@
 package wainbook.tour;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -189,6 +191,7 @@ final class Stops {
         put("/line/over-time/{order}", "/line/over-time/WB-0194");
         put("/trace", "/trace", "/trace?q=" + vin());
         containments();
+        campaigns();
         put("/permits/{vehicle}/{number}", "/permits/_works/1", "/permits/" + at("driveline") + "/1");
         put("/safety/near-misses/{number}", "/safety/near-misses/1", "/safety/near-misses/3");
         put("/safety/stops/{vehicle}/{number}", "/safety/stops/_works/1");
@@ -238,6 +241,31 @@ final class Stops {
         String gone =
                 INGRID.get("/waste/containers").getString("find { it.collected != null && it.label > 'C-0100' }.label");
         put("/waste/containers/{label}/note", "/waste/containers/" + gone + "/note", "/waste/containers/C-0002/note");
+    }
+
+    /** Opened in the rehearsal, over lots in vehicles handed over and in the works. */
+    private void campaigns() {
+        String one = "/campaigns/" + INGRID.get("/campaigns").getString("[0].number");
+        var vehicles = INGRID.get(one).<Map<String, Object>>getList("vehicles");
+        put("/trace/vehicle/{order}", "/trace/vehicle/" + inPhase("HANDED_OVER"), "/trace/vehicle/" + at("packs"));
+        put("/campaigns/{number}", one);
+        put(
+                "/campaigns/new",
+                "/campaigns/new",
+                "/campaigns/new?match=ALL&sort1=SOFTWARE&code1=BMS*&sort2=LOT&code2=L-2601-00&to2=L-2646-99");
+        put(
+                "/campaigns/{number}/vehicles/{order}",
+                vehicles.stream()
+                        .map(vehicle -> one + "/vehicles/" + vehicle.get("order"))
+                        .toList());
+        put(
+                "/campaigns/{number}/letter",
+                vehicles.stream()
+                        .filter(vehicle -> (int) vehicle.get("letters") > 0)
+                        .limit(1)
+                        .map(vehicle -> one + "/letter?operator="
+                                + URLEncoder.encode((String) vehicle.get("operator"), StandardCharsets.UTF_8))
+                        .toList());
     }
 
     /** Opened by the stage setting, over a wrench that was used on vehicles handed over and on the line. */

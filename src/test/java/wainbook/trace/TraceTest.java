@@ -2,20 +2,31 @@ package wainbook.trace;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import wainbook.act.Actor;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
+import wainbook.ledger.Asked;
+import wainbook.ledger.Decision;
 import wainbook.ledger.Entry;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.NewerTables;
+import wainbook.ledger.Saying;
+import wainbook.ledger.Subject;
 import wainbook.process.Releases;
 import wainbook.process.joint.Joint;
 import wainbook.process.joint.JointClass;
@@ -24,10 +35,15 @@ import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 import wainbook.station.StationSaying.LotUsed;
 import wainbook.station.StationSaying.SerialRead;
+import wainbook.station.StationSaying.SoftwareRead;
 import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Used;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
+import wainbook.waste.Labels;
+import wainbook.waste.WasteSaying;
+import wainbook.waste.WasteSaying.Collected;
+import wainbook.waste.note.Note;
 
 /** From any number to the vehicles and the places in their record. */
 @QuarkusTest
@@ -35,6 +51,18 @@ class TraceTest {
 
     @Inject
     Releases releases;
+
+    @Inject
+    Ledger ledger;
+
+    @Inject
+    Clock clock;
+
+    @Inject
+    NewerTables newer;
+
+    @Inject
+    EntityManager entities;
 
     private OnRecord bus;
     private String unique;
@@ -143,6 +171,87 @@ class TraceTest {
     }
 
     @Test
+    void software_and_a_check_sheet_with_its_revision_lead_to_the_vehicle() {
+        bus.say(new SoftwareRead(about(), basis(), "BMS", "7." + unique, "7.0.3", Verdict.FAIL));
+        assertThat(orders("7." + unique)).containsExactly(bus.number());
+        assertThat(orders("bms 7." + unique)).containsExactly(bus.number());
+        assertThat(found("7." + unique).getString("vehicles[0].places[0].code")).isEqualTo("BMS 7." + unique);
+        assertThat(orders(about().sheet() + "/1")).contains(bus.number());
+        assertThat(orders(about().sheet() + "/99")).isEmpty();
+    }
+
+    @Test
+    void the_note_that_emptied_a_container_leads_to_the_vehicles_whose_waste_was_in_it_and_to_the_container() {
+        String label = "C-" + unique;
+        String note = "T-" + unique;
+        say(
+                Labels.subject(label),
+                new WasteSaying.ContainerOpened(
+                        "13 02 05*", BigDecimal.TEN, WasteSaying.Measure.KG, "Bund", true, true, Optional.empty(), 90));
+        bus.say(new WasteSaying.Placed("n1", "Oil", label, "13 02 05*", BigDecimal.ONE));
+        Entry collected = say(Labels.subject(label), collected(note));
+        JsonPath found = found(note);
+        assertThat(found.getString("vehicles[0].order")).isEqualTo(bus.number());
+        assertThat(found.getLong("vehicles[0].places[0].entry")).isEqualTo(collected.number());
+        assertThat(page(note)).contains("href=\"" + Labels.path(label) + "\"", "waste note");
+        assertThat(orders(label)).containsExactly(bus.number());
+        assertThat(found(label).getBoolean("vehicles[0].places[0].voided")).isFalse();
+        bus.say(new WasteSaying.PlacingVoided("n1", label, "It went into the next drum"));
+        assertThat(found(label).getBoolean("vehicles[0].places[0].voided")).isTrue();
+    }
+
+    @Test
+    void a_vehicle_leads_back_to_everything_its_record_names() {
+        bus.say(new SerialRead(about(), basis(), "pack", "PB-" + unique));
+        bus.say(new LotUsed(about(), basis(), "sealant", "LT-" + unique));
+        bus.say(new LotUsed(about(), basis(), "sealant", "LT-" + unique));
+        bus.say(new SoftwareRead(about(), basis(), "BMS", "8." + unique, "7.0.3", Verdict.FAIL));
+        String page = Browsing.as(Cast.AUDITOR).page("/trace/vehicle/" + bus.number());
+        assertThat(page)
+                .contains(
+                        "PB-" + unique,
+                        "/trace?q=LT-" + unique,
+                        "BMS 8." + unique,
+                        "Check sheets and their revisions",
+                        Cast.WORKS_ENGINEER.number(),
+                        bus.vin());
+        String file = Browsing.as(Cast.AUDITOR).page("/trace/vehicle/" + bus.number() + "/names.csv");
+        assertThat(file.lines().filter(line -> line.contains("LT-" + unique)))
+                .singleElement()
+                .asString()
+                .startsWith(bus.number() + ",lot,LT-" + unique + ",2,");
+        assertThat(file.lines().filter(line -> line.contains("BMS 8." + unique)))
+                .hasSize(1);
+        assertThat(Browsing.as(Cast.AUDITOR).get("/trace/vehicle/NOT-ON-RECORD").statusCode())
+                .isEqualTo(404);
+        assertThat(Browsing.as(Cast.AUDITOR).page("/orders/" + bus.number()))
+                .contains("/trace/vehicle/" + bus.number());
+    }
+
+    @Test
+    void a_vehicle_that_is_found_says_whose_it_is_and_when_it_was_on_the_line() {
+        assertThat(found(bus.number()).getString("vehicles[0].operator")).isEqualTo("Vale and Fen Community Buses");
+        assertThat(found(bus.number()).getString("vehicles[0].dates.onLine")).isNotNull();
+        assertThat(found(bus.number()).getString("vehicles[0].dates.handedOver"))
+                .isNull();
+        assertThat(page(bus.number())).contains("Onto the line", "/trace/vehicle/" + bus.number());
+    }
+
+    @Test
+    void after_an_update_what_was_said_before_is_found_by_what_only_the_newer_program_looks_for() {
+        bus.say(new SoftwareRead(about(), basis(), "BMS", "9." + unique, "7.0.3", Verdict.FAIL));
+        QuarkusTransaction.requiringNew().run(() -> {
+            TracedRow.delete("traceSort = ?1", Mention.Sort.SOFTWARE);
+            entities.createNativeQuery("update made_by set version = 1 where tables = 'traced'")
+                    .executeUpdate();
+        });
+        assertThat(orders("9." + unique)).isEmpty();
+        assertThat(newer.make()).containsExactly("traced");
+        assertThat(orders("9." + unique)).containsExactly(bus.number());
+        assertThat(newer.make()).isEmpty();
+    }
+
+    @Test
     void the_file_has_the_same_lines_and_an_empty_box_finds_nothing() {
         bus.say(new SerialRead(about(), basis(), "pack", "PC-" + unique));
         String file = Browsing.as(Cast.AUDITOR).page("/trace.csv?q=PC-" + unique);
@@ -150,6 +259,44 @@ class TraceTest {
         assertThat(file.lines()).hasSize(2);
         assertThat(page("")).contains("name=\"q\"").doesNotContain("Nothing on record");
         assertThat(page("NOT-ON-RECORD")).contains("Nothing on record has the number NOT-ON-RECORD");
+    }
+
+    private Collected collected(String code) {
+        var checked = new Note.Checked("Carrier", "CR-1", LocalDate.of(2026, 5, 4), Cast.WORKS_ENGINEER.number());
+        var note = new Note(
+                Note.Sort.of(true),
+                code,
+                LocalDate.of(2026, 5, 4),
+                "Works",
+                "29.20",
+                "Conversion",
+                "13 02 05*",
+                "Oil",
+                "",
+                "HP 14",
+                "drum",
+                "",
+                BigDecimal.ONE,
+                Optional.empty(),
+                checked,
+                "ZZ21",
+                checked);
+        return new Collected(
+                note,
+                BigDecimal.ONE,
+                List.of(new WasteSaying.Share(bus.number(), "n1", "Oil", BigDecimal.ONE, BigDecimal.ONE)));
+    }
+
+    private record Told(UUID id, List<Subject> writes, Class<? extends Saying> says) implements Asked {}
+
+    private Entry say(Subject subject, Saying saying) {
+        return ledger.write(
+                        new Told(UUID.randomUUID(), List.of(subject), saying.getClass()),
+                        Actor.of(Cast.WORKS_ENGINEER.number(), clock),
+                        reading -> Decision.say(subject, saying))
+                .fold(entry -> entry, reasons -> {
+                    throw new AssertionError(reasons);
+                });
     }
 
     private About about() {

@@ -24,6 +24,7 @@ import wainbook.page.Words;
 import wainbook.permit.page.PermitLine;
 import wainbook.quality.containment.vehicle.VehicleDoubt;
 import wainbook.station.help.HelpCall;
+import wainbook.trace.campaign.Campaign;
 
 /**
  * The whole of one vehicle as its page shows it.
@@ -60,7 +61,8 @@ public record Vehicle(
             List<Awaited> awaited,
             List<HelpCall> calls,
             List<VehicleDoubt> doubts,
-            List<SnagLine> snags) {
+            List<SnagLine> snags,
+            List<Campaign> campaigns) {
         public boolean none() {
             return nonconformities.isEmpty()
                     && holds.isEmpty()
@@ -68,7 +70,8 @@ public record Vehicle(
                     && awaited.isEmpty()
                     && calls.isEmpty()
                     && doubts.isEmpty()
-                    && snags.isEmpty();
+                    && snags.isEmpty()
+                    && campaigns.isEmpty();
         }
     }
 

@@ -46,6 +46,7 @@ import wainbook.station.help.HelpCall;
 import wainbook.station.serial.BroughtSaying.PartBrought;
 import wainbook.station.serial.StandingSerials;
 import wainbook.station.work.Workplace;
+import wainbook.trace.campaign.Campaigns;
 import wainbook.works.shift.WorksDay;
 
 /** Brings together what the page of one vehicle shows. */
@@ -56,13 +57,21 @@ public class VehicleLook {
     private final Workplace workplace;
     private final LineLook line;
     private final HandoverLook handover;
+    private final Campaigns campaigns;
     private final WorksDay day;
 
-    VehicleLook(Releases releases, Workplace workplace, LineLook line, HandoverLook handover, WorksDay day) {
+    VehicleLook(
+            Releases releases,
+            Workplace workplace,
+            LineLook line,
+            HandoverLook handover,
+            Campaigns campaigns,
+            WorksDay day) {
         this.releases = releases;
         this.workplace = workplace;
         this.line = line;
         this.handover = handover;
+        this.campaigns = campaigns;
         this.day = day;
     }
 
@@ -87,7 +96,8 @@ public class VehicleLook {
                         VehicleDoubts.of(history).open(),
                         HandoverRecord.of(history).openSnags().stream()
                                 .map(snag -> SnagLine.of(snag, day.of(now)))
-                                .toList()),
+                                .toList(),
+                        campaigns.about(order.number())),
                 order.facts().entrySet().stream()
                         .map(fact -> FactQuestion.of(fact.getKey(), fact.getValue()))
                         .sorted(Comparator.comparing(FactQuestion::label))

@@ -50,6 +50,13 @@ import wainbook.station.entry.Recording;
 import wainbook.station.entry.Voiding;
 import wainbook.station.help.Calling;
 import wainbook.station.work.Workplace;
+import wainbook.trace.campaign.Campaigns;
+import wainbook.trace.campaign.act.Answering;
+import wainbook.trace.campaign.act.Holds;
+import wainbook.trace.campaign.act.Lettering;
+import wainbook.trace.campaign.act.ReworkOrdering;
+import wainbook.trace.campaign.act.TakingOut;
+import wainbook.trace.campaign.letter.Letters;
 import wainbook.waste.TakenOut;
 import wainbook.waste.act.Closing;
 import wainbook.waste.act.Collecting;
@@ -251,4 +258,28 @@ public class Acts {
 
     @Inject
     public Receipting receipting;
+
+    @Inject
+    public Campaigns campaigns;
+
+    @Inject
+    public wainbook.trace.campaign.act.Opening openingCampaigns;
+
+    @Inject
+    public Holds holds;
+
+    @Inject
+    public Letters letters;
+
+    @Inject
+    public Lettering lettering;
+
+    @Inject
+    public Answering answering;
+
+    @Inject
+    public ReworkOrdering reworking;
+
+    @Inject
+    public TakingOut takingOut;
 }

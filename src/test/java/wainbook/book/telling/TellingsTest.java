@@ -34,8 +34,9 @@ import wainbook.waste.WasteSaying;
 
 class TellingsTest {
 
-    /** Rooms whose entries lie in streams of their own: of people, instruments, check sheets and the works. */
-    private static final List<String> NOT_OF_A_VEHICLE = List.of("works", "process", "pack", "setup", "paper", "line");
+    /** Rooms whose entries lie in streams of their own: of people, instruments, check sheets, campaigns and the works. */
+    private static final List<String> NOT_OF_A_VEHICLE =
+            List.of("works", "process", "pack", "setup", "paper", "line", "campaign");
 
     /** Said of containments, drifts, questions, near misses, visits, forecasts and containers of waste in the stream of their cause or of the works; what a vehicle hears of them is told. */
     private static final List<Class<?>> IN_THE_STREAM_OF_THEIR_CAUSE = List.of(

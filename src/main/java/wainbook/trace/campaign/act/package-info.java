@@ -1,0 +1,2 @@
+/** What people do about a campaign. */
+package wainbook.trace.campaign.act;

@@ -1,0 +1,2 @@
+/** The letter to an operator. */
+package wainbook.trace.campaign.letter;

@@ -1,0 +1,2 @@
+/** The pages of campaigns, and their API. */
+package wainbook.trace.campaign.page;
