@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Reason;
 import wainbook.ledger.Entry;
+import wainbook.order.fitted.Match;
 import wainbook.page.Form;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
@@ -75,6 +76,15 @@ public record GateView(
 
     public String standing() {
         return Words.of("gate.standing." + gate().standing().name());
+    }
+
+    /** A sort of part specified against those fitted, in words. */
+    public String fitted(Match.Line line) {
+        String what = line.part().isPresent() ? line.title() : Words.of("order.fittedPacks", line.title());
+        return line.verdict() == Match.Verdict.NOT_READ
+                ? Words.of("gate.fittedNotRead", what)
+                : Words.of("gate.fittedLine", what, line.specified(), line.fitted())
+                        + (line.typeless() > 0 ? " " + Words.of("gate.fittedTypeless", line.typeless()) : "");
     }
 
     public String status(ItemState item) {

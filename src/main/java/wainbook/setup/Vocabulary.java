@@ -12,6 +12,7 @@ import wainbook.ledger.Kinds;
 import wainbook.line.LineSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.order.calibration.CalibrationSaying;
 import wainbook.order.promise.PromiseSaying;
 import wainbook.order.specification.SpecificationSaying;
 import wainbook.pack.PackSaying;
@@ -35,6 +36,7 @@ class Vocabulary {
                 OrderSaying.class,
                 SpecificationSaying.class,
                 PromiseSaying.class,
+                CalibrationSaying.class,
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
