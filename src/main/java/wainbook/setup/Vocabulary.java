@@ -10,6 +10,7 @@ import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.paper.OnPaperSaying;
 import wainbook.ledger.Kinds;
 import wainbook.line.LineSaying;
+import wainbook.line.milestone.webhook.WebhookSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
 import wainbook.order.calibration.CalibrationSaying;
@@ -41,6 +42,7 @@ class Vocabulary {
                 ProcessSaying.class,
                 StationSaying.class,
                 LineSaying.class,
+                WebhookSaying.class,
                 GateSaying.class,
                 PackSaying.class,
                 WasteSaying.class,
