@@ -1,18 +1,46 @@
 package wainbook.line.milestone.webhook;
 
-import java.net.Inet6Address;
 import java.net.InetAddress;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.net.UnknownHostException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What an address to be told may look like, and where it may lead: never into the works' own network unless that is allowed. */
 public final class Address {
 
     private static final int LONGEST = 300;
     private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
+
+    /**
+     * By RFC 6890 and what goes by it: this network, private, shared, link-local, for protocols, for measuring, reserved; IPv6 that holds an
+     * IPv4 address, translates to one, is for special purposes or documentation, unique local, link-local, site-local.
+     */
+    private static final List<Net> KEPT_APART = Stream.of(
+                    "0.0.0.0/8",
+                    "10.0.0.0/8",
+                    "100.64.0.0/10",
+                    "169.254.0.0/16",
+                    "172.16.0.0/12",
+                    "192.0.0.0/24",
+                    "192.168.0.0/16",
+                    "198.18.0.0/15",
+                    "240.0.0.0/4",
+                    "::/16",
+                    "64:ff9b::/32",
+                    "2001::/23",
+                    "2001:db8::/32",
+                    "2002::/16",
+                    "fc00::/7",
+                    "fe80::/10",
+                    "fec0::/10")
+            .map(Net::of)
+            .toList();
 
     /**
      * What the works allows by its configuration.
@@ -53,36 +81,30 @@ public final class Address {
         if (to.isLoopbackAddress()) {
             return allowed.privateNetworks() || allowed.plainLoopback();
         }
-        return allowed.privateNetworks() || !inside(to);
+        return allowed.privateNetworks() || KEPT_APART.stream().noneMatch(net -> net.has(to));
     }
 
-    /** RFC 6890 and what goes by it: private, shared, link-local, for tests, reserved; and IPv6 that wraps IPv4. */
-    private static boolean inside(InetAddress to) {
-        byte[] bytes = to.getAddress();
-        int first = bytes[0] & 0xff;
-        int second = bytes[1] & 0xff;
-        if (to.isLinkLocalAddress() || to.isSiteLocalAddress()) {
-            return true;
-        }
-        if (to instanceof Inet6Address) {
-            boolean unique = (first & 0xfe) == 0xfc;
-            boolean translated = first == 0x00 && second == 0x64;
-            boolean wrapped = first == 0x20 && second == 0x02;
-            boolean compatible = first == 0 && second == 0;
-            boolean documentation = first == 0x20 && second == 0x01 && (bytes[2] & 0xff) <= 0x0d;
-            return unique || translated || wrapped || compatible || documentation && special(bytes);
-        }
-        return first == 0
-                || first == 100 && second >= 64 && second < 128
-                || first == 192 && second == 0 && bytes[2] == 0
-                || first == 198 && (second == 18 || second == 19)
-                || first >= 240;
-    }
+    /** Addresses that begin alike. */
+    private record Net(InetAddress begin, int bits) {
 
-    /** 2001::/23 for special purposes, Teredo among them, and 2001:db8::/32 for documentation. */
-    private static boolean special(byte[] bytes) {
-        int third = bytes[2] & 0xff;
-        int fourth = bytes[3] & 0xff;
-        return third <= 0x01 || third == 0x0d && fourth == 0xb8;
+        static Net of(String written) {
+            String[] parts = written.split("/");
+            try {
+                return new Net(InetAddress.getByName(parts[0]), Integer.parseInt(parts[1]));
+            } catch (UnknownHostException noNumber) {
+                throw new IllegalArgumentException(written, noNumber);
+            }
+        }
+
+        boolean has(InetAddress address) {
+            byte[] its = address.getAddress();
+            byte[] ours = begin.getAddress();
+            return its.length == ours.length
+                    && IntStream.range(0, bits).allMatch(bit -> bit(its, bit) == bit(ours, bit));
+        }
+
+        private static int bit(byte[] bytes, int bit) {
+            return (bytes[bit / Byte.SIZE] >> (Byte.SIZE - 1 - bit % Byte.SIZE)) & 1;
+        }
     }
 }

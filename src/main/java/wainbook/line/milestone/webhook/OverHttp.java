@@ -3,7 +3,6 @@ package wainbook.line.milestone.webhook;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.URI;
 import java.net.UnknownHostException;
@@ -80,10 +79,7 @@ class OverHttp implements Sending {
                         .POST(HttpRequest.BodyPublishers.ofString(message.body()))
                         .build(),
                 HttpResponse.BodyHandlers.ofInputStream());
-        try (InputStream unread = answer.body()) {
-            return Outgone.answered(answer.statusCode());
-        } catch (UncheckedIOException closedByOther) {
-            return Outgone.answered(answer.statusCode());
-        }
+        answer.body().close();
+        return Outgone.answered(answer.statusCode());
     }
 }
