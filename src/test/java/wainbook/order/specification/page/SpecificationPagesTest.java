@@ -202,7 +202,7 @@ class SpecificationPagesTest {
         assertThat(engineer.page(path)).contains("The route BUS-12M fits 2 packs");
         assertThat(choose(4, UUID.randomUUID()).statusCode()).isEqualTo(303);
         assertThat(engineer.page(path)).contains("4 packs are specified, and the route BUS-12M fits 2");
-        bus.at("fitting", "ST-2");
+        bus.at("strip", "ST-1").signed().at("fitting", "ST-2");
 
         assertThat(Browsing.as(Cast.INSPECTOR).page("/gates/" + bus.number() + "/fitting"))
                 .contains("4 packs PK-58 are specified, and 0 are fitted", "choose the specification anew");
