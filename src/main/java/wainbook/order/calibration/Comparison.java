@@ -145,7 +145,7 @@ public record Comparison(String order, Which which, Read read, Optional<Calibrat
             if (!line.passes()) {
                 against.add(reason(
                         "order.calibrationValue" + camel(line.verdict().name()),
-                        line.wish().setting().quantity(),
+                        line.wish().setting().thing(),
                         line.wish().value().toPlainString() + " "
                                 + line.wish().setting().unit(),
                         line.wish().tolerance().toPlainString(),

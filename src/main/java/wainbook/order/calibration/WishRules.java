@@ -24,7 +24,7 @@ public final class WishRules {
         var seen = new HashSet<Setting>();
         for (Wish wish : wishes) {
             if (!seen.add(wish.setting())) {
-                against.add(at(wish, "Value", "order.wishTwice", wish.setting().quantity()));
+                against.add(at(wish, "Value", "order.wishTwice", wish.setting().thing()));
             }
             one(wish, promises, against);
         }
@@ -39,7 +39,7 @@ public final class WishRules {
                     wish,
                     "Value",
                     "order.wishImplausible",
-                    setting.quantity(),
+                    setting.thing(),
                     setting.least().toPlainString(),
                     setting.most().toPlainString(),
                     setting.unit()));
@@ -49,17 +49,17 @@ public final class WishRules {
                     wish,
                     "Tolerance",
                     "order.wishTolerance",
-                    setting.quantity(),
+                    setting.thing(),
                     setting.most().toPlainString(),
                     setting.unit()));
         }
         if (wish.why().isBlank() || wish.why().length() > LONGEST) {
-            against.add(at(wish, "Why", "order.wishWhy", setting.quantity(), LONGEST));
+            against.add(at(wish, "Why", "order.wishWhy", setting.thing(), LONGEST));
         }
         boolean named = promises.stream()
                 .anyMatch(promise -> promise.stands() && wish.promise().equals(Optional.of(promise.number())));
         if (wish.by() == Wish.By.PROMISE ? !named : wish.promise().isPresent()) {
-            against.add(at(wish, "By", "order.wishPromise", setting.quantity()));
+            against.add(at(wish, "By", "order.wishPromise", setting.thing()));
         }
     }
 

@@ -33,6 +33,11 @@ public enum Setting {
         return quantity;
     }
 
+    /** What it sets, within a sentence. */
+    public String thing() {
+        return quantity.substring("set ".length());
+    }
+
     public String unit() {
         return unit;
     }

@@ -2,7 +2,6 @@ package wainbook.process.page;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -62,12 +61,16 @@ public record CalibrationsView(
         return one.fileSha256().substring(0, SHOWN);
     }
 
-    public List<String> values(Calibration one) {
-        return Arrays.stream(Setting.values())
-                .flatMap(setting -> one.value(setting).stream()
-                        .map(value -> Words.of("process.setting." + setting.name()) + " " + value.toPlainString() + " "
-                                + setting.unit()))
-                .toList();
+    public List<Setting> settings() {
+        return List.of(Setting.values());
+    }
+
+    public String head(Setting setting) {
+        return Words.of("process.setting." + setting.name()) + ", " + setting.unit();
+    }
+
+    public String value(Calibration one, Setting setting) {
+        return one.value(setting).map(BigDecimal::toPlainString).orElse("–");
     }
 
     public String standing(Calibration one) {

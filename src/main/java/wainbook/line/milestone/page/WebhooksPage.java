@@ -34,6 +34,8 @@ public class WebhooksPage {
 
     private static final String HERE = "/milestones/webhooks";
     private static final int SHOWN = 50;
+    private static final List<String> ALL =
+            Arrays.stream(Milestone.values()).map(Milestone::name).toList();
 
     private final Ledger ledger;
     private final Arranging arranging;
@@ -48,10 +50,7 @@ public class WebhooksPage {
     @GET
     @RolesAllowed({Role.worksEngineer, Role.administrator, Role.auditor})
     public TemplateInstance webhooks() {
-        return draw(
-                Filled.fresh(),
-                Arrays.stream(Milestone.values()).map(Milestone::name).toList(),
-                Optional.empty());
+        return draw(Filled.fresh(), ALL, Optional.empty());
     }
 
     /** The answer holds the secret and is nowhere kept: not by us, nor by the browser. */
@@ -97,7 +96,7 @@ public class WebhooksPage {
                                         "true".equals(on)),
                                 signedIn.actor()),
                         HERE,
-                        again -> draw(again, List.of(), Optional.empty())))
+                        again -> draw(again, ALL, Optional.empty())))
                 .orElseGet(() -> Redirect.to(HERE));
     }
 
@@ -109,7 +108,7 @@ public class WebhooksPage {
         return filled.answer(
                 arranging.end(new Arranging.ToEnd(filled.id(), webhook), signedIn.actor()),
                 HERE,
-                again -> draw(again, List.of(), Optional.empty()));
+                again -> draw(again, ALL, Optional.empty()));
     }
 
     @POST
@@ -122,7 +121,7 @@ public class WebhooksPage {
 
     private Response shown(int webhook) {
         var made = new WebhooksView.Made(webhook, arranging.secret(webhook));
-        return Response.ok(draw(Filled.fresh(), List.of(), Optional.of(made)))
+        return Response.ok(draw(Filled.fresh(), ALL, Optional.of(made)))
                 .header("Cache-Control", "no-store")
                 .build();
     }

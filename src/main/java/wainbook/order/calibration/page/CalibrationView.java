@@ -52,6 +52,16 @@ public record CalibrationView(
         return compared.agrees() ? "AGREES" : compared.read().calibration().isEmpty() ? "NOT_YET" : "DIFFERS";
     }
 
+    /** The same as a sentence. */
+    public String sentence() {
+        return Character.toUpperCase(state().charAt(0)) + state().substring(1);
+    }
+
+    /** Nothing was read yet, as long as the vehicle is being built. */
+    public boolean early() {
+        return stands().equals("NOT_YET");
+    }
+
     public List<Setting> settings() {
         return List.of(Setting.values());
     }
@@ -96,8 +106,7 @@ public record CalibrationView(
         options.add(new Option(Wish.By.WORKS.name(), Words.of("order.wishBy.WORKS")));
         promises.forEach(promise -> options.add(new Option(
                 WishForm.promise(promise.number()),
-                Words.of("order.wishBy.PROMISE", promise.number()) + ": "
-                        + promise.said().option())));
+                Words.of("order.wishBy.PROMISE", promise.number()))));
         return options;
     }
 
