@@ -107,6 +107,15 @@ public class Intake {
             against.add(Reason.of("order.vinForm", "ISO 3779 (form of the VIN, from memory)", asked.vin())
                     .liftedAt("#vin"));
         }
+        order.flatMap(known -> known.links().from())
+                .filter(expected -> !expected.vin().equals(asked.vin()))
+                .ifPresent(expected -> against.add(Reason.of(
+                                "order.anotherVehicle",
+                                Reason.WORKS_RULE,
+                                asked.vin(),
+                                expected.earlier(),
+                                expected.vin())
+                        .liftedAt("#vin")));
         if (asked.registration().isEmpty() || asked.registration().length() > 20) {
             against.add(
                     Reason.of("order.registrationMissing", Reason.WORKS_RULE).liftedAt("#registration"));

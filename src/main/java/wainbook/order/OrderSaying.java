@@ -120,4 +120,20 @@ public sealed interface OrderSaying extends Saying {
             requirements = List.copyOf(requirements);
         }
     }
+
+    /**
+     * A vehicle that this works handed over is back under a new order. The record of the former one is carried on here, so
+     * what it said up to then is fixed by its fingerprint.
+     *
+     * @param earlier order under which it was handed over last
+     * @param carriesOn number of that record’s last entry
+     * @param head hash of that entry
+     */
+    @Kind("order.returned/1")
+    record Returned(String earlier, long carriesOn, String head, String vin, String registration, String reason)
+            implements OrderSaying {}
+
+    /** Said on the former record: what is done to the vehicle from now on stands under another order. */
+    @Kind("order.returnedUnder/1")
+    record ReturnedUnder(String order) implements OrderSaying {}
 }

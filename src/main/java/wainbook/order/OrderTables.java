@@ -35,6 +35,7 @@ class OrderTables implements Projection {
     private static void change(WorkOrderRow row, OrderSaying saying, Entry entry) {
         if (saying instanceof OrderSaying.DonorReceived received) {
             row.vin = received.vin();
+            row.vehicleNow = received.vin();
             row.registration = received.registration();
             place(row, Phase.DONOR_RECEIVED, Optional.of(received.at()), entry);
         } else if (saying instanceof OrderSaying.DonorAccepted accepted) {
@@ -49,6 +50,11 @@ class OrderTables implements Projection {
                     : null;
         } else if (saying instanceof OrderSaying.HandedOver) {
             place(row, Phase.HANDED_OVER, Optional.empty(), entry);
+        } else if (saying instanceof OrderSaying.Returned returned) {
+            row.vin = returned.vin();
+            row.registration = returned.registration();
+        } else if (saying instanceof OrderSaying.ReturnedUnder) {
+            row.vehicleNow = null;
         } else if (saying instanceof OrderSaying.Held) {
             row.holds++;
         } else if (saying instanceof OrderSaying.HoldReleased) {

@@ -14,9 +14,15 @@ import wainbook.order.OrderSaying.DonorReceived;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Place;
+import wainbook.order.OrderSaying.Returned;
+import wainbook.order.OrderSaying.ReturnedUnder;
 import wainbook.order.OrderSaying.Stops;
 
-/** A work order as it stands: a fold of its stream. */
+/**
+ * A work order as it stands: a fold of its stream.
+ *
+ * @param links to the vehicle’s other orders
+ */
 public record WorkOrder(
         String number,
         Ordered ordered,
@@ -26,7 +32,18 @@ public record WorkOrder(
         Optional<Instant> since,
         Map<String, Binding> bindings,
         Map<String, String> facts,
-        List<Held> holds) {
+        List<Held> holds,
+        Links links) {
+
+    /**
+     * The orders of one vehicle before and after this one.
+     *
+     * @param from what is carried on here; empty for a donor that is converted
+     * @param onward the order under which the vehicle came back
+     */
+    public record Links(Optional<Returned> from, Optional<String> onward) {
+        public static final Links NONE = new Links(Optional.empty(), Optional.empty());
+    }
 
     /** How far the order has come. */
     public enum Phase {
@@ -72,7 +89,13 @@ public record WorkOrder(
                 Optional.empty(),
                 Map.of(),
                 Map.of(),
-                List.of());
+                List.of(),
+                Links.NONE);
+    }
+
+    /** The order under which this vehicle was handed over before. */
+    public Optional<String> earlierOrder() {
+        return links.from().map(Returned::earlier);
     }
 
     /** The stage it is at, when it is at one: on the line, or being surveyed. */
@@ -110,7 +133,7 @@ public record WorkOrder(
         if (saying instanceof OrderSaying.FactStated stated) {
             var more = new LinkedHashMap<>(facts);
             more.put(stated.fact(), stated.stated());
-            return new WorkOrder(number, ordered, phase, donor, at, since, bindings, more, holds);
+            return new WorkOrder(number, ordered, phase, donor, at, since, bindings, more, holds, links);
         }
         if (saying instanceof DonorReceived received) {
             return new WorkOrder(
@@ -122,7 +145,8 @@ public record WorkOrder(
                     Optional.of(when),
                     bound(received.binding()),
                     facts,
-                    holds);
+                    holds,
+                    links);
         }
         if (saying instanceof OrderSaying.DonorAccepted accepted) {
             return placed(Phase.DONOR_ACCEPTED, Optional.of(accepted.to()), when, bindings);
@@ -138,27 +162,37 @@ public record WorkOrder(
                     moved.binding().map(this::bound).orElse(bindings));
         }
         if (saying instanceof OrderSaying.Rebound rebound) {
-            return new WorkOrder(number, ordered, phase, donor, at, since, bound(rebound.to()), facts, holds);
+            return new WorkOrder(number, ordered, phase, donor, at, since, bound(rebound.to()), facts, holds, links);
         }
         if (saying instanceof Held held) {
             var more = new ArrayList<>(holds);
             more.add(held);
-            return new WorkOrder(number, ordered, phase, donor, at, since, bindings, facts, more);
+            return new WorkOrder(number, ordered, phase, donor, at, since, bindings, facts, more, links);
         }
         if (saying instanceof OrderSaying.HoldReleased released) {
             var fewer = holds.stream()
                     .filter(hold -> hold.hold() != released.hold())
                     .toList();
-            return new WorkOrder(number, ordered, phase, donor, at, since, bindings, facts, fewer);
+            return new WorkOrder(number, ordered, phase, donor, at, since, bindings, facts, fewer, links);
         }
         if (saying instanceof OrderSaying.HandedOver) {
             return placed(Phase.HANDED_OVER, Optional.empty(), when, bindings);
         }
+        if (saying instanceof Returned returned) {
+            return linked(new Links(Optional.of(returned), links.onward()));
+        }
+        if (saying instanceof ReturnedUnder onward) {
+            return linked(new Links(links.from(), Optional.of(onward.order())));
+        }
         throw new IllegalArgumentException("an order cannot be ordered twice: " + number);
     }
 
+    private WorkOrder linked(Links now) {
+        return new WorkOrder(number, ordered, phase, donor, at, since, bindings, facts, holds, now);
+    }
+
     private WorkOrder placed(Phase next, Optional<Place> place, Instant when, Map<String, Binding> bound) {
-        return new WorkOrder(number, ordered, next, donor, place, Optional.of(when), bound, facts, holds);
+        return new WorkOrder(number, ordered, next, donor, place, Optional.of(when), bound, facts, holds, links);
     }
 
     private Map<String, Binding> bound(Binding binding) {

@@ -44,6 +44,10 @@ public class WorkOrderRow extends PanacheEntityBase {
     public Instant leftLine;
 
     public String vin;
+
+    /** The VIN, while this is the vehicle’s newest order: so a vehicle has one order at a time. */
+    public String vehicleNow;
+
     public String registration;
     public int holds;
 

@@ -97,8 +97,8 @@ final class BesideTheLine {
                 }
             });
         }
-        waste.collected(Duration.ofHours(30), true);
-        waste.returned(Duration.ofHours(2));
+        waste.leaving().collected(Duration.ofHours(30), true);
+        waste.leaving().returned(Duration.ofHours(2));
         int entry = -steps - Playing.WAITING_FOR_PAPERS;
         playing.whole(entry, () -> inTheBay(entry));
     }

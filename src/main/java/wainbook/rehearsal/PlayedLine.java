@@ -32,7 +32,7 @@ final class PlayedLine {
         beside.packs();
         Scene scene = Scene.of(steps);
         scene.members().forEach(member -> onTheLine(scene, member));
-        waste.collected(COLLECTED_BEFORE, false);
+        waste.leaving().collected(COLLECTED_BEFORE, false);
         for (int entry = 0; entry <= 2; entry++) {
             playing.ordered(entry);
             playing.surveyed(entry, 1);

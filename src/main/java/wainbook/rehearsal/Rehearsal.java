@@ -151,6 +151,7 @@ public class Rehearsal implements Announcement {
                 past.vehicle(number);
                 played = number;
             }
+            new ReturnScene(play).awaited();
         } catch (RuntimeException failed) {
             LOG.error(Words.of("rehearsal.broken", played), failed);
         } finally {

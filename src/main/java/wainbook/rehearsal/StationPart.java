@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Consumer;
+import wainbook.ledger.Subject;
+import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.rehearsal.chance.Dice;
@@ -72,12 +74,19 @@ final class StationPart implements Consumer<PlayedClock> {
         }
     }
 
+    private boolean beginsHere(String order) {
+        return WorkOrder.of(playing.acts.ledger.history(Subject.workOrder(order)))
+                .filter(known -> known.ordered().stages().get(0).equals(first.orElseThrow()))
+                .isPresent();
+    }
+
     /** The first station takes a donor from the yard; the others wait for what is moved to them. */
     private void empty(PlayedClock clock) {
         clock.pass(PAUSE);
         if (first.isPresent() && WorkOrderRow.occupant(station).isEmpty()) {
             WorkOrderRow.inPhase(Phase.DONOR_ACCEPTED).stream()
                     .filter(row -> row.holds == 0)
+                    .filter(row -> beginsHere(row.number))
                     .findFirst()
                     .ifPresent(row -> {
                         new PlayedVehicle(playing, row.number, clock, dice).onto(station);

@@ -23,6 +23,7 @@ import wainbook.process.ProcessSaying;
 import wainbook.quality.QualitySaying;
 import wainbook.safety.SafetySaying;
 import wainbook.station.StationSaying;
+import wainbook.station.serial.BroughtSaying;
 import wainbook.waste.WasteSaying;
 import wainbook.works.WorksSaying;
 
@@ -41,6 +42,7 @@ class Vocabulary {
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
+                BroughtSaying.class,
                 LineSaying.class,
                 WebhookSaying.class,
                 GateSaying.class,

@@ -36,6 +36,7 @@ class DocumentsGreatBritainTest {
                 "chassis_cut_or_drilled",
                 "crane_or_hook_loader",
                 "lift_removed_and_refitted",
+                "lift_fitted_new",
                 "cold_unit",
                 "pressure_vessel_other",
                 "wheelchair_place",
@@ -139,6 +140,16 @@ class DocumentsGreatBritainTest {
                 false));
         facts.remove("chassis_cut_or_drilled");
         return facts;
+    }
+
+    /** SI 2008/1597: whoever places a lift declares it; one that came with the donor and goes back on is examined, not declared. */
+    @Test
+    void a_lift_is_declared_when_it_is_new_and_not_when_it_was_refitted() {
+        Map<String, Object> facts = uprated();
+        facts.put("lift_removed_and_refitted", true);
+        assertThat(rule("GB-23", facts).answer()).isEqualTo(Answer.NOT_NEEDED);
+        facts.put("lift_fitted_new", true);
+        assertThat(rule("GB-23", facts).answer()).isNotEqualTo(Answer.NOT_NEEDED);
     }
 
     private static String ids(Map<String, Object> facts, Answer answer) {

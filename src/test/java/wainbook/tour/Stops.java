@@ -69,6 +69,8 @@ final class Stops {
                 "/orders/" + stuck + "/book",
                 "/orders/" + inPhase("HANDED_OVER") + "/book",
                 "/orders/" + inPhase("ORDERED") + "/book");
+        put("/orders/{order}/return", "/orders/" + inPhase("HANDED_OVER") + "/return");
+        put("/orders/{order}/parts/off", "/orders/" + inPhase("ORDERED") + "/parts/off?part=PACK-1&serial=none");
         put("/orders/{order}/donor", "/orders/" + inPhase("ORDERED") + "/donor");
         put(
                 "/orders/{order}/facts",
@@ -103,12 +105,13 @@ final class Stops {
         put("/orders/{order}/report", "/orders/" + stuck + "/report");
     }
 
-    /** Of the kinds whose orders ask for a calibration. */
+    /** Of the kinds whose orders ask for a calibration; a vehicle that came back has an order that does not. */
     private Stream<String> askedToDrive(String phase) {
         return orders.stream()
                 .filter(order -> phase.equals(order.get("phase"))
                         && List.of("bus-12m", "hookloader-26t").contains(order.get("vehicleKind")))
-                .map(order -> (String) order.get("number"));
+                .map(order -> (String) order.get("number"))
+                .filter(number -> !number.matches(".*-[0-9]"));
     }
 
     private void atStations() {

@@ -71,6 +71,12 @@ final class Front {
             facts.add(fact("printed.vin", donor.vin(), "fixed"));
             facts.add(fact("printed.registration", donor.registration(), ""));
         });
+        material.order().links().from().ifPresent(from -> {
+            facts.add(
+                    fact("printed.furtherVolume", Words.of("printed.carriesOn", from.earlier(), from.carriesOn()), ""));
+            facts.add(fact("printed.fingerprintOfEarlier", from.head(), "fixed wrap"));
+            facts.add(fact("printed.cameBackFor", from.reason(), ""));
+        });
         facts.add(fact("printed.works", material.works(), ""));
         facts.add(fact(
                 "printed.madeFrom",

@@ -5,8 +5,10 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import wainbook.handover.document.DocumentSet;
+import wainbook.ledger.Subject;
 import wainbook.ledger.bytes.CanonicalJson;
 import wainbook.ledger.evidence.EvidenceFile;
+import wainbook.order.OrderSaying.Returned;
 import wainbook.print.Attachment;
 
 /**
@@ -14,6 +16,7 @@ import wainbook.print.Attachment;
  *
  * @param at the time of the last entry
  * @param head the hash of the last entry
+ * @param carriesOn the record that this one goes on from, where the vehicle came back
  */
 public record Manifest(
         String format,
@@ -21,10 +24,19 @@ public record Manifest(
         String entries,
         Instant at,
         String head,
+        Optional<Earlier> carriesOn,
         Optional<Rules> rules,
         List<Listed> files) {
 
     private static final String FORMAT = "wainbook.manifest/1";
+
+    /** The record of the vehicle’s former order, up to its last entry then. */
+    public record Earlier(String subject, String entries, String head) {
+        static Earlier of(Returned from) {
+            return new Earlier(
+                    Subject.workOrder(from.earlier()).toString(), String.valueOf(from.carriesOn()), from.head());
+        }
+    }
 
     /** The rules that documents were judged by. */
     public record Rules(String set, int revision, String on) {}
@@ -56,6 +68,7 @@ public record Manifest(
                 String.valueOf(material.stored().number()),
                 material.at(),
                 material.stored().hash(),
+                material.order().links().from().map(Earlier::of),
                 material.vehicle().documents().map(Manifest::rules),
                 files);
     }

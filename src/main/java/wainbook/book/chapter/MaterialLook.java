@@ -31,7 +31,7 @@ public class MaterialLook {
 
     /** A book has no reader whose duties matter. */
     private static final Vehicle.Doors NO_DOORS =
-            new Vehicle.Doors(false, false, false, false, false, false, false, false, false, false);
+            new Vehicle.Doors(false, false, false, false, false, false, false, false, false, false, false, false);
 
     private static final String NOBODY = "book";
 

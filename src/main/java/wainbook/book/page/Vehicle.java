@@ -1,5 +1,7 @@
 package wainbook.book.page;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import wainbook.book.VehicleRecord;
@@ -80,8 +82,22 @@ public record Vehicle(
         }
     }
 
-    /** A part on the vehicle, by its serial or lot. */
-    public record Fitted(String part, String number, boolean serial, long entry) {}
+    /**
+     * A part on the vehicle, by its serial or lot.
+     *
+     * @param brought whether the vehicle came back with it
+     */
+    public record Fitted(String part, String number, boolean serial, boolean brought, long entry) {
+
+        /** The form that records it as off the vehicle. */
+        public String off(String order) {
+            return "/orders/" + order + "/parts/off?part=" + encoded(part) + "&serial=" + encoded(number);
+        }
+
+        private static String encoded(String text) {
+            return URLEncoder.encode(text, StandardCharsets.UTF_8);
+        }
+    }
 
     /** A gate of the route; without a standing where the vehicle has not been. */
     public record GateLine(String stage, String title, Optional<Gate> gate, Optional<String> signer) {
@@ -122,7 +138,9 @@ public record Vehicle(
             boolean state,
             boolean rebind,
             boolean await,
-            boolean prove) {}
+            boolean prove,
+            boolean comeBack,
+            boolean takeOff) {}
 
     /** Where it stands, by its code. */
     public String place() {
@@ -178,6 +196,11 @@ public record Vehicle(
     /** Sources of voltage that the work brought aboard. */
     public String aboard() {
         return String.join(", ", power.isolation().aboard());
+    }
+
+    /** Whether the vehicle may be ordered back. */
+    public boolean gone() {
+        return given.isPresent() && order.links().onward().isEmpty();
     }
 
     public boolean awaitsDonor() {

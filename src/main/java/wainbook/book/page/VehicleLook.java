@@ -22,6 +22,7 @@ import wainbook.gate.Gate;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.promise.PromiseKept;
 import wainbook.isolation.page.InWords;
+import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.line.awaited.AwaitedParts;
 import wainbook.line.page.LineLook;
@@ -37,9 +38,10 @@ import wainbook.process.Releases;
 import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.station.StageRecord;
 import wainbook.station.StationSaying.LotUsed;
-import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.help.HelpCall;
+import wainbook.station.serial.BroughtSaying.PartBrought;
+import wainbook.station.serial.StandingSerials;
 import wainbook.station.work.Workplace;
 import wainbook.works.shift.WorksDay;
 
@@ -162,13 +164,24 @@ public class VehicleLook {
         Set<UUID> voided = history.saying(Voided.class)
                 .map(entry -> ((Voided) entry.saying()).entry())
                 .collect(Collectors.toSet());
-        return history.entries().stream()
+        Stream<Fitted> serials = StandingSerials.of(history).byLine().values().stream()
+                .flatMap(entry -> StandingSerials.serial(entry).stream()
+                        .map(serial -> new Fitted(
+                                serial.part(),
+                                serial.number(),
+                                true,
+                                entry.saying() instanceof PartBrought,
+                                entry.number())));
+        Stream<Fitted> lots = history.saying(LotUsed.class)
                 .filter(entry -> !voided.contains(entry.id()))
-                .flatMap(entry -> entry.saying() instanceof SerialRead said
-                        ? Stream.of(new Fitted(said.part(), said.serial(), true, entry.number()))
-                        : entry.saying() instanceof LotUsed used
-                                ? Stream.of(new Fitted(used.part(), used.lot(), false, entry.number()))
-                                : Stream.empty())
+                .map(VehicleLook::lot);
+        return Stream.concat(serials, lots)
+                .sorted(Comparator.comparingLong(Fitted::entry))
                 .toList();
+    }
+
+    private static Fitted lot(Entry entry) {
+        LotUsed used = (LotUsed) entry.saying();
+        return new Fitted(used.part(), used.lot(), false, false, entry.number());
     }
 }

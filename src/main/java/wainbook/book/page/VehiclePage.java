@@ -57,7 +57,9 @@ public class VehiclePage {
                 is(Role.worksEngineer, Role.lineManager, Role.handoverClerk),
                 is(Role.worksEngineer),
                 is(Role.lineManager, Role.teamLeader, Role.worksEngineer),
-                is(Role.auditor, Role.qualityEngineer, Role.administrator));
+                is(Role.auditor, Role.qualityEngineer, Role.administrator),
+                is(Role.worksEngineer, Role.lineManager, Role.qualityEngineer),
+                is(Role.technician, Role.teamLeader, Role.qualityEngineer));
     }
 
     private boolean is(String... roles) {

@@ -13,6 +13,8 @@ import wainbook.order.OrderSaying.HoldReleased;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Rebound;
+import wainbook.order.OrderSaying.Returned;
+import wainbook.order.OrderSaying.ReturnedUnder;
 import wainbook.order.calibration.CalibrationSaying.CalibrationAsked;
 import wainbook.order.hold.HoldChoices;
 import wainbook.order.promise.PromiseSaying.OptionPromised;
@@ -68,6 +70,12 @@ final class OrderTellings {
                 Specified.class,
                 (said, names) -> Told.of(Words.of(
                         "order.specified", said.chosen().packs(), said.chosen().packType())));
+        tellings.on(
+                Returned.class,
+                (said, names) -> Told.of(
+                        Words.of("book.returned", said.earlier(), said.registration(), said.vin(), said.reason()),
+                        Words.of("book.carriesOn", said.carriesOn(), said.head())));
+        tellings.on(ReturnedUnder.class, (said, names) -> Told.of(Words.of("book.returnedUnder", said.order())));
         tellings.on(
                 DonorReceived.class,
                 (said, names) -> Told.of(

@@ -37,6 +37,8 @@ import wainbook.station.StationSaying.Waited;
 import wainbook.station.determination.DeterminedInWords;
 import wainbook.station.help.HelpCall;
 import wainbook.station.joint.RecheckInWords;
+import wainbook.station.serial.BroughtSaying.PartBrought;
+import wainbook.station.serial.BroughtSaying.PartTakenOff;
 
 /** How work at the vehicle is told. */
 final class StationTellings {
@@ -125,6 +127,11 @@ final class StationTellings {
         tellings.on(Rechecked.class, (said, names) -> judged(said, names, RecheckInWords.figures(said)));
         tellings.on(Tightened.class, (said, names) -> judged(said, names, tightened(said)));
         tellings.on(SerialRead.class, (said, names) -> judged(said, names, said.serial()));
+        tellings.on(
+                PartBrought.class, (said, names) -> Told.of(Words.of("book.partBrought", said.part(), said.serial())));
+        tellings.on(
+                PartTakenOff.class,
+                (said, names) -> Told.of(Words.of("book.partTakenOff", said.part(), said.serial()), said.reason()));
         tellings.on(LotUsed.class, (said, names) -> judged(said, names, said.lot()));
         tellings.on(
                 Counted.class,

@@ -11,7 +11,6 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
 import wainbook.station.StationSaying.LotUsed;
-import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.SoftwareRead;
 import wainbook.station.StationSaying.Voided;
 import wainbook.station.serial.StandingSerials;
@@ -45,7 +44,7 @@ final class Fitted {
 
     private static Stream<Map<String, Object>> serials(History history) {
         return StandingSerials.of(history).byLine().values().stream()
-                .flatMap(entry -> StandingSerials.serial((SerialRead) entry.saying()).stream())
+                .flatMap(entry -> StandingSerials.serial(entry).stream())
                 .map(serial -> part(serial.part(), serial.number()));
     }
 

@@ -34,7 +34,11 @@ public enum Milestone {
                 || said instanceof Voided;
     }
 
-    /** The milestone that an entry reaches, whether or not it was reached before. */
+    /**
+     * The milestone that an entry reaches, whether or not it was reached before.
+     *
+     * @param ordered with the stages of its route; absent for a vehicle that came back, which is stripped no more
+     */
     static Optional<Milestone> of(Saying said, Optional<Ordered> ordered) {
         if (said instanceof DonorReceived) {
             return Optional.of(INTAKE);

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.engineering.flow.forecast.outcome.StageTimes;
-import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.line.forecast.Forecasts;
@@ -95,11 +94,15 @@ public class MilestoneLook {
         Map<String, Map<Milestone, Instant>> expected = new HashMap<>();
         for (LineForecast.Of one : forecast.vehicles()) {
             String order = one.vehicle().order();
-            Map<String, Milestone> stages = byRoute.computeIfAbsent(route(order), this::stages);
+            Optional<WorkOrder> known = WorkOrder.of(ledger.history(Subject.workOrder(order)));
+            Map<String, Milestone> stages = byRoute.computeIfAbsent(
+                    known.map(its -> its.ordered().route()).orElse(""), this::stages);
+            boolean back = known.filter(its -> its.links().from().isPresent()).isPresent();
             Map<Milestone, Instant> of = new EnumMap<>(Milestone.class);
             for (StageTimes times : one.outlook().stages()) {
                 String stage = forecast.line().posts().get(times.stage()).stage();
                 Optional.ofNullable(stages.get(stage))
+                        .filter(milestone -> !back || milestone != Milestone.STRIPPED)
                         .ifPresent(milestone -> forecast.line()
                                 .calendar()
                                 .notAfter(times.outOf().median())
@@ -112,11 +115,6 @@ public class MilestoneLook {
             expected.put(order, of);
         }
         return expected;
-    }
-
-    private String route(String order) {
-        History history = ledger.history(Subject.workOrder(order));
-        return WorkOrder.of(history).map(known -> known.ordered().route()).orElse("");
     }
 
     /** The first stage, and the one whose sheet has live work that takes two. */

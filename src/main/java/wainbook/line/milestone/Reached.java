@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import wainbook.ledger.Entry;
 import wainbook.order.OrderSaying.Ordered;
+import wainbook.order.OrderSaying.Returned;
 import wainbook.station.StationSaying.Voided;
 
 /** The milestones that entries of one order reached: the first entry of each that was not voided by the last of them. */
@@ -20,6 +21,7 @@ public record Reached(Map<Milestone, Entry> by) {
 
     public static Reached of(List<Entry> entries) {
         Optional<Ordered> ordered = Optional.empty();
+        boolean back = false;
         Set<UUID> voided = new HashSet<>();
         for (Entry entry : entries) {
             if (entry.saying() instanceof Voided said) {
@@ -30,9 +32,12 @@ public record Reached(Map<Milestone, Entry> by) {
         for (Entry entry : entries) {
             if (entry.saying() instanceof Ordered said) {
                 ordered = Optional.of(said);
+            } else if (entry.saying() instanceof Returned) {
+                back = true;
             }
             if (!voided.contains(entry.id())) {
-                Milestone.of(entry.saying(), ordered).ifPresent(milestone -> by.putIfAbsent(milestone, entry));
+                Milestone.of(entry.saying(), back ? Optional.empty() : ordered)
+                        .ifPresent(milestone -> by.putIfAbsent(milestone, entry));
             }
         }
         return new Reached(by);

@@ -173,9 +173,9 @@ public record Match(String order, String route, Optional<Chosen> chosen, Planned
                                 line.fitted()));
     }
 
-    /** Said as soon as a number is chosen that the route does not fit. */
+    /** Said as soon as a number is chosen that the route does not fit; a route that fits none, of a vehicle come back, says nothing. */
     public Optional<Reason> otherThanPlanned() {
-        return chosen.filter(specified -> specified.packs() != planned.packs())
+        return chosen.filter(specified -> planned.packs() > 0 && specified.packs() != planned.packs())
                 .map(specified -> lifted(Reason.of(
                         "order.routeFitsOther", Reason.WORKS_RULE, specified.packs(), route, planned.packs())));
     }

@@ -6,9 +6,11 @@ import java.util.List;
 import wainbook.act.Reason;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderList;
+import wainbook.order.WorkOrder;
 import wainbook.order.hold.HoldChoices;
 import wainbook.order.hold.HoldInWords;
 import wainbook.page.Filled;
+import wainbook.page.Option;
 
 /** The pages of this room. */
 @CheckedTemplate(basePath = "order", defaultName = CheckedTemplate.ELEMENT_NAME)
@@ -21,6 +23,8 @@ final class OrderPages {
     static native TemplateInstance make(Filled filled, NewOrder choices);
 
     static native TemplateInstance donor(Filled filled, String order);
+
+    static native TemplateInstance comesBack(Filled filled, WorkOrder earlier, List<Option> routes);
 
     static native TemplateInstance fact(Filled filled, String order, FactQuestion question, List<Reason> closed);
 

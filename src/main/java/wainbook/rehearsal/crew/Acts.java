@@ -94,6 +94,9 @@ public class Acts {
     public Intake intake;
 
     @Inject
+    public wainbook.order.returning.Returning comingBack;
+
+    @Inject
     public Holding holding;
 
     @Inject

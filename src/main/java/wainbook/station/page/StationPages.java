@@ -7,6 +7,7 @@ import java.util.Optional;
 import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.station.rebinding.NewerSheet;
+import wainbook.station.serial.StandingSerials.Serial;
 
 /** The pages of this room. */
 @CheckedTemplate(basePath = "station", defaultName = CheckedTemplate.ELEMENT_NAME)
@@ -22,6 +23,8 @@ final class StationPages {
 
     /** Calls help to a vehicle that stands at no station too. */
     static native TemplateInstance call(Filled filled, String order, List<Option> helps, List<HelpView.Line> calls);
+
+    static native TemplateInstance takenOff(Filled filled, String order, Serial part);
 
     static native TemplateInstance help(Filled filled, HelpView view);
 }

@@ -10,12 +10,14 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.Voided;
+import wainbook.station.serial.BroughtSaying.PartBrought;
+import wainbook.station.serial.BroughtSaying.PartTakenOff;
 
 /**
  * The serials that stand on a vehicle's record. An entry that was voided does not, nor does one that a later entry for the
- * same item replaced: another part is there now.
+ * same item replaced: another part is there now. Nor does a part that the vehicle came back with and that was taken off.
  *
- * @param byLine for each item the entry that stands
+ * @param byLine for each item, and each part brought along, the entry that stands
  */
 public record StandingSerials(Map<String, Entry> byLine) {
 
@@ -31,6 +33,8 @@ public record StandingSerials(Map<String, Entry> byLine) {
             if (serial(entry).isPresent()) {
                 byLine.remove(line(entry));
                 byLine.put(line(entry), entry);
+            } else if (entry.saying() instanceof PartTakenOff off) {
+                byLine.remove(line(off));
             } else if (entry.saying() instanceof Voided voided) {
                 byLine.values().removeIf(known -> known.id().equals(voided.entry()));
             }
@@ -39,11 +43,11 @@ public record StandingSerials(Map<String, Entry> byLine) {
     }
 
     /** The serial that an entry says; none of another kind, and none of the vehicle itself. */
-    static Optional<Serial> serial(Entry entry) {
-        return Optional.of(entry.saying())
-                .filter(SerialRead.class::isInstance)
-                .map(SerialRead.class::cast)
-                .flatMap(StandingSerials::serial);
+    public static Optional<Serial> serial(Entry entry) {
+        if (entry.saying() instanceof PartBrought brought) {
+            return Optional.of(brought.named());
+        }
+        return entry.saying() instanceof SerialRead read ? serial(read) : Optional.empty();
     }
 
     public static Optional<Serial> serial(SerialRead said) {
@@ -57,6 +61,12 @@ public record StandingSerials(Map<String, Entry> byLine) {
             UUID id = voided.entry();
             return history.entry(id).flatMap(StandingSerials::serial).stream();
         }
+        if (entry.saying() instanceof PartTakenOff off) {
+            return Stream.of(off.named());
+        }
+        if (entry.saying() instanceof PartBrought) {
+            return Stream.empty();
+        }
         return history.entries().stream()
                 .filter(former -> former.number() < entry.number())
                 .filter(former -> serial(former).isPresent() && line(former).equals(line(entry)))
@@ -67,6 +77,19 @@ public record StandingSerials(Map<String, Entry> byLine) {
         return history.entries().stream()
                 .filter(former -> former.number() < entry.number())
                 .noneMatch(former -> serial(former).equals(Optional.of(serial)));
+    }
+
+    /** All that stand. */
+    public List<Serial> all() {
+        return byLine.values().stream().flatMap(entry -> serial(entry).stream()).toList();
+    }
+
+    /** Those that the vehicle came back with and that are on it still. */
+    public List<Serial> brought() {
+        return byLine.values().stream()
+                .filter(entry -> entry.saying() instanceof PartBrought)
+                .flatMap(entry -> serial(entry).stream())
+                .toList();
     }
 
     boolean has(Serial serial) {
@@ -89,6 +112,11 @@ public record StandingSerials(Map<String, Entry> byLine) {
     }
 
     private static String line(Entry entry) {
-        return ((SerialRead) entry.saying()).about().line();
+        return entry.saying() instanceof SerialRead read ? read.about().line() : line((BroughtSaying) entry.saying());
+    }
+
+    /** No sheet has a code with a blank. */
+    private static String line(BroughtSaying saying) {
+        return "brought " + saying.part() + " " + saying.serial();
     }
 }

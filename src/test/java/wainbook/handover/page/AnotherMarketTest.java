@@ -44,7 +44,7 @@ class AnotherMarketTest {
     @Test
     void the_page_says_that_it_is_a_question_and_what_would_be_different() {
         assertThat(Browsing.as(Cast.AUDITOR).page(page + "?set=DE"))
-                .contains(number + ", if it were for Germany", "Judged by the rules DE, revision 1")
+                .contains(number + ", if it were for Germany", "Judged by the rules DE, revision 2")
                 .contains("This is only a question, and nothing is written.")
                 .contains(number + " is for Great Britain, and is handed over by the rules GB.")
                 .contains("This is no legal advice", "from memory, look it up")
@@ -165,7 +165,7 @@ class AnotherMarketTest {
         facts.put("market", "DE");
         FinishedVehicle.build(other, facts);
         assertThat(Browsing.as(Cast.HANDOVER_CLERK).page("/handover/" + other))
-                .contains("Judged by the rules DE, revision 1", "/documents/DE-17", "/documents/GB-28")
+                .contains("Judged by the rules DE, revision 2", "/documents/DE-17", "/documents/GB-28")
                 .contains("/orders/" + other + "/facts?fact=new_base_vehicle")
                 .doesNotContain("/documents/GB-01", "/documents/EU-01");
     }

@@ -162,7 +162,8 @@ class FirstThingsTest {
                 Optional.of(SEVEN),
                 Map.of(),
                 Map.of(),
-                List.of());
+                List.of(),
+                WorkOrder.Links.NONE);
         return new Situation(history, order, Optional.empty(), List.of(), holds, calls, 10, 94);
     }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.jboss.resteasy.reactive.RestForm;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
+import wainbook.book.EarlierVolumes;
 import wainbook.book.set.Freezing.ToFreeze;
 import wainbook.book.set.Making;
 import wainbook.ledger.History;
@@ -97,13 +98,15 @@ public class BookPage {
 
     private BookView view(History history) {
         List<Reason> refusals = making.frozen(history).map(Outcome::reasons).orElse(List.of());
+        WorkOrder order = WorkOrder.of(history).orElseThrow(NotFoundException::new);
         return new BookView(
                 history,
-                WorkOrder.of(history).orElseThrow(NotFoundException::new),
+                order,
                 making.bookOf(history),
                 making.printed(history),
                 making.setOf(history),
                 refusals,
+                EarlierVolumes.of(order, ledger),
                 signedIn.is(Role.handoverClerk));
     }
 

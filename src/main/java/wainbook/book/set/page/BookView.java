@@ -3,6 +3,7 @@ package wainbook.book.set.page;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
+import wainbook.book.EarlierVolumes.Earlier;
 import wainbook.book.Volume;
 import wainbook.book.set.FreezeRules;
 import wainbook.book.set.Making.Printed;
@@ -16,6 +17,7 @@ import wainbook.page.Words;
  * The book of one vehicle as its page shows it.
  *
  * @param refusals what the last freezing was refused for
+ * @param earlier sets of the vehicle’s former orders
  * @param mayFreeze whether the reader is a handover clerk
  */
 public record BookView(
@@ -25,6 +27,7 @@ public record BookView(
         Optional<Printed> printed,
         Standing set,
         List<Reason> refusals,
+        List<Earlier> earlier,
         boolean mayFreeze) {
 
     public String number() {

@@ -104,9 +104,8 @@ public record CalibrationView(
         var options = new ArrayList<Option>();
         options.add(new Option(Wish.By.OPERATOR.name(), Words.of("order.wishBy.OPERATOR")));
         options.add(new Option(Wish.By.WORKS.name(), Words.of("order.wishBy.WORKS")));
-        promises.forEach(promise -> options.add(new Option(
-                WishForm.promise(promise.number()),
-                Words.of("order.wishBy.PROMISE", promise.number()))));
+        promises.forEach(promise -> options.add(
+                new Option(WishForm.promise(promise.number()), Words.of("order.wishBy.PROMISE", promise.number()))));
         return options;
     }
 

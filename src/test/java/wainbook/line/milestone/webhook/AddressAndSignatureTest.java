@@ -91,15 +91,20 @@ class AddressAndSignatureTest {
         "2001:4860::1, true"
     })
     void a_name_may_not_lead_into_the_works(String address, boolean may) throws UnknownHostException {
-        assertThat(Address.mayLead(InetAddress.getAllByName(address)[0], NOTHING)).isEqualTo(may);
+        assertThat(Address.mayLead(InetAddress.getAllByName(address)[0], NOTHING))
+                .isEqualTo(may);
     }
 
     @Test
     void unless_the_works_allows_it() throws UnknownHostException {
-        assertThat(Address.mayLead(InetAddress.getAllByName("10.0.0.1")[0], INSIDE)).isTrue();
-        assertThat(Address.mayLead(InetAddress.getAllByName("0.0.0.0")[0], INSIDE)).isFalse();
-        assertThat(Address.mayLead(InetAddress.getAllByName("127.0.0.1")[0], TESTS)).isTrue();
-        assertThat(Address.mayLead(InetAddress.getAllByName("10.0.0.1")[0], TESTS)).isFalse();
+        assertThat(Address.mayLead(InetAddress.getAllByName("10.0.0.1")[0], INSIDE))
+                .isTrue();
+        assertThat(Address.mayLead(InetAddress.getAllByName("0.0.0.0")[0], INSIDE))
+                .isFalse();
+        assertThat(Address.mayLead(InetAddress.getAllByName("127.0.0.1")[0], TESTS))
+                .isTrue();
+        assertThat(Address.mayLead(InetAddress.getAllByName("10.0.0.1")[0], TESTS))
+                .isFalse();
     }
 
     /** RFC 4231, test case 2. */
