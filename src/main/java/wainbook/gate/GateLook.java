@@ -10,6 +10,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
 import wainbook.order.calibration.CalibrationLook;
+import wainbook.order.calibration.Comparison;
 import wainbook.order.specification.SpecificationLook;
 import wainbook.station.StageRecord;
 import wainbook.station.work.Workplace;
@@ -60,11 +61,12 @@ public class GateLook {
     }
 
     private AsSpecified specified(History history, WorkOrder order, StageRecord record) {
+        boolean last = order.ordered().stages().contains(record.stage())
+                && order.stageAfter(record.stage()).isEmpty();
         return new AsSpecified(
                 record,
-                order.ordered().stages().contains(record.stage())
-                        && order.stageAfter(record.stage()).isEmpty(),
+                last,
                 specifications.fitted(history),
-                calibrations.compared(history));
+                last ? calibrations.compared(history) : Comparison.none(order.number()));
     }
 }

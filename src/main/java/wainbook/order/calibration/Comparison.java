@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.order.calibration.ControllersRead.Read;
@@ -67,6 +68,16 @@ public record Comparison(String order, Which which, Read read, Optional<Calibrat
 
     public Comparison {
         lines = List.copyOf(lines);
+    }
+
+    /** Nothing compared. */
+    public static Comparison none(String order) {
+        return new Comparison(
+                order,
+                Which.NOTHING_ASKED,
+                new Read(Optional.empty(), Optional.empty(), Map.of()),
+                Optional.empty(),
+                List.of());
     }
 
     public static Comparison of(

@@ -40,7 +40,7 @@ public class FittedLook {
                 chosen,
                 chosen.map(one -> library(order, one)).orElse(List.of()),
                 planned(order),
-                fitted.of(history));
+                chosen.isPresent() ? fitted.of(history) : List.of());
     }
 
     private List<Component> library(WorkOrder order, Chosen chosen) {
