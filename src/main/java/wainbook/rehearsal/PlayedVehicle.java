@@ -6,6 +6,7 @@ import java.util.Optional;
 import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.DonorReceived;
+import wainbook.order.OrderSaying.Returned;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrderRow;
 import wainbook.process.Station;
@@ -44,6 +45,7 @@ final class PlayedVehicle {
                 kind,
                 order.donor()
                         .map(DonorReceived::vin)
+                        .or(() -> order.links().from().map(Returned::vin))
                         .orElseGet(() -> kind.vinPrefix()
                                 + dice.digits(17 - kind.vinPrefix().length())),
                 dice);

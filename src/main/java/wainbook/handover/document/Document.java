@@ -51,6 +51,14 @@ public record Document(
         return standing == Standing.ASK && !requirement.missingFacts().isEmpty();
     }
 
+    /** Whether it is in hand and will have ended by that day. */
+    public boolean endsBefore(LocalDate day) {
+        return standing == Standing.IN_HAND
+                && noted.flatMap(note -> note.said().validUntil())
+                        .filter(day::isAfter)
+                        .isPresent();
+    }
+
     /** Whether it should have followed by the day and did not. */
     public boolean overdueOn(LocalDate day) {
         return standing.isOpen() && followsBy.filter(day::isAfter).isPresent();

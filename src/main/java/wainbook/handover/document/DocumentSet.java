@@ -84,6 +84,11 @@ public record DocumentSet(String set, int revision, LocalDate handover, List<Doc
                 .toList();
     }
 
+    /** What is in hand and ends before the vehicle may leave. */
+    public List<Document> endingBefore(LocalDate day) {
+        return documents.stream().filter(document -> document.endsBefore(day)).toList();
+    }
+
     public long overdueOn(LocalDate day) {
         return documents.stream().filter(document -> document.overdueOn(day)).count();
     }

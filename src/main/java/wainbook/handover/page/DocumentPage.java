@@ -21,20 +21,24 @@ import java.util.Set;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
+import wainbook.handover.FromEarlier;
 import wainbook.handover.FromWaste;
 import wainbook.handover.HandoverLook;
+import wainbook.handover.HandoverSaying.DocumentNoted;
 import wainbook.handover.HandoverSaying.State;
 import wainbook.handover.Noting;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentLine;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.ledger.evidence.EvidenceFiles;
 import wainbook.order.Numbers;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.page.Filled;
 import wainbook.page.SignedIn;
+import wainbook.page.Words;
 import wainbook.works.Role;
 
 /** The form by which one document is noted. */
@@ -52,29 +56,53 @@ public class DocumentPage {
     private final Noting noting;
     private final EvidenceFiles files;
     private final FromWaste waste;
+    private final FromEarlier earlier;
     private final SignedIn signedIn;
 
     DocumentPage(
-            Ledger ledger, HandoverLook look, Noting noting, EvidenceFiles files, FromWaste waste, SignedIn signedIn) {
+            Ledger ledger,
+            HandoverLook look,
+            Noting noting,
+            EvidenceFiles files,
+            FromWaste waste,
+            FromEarlier earlier,
+            SignedIn signedIn) {
         this.ledger = ledger;
         this.look = look;
         this.noting = noting;
         this.files = files;
         this.waste = waste;
+        this.earlier = earlier;
         this.signedIn = signedIn;
     }
 
     @GET
     @Path(DOCUMENT)
     public TemplateInstance form(String order, String requirement, @RestQuery Optional<String> from) {
-        Filled filled = from.filter("waste"::equals)
-                .flatMap(asked -> waste.of(ledger.history(Numbers.subject(order)), requirement))
-                .map(answer -> Filled.fresh()
-                        .with("state", answer.state().name())
-                        .with("reference", answer.reference())
-                        .with("note", answer.sentence()))
-                .orElseGet(Filled::fresh);
-        return draw(filled, order, requirement);
+        History history = ledger.history(Numbers.subject(order));
+        Optional<Filled> filled = switch (from.orElse("")) {
+            case "waste" -> waste.of(history, requirement).map(DocumentPage::filled);
+            case "earlier" -> earlier.of(history, requirement).map(DocumentPage::filled);
+            default -> Optional.empty();
+        };
+        return draw(filled.orElseGet(Filled::fresh), order, requirement);
+    }
+
+    private static Filled filled(FromWaste.Answer answer) {
+        return Filled.fresh()
+                .with("state", answer.state().name())
+                .with("reference", answer.reference())
+                .with("note", answer.sentence());
+    }
+
+    private static Filled filled(FromEarlier.Former former) {
+        DocumentNoted noted = former.noted();
+        return Filled.fresh()
+                .with("state", noted.state().name())
+                .with("reference", noted.reference())
+                .with("validUntil", noted.validUntil().map(LocalDate::toString).orElse(""))
+                .with("sha256", noted.file().map(EvidenceFile::sha256).orElse(""))
+                .with("note", Words.of("handover.asUnder", former.order()));
     }
 
     @POST
@@ -133,7 +161,8 @@ public class DocumentPage {
                         line,
                         signedIn.is(Role.handoverClerk),
                         signedIn.is(Role.lineManager) || signedIn.is(Role.qualityEngineer),
-                        waste.of(history, requirement)));
+                        waste.of(history, requirement),
+                        earlier.of(history, requirement)));
     }
 
     /** Keeps the file even where the form comes back, so that nobody chooses it twice. */

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import wainbook.handover.Leaving;
 import wainbook.handover.document.DocumentSet;
 import wainbook.order.OrderList;
 import wainbook.order.WorkOrder.Phase;
@@ -29,22 +30,41 @@ public record HandoverList(String search, Optional<Phase> phase, Promised promis
      * @param missing documents that keep it from being handed over; empty where its market has no rules here
      * @param asking documents that somebody has to see to, and that keep it from nothing
      * @param late whether it should have gone before today
+     * @param leaving when it will be ready, where that is forecast
+     * @param ending documents in hand that end before that
      */
     public record Row(
-            WorkOrderRow order, Optional<Integer> missing, int asking, int settled, long overdue, boolean late) {
+            WorkOrderRow order,
+            Optional<Integer> missing,
+            int asking,
+            int settled,
+            long overdue,
+            boolean late,
+            Optional<Leaving.Days> leaving,
+            int ending) {
 
-        static Row of(WorkOrderRow order, Optional<DocumentSet> set, LocalDate today) {
+        static Row of(WorkOrderRow order, Optional<DocumentSet> set, LocalDate today, Optional<Leaving.Days> leaving) {
             return new Row(
                     order,
                     set.map(known -> known.barring().size()),
                     set.map(known -> known.asking().size()).orElse(0),
                     set.map(known -> known.settled().size()).orElse(0),
                     handedOver(order) ? set.map(known -> known.overdueOn(today)).orElse(0L) : 0,
-                    !handedOver(order) && order.promisedOn.isBefore(today));
+                    !handedOver(order) && order.promisedOn.isBefore(today),
+                    leaving,
+                    leaving.flatMap(days -> set.map(
+                                    known -> known.endingBefore(days.late()).size()))
+                            .orElse(0));
         }
 
         public String path() {
             return "/handover/" + order.number;
+        }
+
+        /** Whether the forecast is after the promise. */
+        public boolean afterPromise() {
+            return leaving.filter(days -> days.likely().isAfter(order.promisedOn))
+                    .isPresent();
         }
 
         /** Only while it is still to be decided. */
@@ -70,7 +90,10 @@ public record HandoverList(String search, Optional<Phase> phase, Promised promis
                     waits() ? missing.map(String::valueOf).orElse("") : "",
                     String.valueOf(asking),
                     String.valueOf(settled),
-                    String.valueOf(overdue));
+                    String.valueOf(overdue),
+                    leaving.map(days -> days.likely().toString()).orElse(""),
+                    leaving.map(days -> days.late().toString()).orElse(""),
+                    String.valueOf(ending));
         }
 
         private static boolean handedOver(WorkOrderRow order) {

@@ -11,9 +11,11 @@ import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.handover.HandoverLook;
+import wainbook.handover.Leaving;
 import wainbook.handover.document.DocumentSet;
 import wainbook.handover.page.HandoverList.Row;
 import wainbook.ledger.History;
@@ -35,11 +37,13 @@ public class HandoverListPage {
 
     private final Ledger ledger;
     private final HandoverLook look;
+    private final Leaving leaving;
     private final SignedIn signedIn;
 
-    HandoverListPage(Ledger ledger, HandoverLook look, SignedIn signedIn) {
+    HandoverListPage(Ledger ledger, HandoverLook look, Leaving leaving, SignedIn signedIn) {
         this.ledger = ledger;
         this.look = look;
+        this.leaving = leaving;
         this.signedIn = signedIn;
     }
 
@@ -91,12 +95,13 @@ public class HandoverListPage {
 
     private List<Row> rows(List<WorkOrderRow> orders) {
         Instant now = signedIn.now().at();
+        Map<String, Leaving.Days> days = leaving.all(now);
         return orders.stream()
                 .map(order -> {
                     History history = ledger.history(Subject.workOrder(order.number));
                     Optional<DocumentSet> set =
                             WorkOrder.of(history).flatMap(known -> look.documents(history, known, now));
-                    return Row.of(order, set, look.today(now));
+                    return Row.of(order, set, look.today(now), Optional.ofNullable(days.get(order.number)));
                 })
                 .toList();
     }

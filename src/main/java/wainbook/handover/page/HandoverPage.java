@@ -19,6 +19,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.handover.FromWaste;
 import wainbook.handover.HandingOver;
 import wainbook.handover.HandoverLook;
+import wainbook.handover.Leaving;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.order.Numbers;
@@ -36,13 +37,21 @@ public class HandoverPage {
     private final HandoverLook look;
     private final HandingOver handingOver;
     private final FromWaste waste;
+    private final Leaving leaving;
     private final SignedIn signedIn;
 
-    HandoverPage(Ledger ledger, HandoverLook look, HandingOver handingOver, FromWaste waste, SignedIn signedIn) {
+    HandoverPage(
+            Ledger ledger,
+            HandoverLook look,
+            HandingOver handingOver,
+            FromWaste waste,
+            Leaving leaving,
+            SignedIn signedIn) {
         this.ledger = ledger;
         this.look = look;
         this.handingOver = handingOver;
         this.waste = waste;
+        this.leaving = leaving;
         this.signedIn = signedIn;
     }
 
@@ -103,7 +112,13 @@ public class HandoverPage {
         History history = ledger.history(Numbers.subject(order));
         WorkOrder known = WorkOrder.of(history).orElseThrow(NotFoundException::new);
         var rules = look.rules(history, known, signedIn.now());
-        return new HandoverView(rules, look.today(signedIn.now().at()), doors(), noted, waste.sentences(history));
+        return new HandoverView(
+                rules,
+                look.today(signedIn.now().at()),
+                doors(),
+                noted,
+                waste.sentences(history),
+                Optional.ofNullable(leaving.all(signedIn.now().at()).get(order)));
     }
 
     private HandoverView.Doors doors() {

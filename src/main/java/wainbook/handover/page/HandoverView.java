@@ -8,6 +8,7 @@ import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.HandoverRules;
+import wainbook.handover.Leaving;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentLine;
 import wainbook.handover.document.DocumentSet;
@@ -29,9 +30,15 @@ import wainbook.station.StationSaying.HandedOn;
  *
  * @param asked the document that was noted just now, by its number
  * @param fromWaste how documents stand by the waste record, by their numbers
+ * @param leaving when the vehicle will be ready, where that is forecast
  */
 public record HandoverView(
-        HandoverRules rules, LocalDate today, Doors doors, Optional<String> asked, Map<String, String> fromWaste) {
+        HandoverRules rules,
+        LocalDate today,
+        Doors doors,
+        Optional<String> asked,
+        Map<String, String> fromWaste,
+        Optional<Leaving.Days> leaving) {
 
     /** Which acts the reader's roles allow. */
     public record Doors(boolean note, boolean state, boolean handOver) {}
@@ -146,6 +153,11 @@ public record HandoverView(
     public List<Group> open() {
         return List.of(
                 new Group(
+                        "ending",
+                        Words.of("handover.endingTitle", ending().size()),
+                        Words.of("handover.endingText"),
+                        lines(ending())),
+                new Group(
                         "missing",
                         Words.of(
                                 handedOver() ? "handover.stillOpen" : "handover.missingTitle",
@@ -157,6 +169,11 @@ public record HandoverView(
                         Words.of("handover.askedTitle", set().asking().size()),
                         Words.of("handover.askedText"),
                         lines(set().asking())));
+    }
+
+    /** What is in hand and ends before the vehicle may leave. */
+    private List<Document> ending() {
+        return leaving.map(days -> set().endingBefore(days.late())).orElse(List.of());
     }
 
     /** What the operator has to do once the vehicle runs, each in a sentence. */

@@ -190,6 +190,22 @@ class DocumentSetTest {
         said.add(new FactStated(fact, stated));
     }
 
+    @ParameterizedTest(name = "valid until {0}, gone by {1}: {2}")
+    @CsvSource({
+        "2026-11-28, 2026-11-29, true",
+        "2026-11-29, 2026-11-29, false",
+        "2026-11-24, 2026-11-29, false",
+        ", 2026-11-29, false"
+    })
+    void what_is_in_hand_and_ends_before_the_vehicle_leaves_is_asked_for_anew(
+            LocalDate validUntil, LocalDate leaves, boolean ends) {
+        state("tail_lift", "true");
+        said.add(noted(State.IN_HAND, Optional.ofNullable(validUntil)));
+        assertThat(document().endsBefore(leaves)).isEqualTo(ends);
+        said.add(noted(State.APPLIED_FOR, Optional.ofNullable(validUntil)));
+        assertThat(document().endsBefore(leaves)).isFalse();
+    }
+
     private void note(State state) {
         said.add(noted(state, Optional.empty()));
     }

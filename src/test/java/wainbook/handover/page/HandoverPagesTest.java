@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import wainbook.handover.FinishedVehicle;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
+import wainbook.house.OnRecord;
 
 /** The clerk's pages: the list, one vehicle's documents, the form of a document, and handing over. */
 @QuarkusTest
@@ -47,6 +48,24 @@ class HandoverPagesTest {
         assertThat(clerk.page("/handover.csv?search=" + number))
                 .startsWith("number,operator,phase")
                 .contains(number + ",\"Vale and Fen\",finished,2027-02-12,10,");
+    }
+
+    @Test
+    void the_clerk_sees_by_when_the_papers_have_to_be_here() {
+        Browsing clerk = Browsing.as(Cast.HANDOVER_CLERK);
+        OnRecord bus = OnRecord.accepted().at("strip", "ST-1");
+        try {
+            assertThat(clerk.page("/handover/" + bus.number()))
+                    .contains("By the forecast of the line it will be ready to leave on ");
+            assertThat(clerk.page("/handover.csv?search=" + bus.number()))
+                    .contains("expected,nine in ten by,ending before")
+                    .containsPattern(bus.number() + ",.*,20\\d\\d-\\d\\d-\\d\\d,20\\d\\d-\\d\\d-\\d\\d,0");
+        } finally {
+            bus.out();
+        }
+        assertThat(clerk.page(page))
+                .as("nothing is forecast of a vehicle that has left the line")
+                .doesNotContain("By the forecast of the line");
     }
 
     @Test

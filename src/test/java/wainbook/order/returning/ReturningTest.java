@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import wainbook.handover.HandoverSaying.DocumentNoted;
+import wainbook.handover.HandoverSaying.State;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
@@ -196,6 +198,21 @@ class ReturningTest {
         assertThat(engineer.send(path, form).statusCode()).isEqualTo(303);
         assertThat(engineer.page(path)).contains("came back already, under " + next);
         assertThat(Browsing.as(Cast.TECHNICIAN).get(path).statusCode()).isEqualTo(403);
+    }
+
+    @Test
+    void a_document_that_was_in_hand_is_offered_to_the_clerk_and_noted_by_nobody_else() {
+        bus.say(new FactStated("market", "GB"));
+        bus.say(new FactStated("propulsion_changed", "true"));
+        bus.say(new DocumentNoted(
+                "GB-01", "Notice", "GB", 2, State.IN_HAND, "N-4711", Optional.empty(), Optional.empty(), ""));
+        handedOver();
+        returned(Map.of()).then().statusCode(201);
+        Browsing clerk = Browsing.as(Cast.HANDOVER_CLERK);
+        String path = "/handover/" + next + "/documents/GB-01";
+        assertThat(clerk.page(path)).contains("Under " + bus.number(), "N-4711", path + "?from=earlier");
+        assertThat(history(next).saying(DocumentNoted.class)).isEmpty();
+        assertThat(clerk.page(path + "?from=earlier")).contains("value=\"N-4711\"", "As under " + bus.number());
     }
 
     private void handedOver() {
