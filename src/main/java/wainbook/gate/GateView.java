@@ -78,13 +78,16 @@ public record GateView(
         return Words.of("gate.standing." + gate().standing().name());
     }
 
-    /** A sort of part specified against those fitted, in words. */
+    /** A sort of part that was specified. */
+    public String part(Match.Line line) {
+        return line.part().isPresent() ? line.title() : Words.of("order.fittedPacks", line.title());
+    }
+
+    /** How many of it were specified and are fitted. */
     public String fitted(Match.Line line) {
-        String what = line.part().isPresent() ? line.title() : Words.of("order.fittedPacks", line.title());
         return line.verdict() == Match.Verdict.NOT_READ
-                ? Words.of("gate.fittedNotRead", what)
-                : Words.of("gate.fittedLine", what, line.specified(), line.fitted())
-                        + (line.typeless() > 0 ? " " + Words.of("gate.fittedTypeless", line.typeless()) : "");
+                ? Words.of("gate.fittedNotRead")
+                : Words.of("gate.fittedLine", line.specified(), line.fitted());
     }
 
     public String status(ItemState item) {

@@ -66,7 +66,7 @@ public record CalibrationsView(
     }
 
     public String head(Setting setting) {
-        return Words.of("process.setting." + setting.name()) + ", " + setting.unit();
+        return Words.of("process.settingHead." + setting.name()) + ", " + setting.unit();
     }
 
     public String value(Calibration one, Setting setting) {
