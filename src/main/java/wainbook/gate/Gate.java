@@ -10,6 +10,9 @@ import wainbook.gate.GateSaying.Refused;
 import wainbook.gate.GateSaying.SignedOff;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
+import wainbook.order.WorkOrder;
+import wainbook.order.calibration.CalibrationSaying.CalibrationAsked;
+import wainbook.order.specification.SpecificationSaying.Specified;
 import wainbook.station.StageRecord;
 
 /**
@@ -17,8 +20,11 @@ import wainbook.station.StageRecord;
  *
  * @param fingerprint of the evidence now
  * @param signed the last signature, whether or not it still holds
+ * @param askedAnew whether the vehicle was specified or its calibration asked for anew after the signature of its last gate, which
+ *     compared them
  */
-public record Gate(StageRecord record, String fingerprint, Optional<Entry> signed, Optional<Entry> refused) {
+public record Gate(
+        StageRecord record, String fingerprint, Optional<Entry> signed, Optional<Entry> refused, boolean askedAnew) {
 
     /** Where a gate is. */
     public enum Standing {
@@ -31,26 +37,38 @@ public record Gate(StageRecord record, String fingerprint, Optional<Entry> signe
     public static Gate of(History history, StageRecord record) {
         Optional<Entry> signed = Optional.empty();
         Optional<Entry> refused = Optional.empty();
+        boolean anew = false;
         for (Entry entry : history.entries()) {
             if (entry.saying() instanceof SignedOff said && said.stage().equals(record.stage())) {
                 signed = Optional.of(entry);
                 refused = Optional.empty();
+                anew = false;
             } else if (entry.saying() instanceof Refused said && said.stage().equals(record.stage())) {
                 signed = Optional.empty();
                 refused = Optional.of(entry);
+            } else if (entry.saying() instanceof Specified || entry.saying() instanceof CalibrationAsked) {
+                anew = true;
             }
         }
-        return new Gate(record, fingerprint(record), signed, refused);
+        return new Gate(record, fingerprint(record), signed, refused, anew && last(history, record));
     }
 
     public Standing standing() {
         if (refused.isPresent()) {
             return Standing.REFUSED;
         }
-        return signed.map(entry -> ((SignedOff) entry.saying()).fingerprint().equals(fingerprint)
-                        ? Standing.SIGNED
-                        : Standing.CHANGED_SINCE_SIGNED)
+        return signed.map(entry ->
+                        !askedAnew && ((SignedOff) entry.saying()).fingerprint().equals(fingerprint)
+                                ? Standing.SIGNED
+                                : Standing.CHANGED_SINCE_SIGNED)
                 .orElse(Standing.UNSIGNED);
+    }
+
+    private static boolean last(History history, StageRecord record) {
+        return WorkOrder.of(history)
+                .filter(order -> order.ordered().stages().contains(record.stage()))
+                .filter(order -> order.stageAfter(record.stage()).isEmpty())
+                .isPresent();
     }
 
     /** Over each item, how it stands, and the hashes of all entries about it: any change of the evidence changes it. */

@@ -4,10 +4,15 @@ import jakarta.enterprise.context.ApplicationScoped;
 import wainbook.act.Moment;
 import wainbook.act.Outcome;
 import wainbook.act.Reason;
+import wainbook.gate.specified.AsSpecified;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.WorkOrder;
+import wainbook.order.calibration.CalibrationLook;
+import wainbook.order.calibration.Comparison;
+import wainbook.order.specification.SpecificationLook;
+import wainbook.station.StageRecord;
 import wainbook.station.work.Workplace;
 import wainbook.works.Person;
 import wainbook.works.shift.WorksDay;
@@ -19,11 +24,20 @@ public class GateLook {
     private final Ledger ledger;
     private final Workplace workplace;
     private final WorksDay day;
+    private final SpecificationLook specifications;
+    private final CalibrationLook calibrations;
 
-    GateLook(Ledger ledger, Workplace workplace, WorksDay day) {
+    GateLook(
+            Ledger ledger,
+            Workplace workplace,
+            WorksDay day,
+            SpecificationLook specifications,
+            CalibrationLook calibrations) {
         this.ledger = ledger;
         this.workplace = workplace;
         this.day = day;
+        this.specifications = specifications;
+        this.calibrations = calibrations;
     }
 
     /** The rules of one gate for the person of the moment; refused when there is no such gate. */
@@ -36,12 +50,23 @@ public class GateLook {
                                 order,
                                 Gate.of(history, record),
                                 Person.of(ledger.history(Subject.person(moment.who()))),
-                                day.of(moment.at()))))
+                                day.of(moment.at()),
+                                specified(history, order, record))))
                 .map(Outcome::done)
                 .orElseGet(() -> Outcome.refused(Reason.of(
                         "gate.notFound",
                         Reason.WORKS_RULE,
                         stage,
                         history.subject().code())));
+    }
+
+    private AsSpecified specified(History history, WorkOrder order, StageRecord record) {
+        boolean last = order.ordered().stages().contains(record.stage())
+                && order.stageAfter(record.stage()).isEmpty();
+        return new AsSpecified(
+                record,
+                last,
+                specifications.fitted(history),
+                last ? calibrations.compared(history) : Comparison.none(order.number()));
     }
 }

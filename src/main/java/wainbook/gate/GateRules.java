@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.gate.Gate.Standing;
+import wainbook.gate.specified.AsSpecified;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.matter.nonconformity.Nonconformities;
@@ -16,7 +17,8 @@ import wainbook.works.CompetenceRule;
 import wainbook.works.Person;
 
 /** All rules that a signature at a gate stands under. Evaluated all, shown all. */
-public record GateRules(History history, WorkOrder order, Gate gate, Person signer, LocalDate today) {
+public record GateRules(
+        History history, WorkOrder order, Gate gate, Person signer, LocalDate today, AsSpecified specified) {
 
     /** The competence to sign gates; items that ask for it are the inspector's own and do not bar signing. */
     public static final String COMPETENCE = "gate-inspection";
@@ -62,6 +64,7 @@ public record GateRules(History history, WorkOrder order, Gate gate, Person sign
         order.holdsThatStop(Stops.SIGN)
                 .forEach(hold -> against.add(Reason.of("gate.held", Reason.WORKS_RULE, hold.hold(), hold.reason())
                         .liftedAt(vehicle + "#holds")));
+        against.addAll(specified.against());
         return against;
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Reason;
 import wainbook.ledger.Entry;
+import wainbook.order.fitted.Match;
 import wainbook.page.Form;
 import wainbook.page.RouteBar;
 import wainbook.page.Words;
@@ -75,6 +76,18 @@ public record GateView(
 
     public String standing() {
         return Words.of("gate.standing." + gate().standing().name());
+    }
+
+    /** A sort of part that was specified. */
+    public String part(Match.Line line) {
+        return line.part().isPresent() ? line.title() : Words.of("order.fittedPacks", line.title());
+    }
+
+    /** How many of it were specified and are fitted. */
+    public String fitted(Match.Line line) {
+        return line.verdict() == Match.Verdict.NOT_READ
+                ? Words.of("gate.fittedNotRead")
+                : Words.of("gate.fittedLine", line.specified(), line.fitted());
     }
 
     public String status(ItemState item) {

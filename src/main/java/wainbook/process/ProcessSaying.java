@@ -4,7 +4,9 @@ import java.util.List;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Superseded;
+import wainbook.process.calibration.Calibration;
 import wainbook.process.component.Component;
+import wainbook.process.component.ComponentBefore;
 import wainbook.process.draft.About;
 import wainbook.process.draft.Drafted;
 import wainbook.process.draft.DraftedBefore;
@@ -87,11 +89,36 @@ public sealed interface ProcessSaying extends Saying {
         }
     }
 
-    /** The parts that conversions take out and put in, all of them, in a new revision. */
+    /** As it was said before parts named what their serial is read as. */
     @Kind("process.componentsReleased/1")
+    record ComponentsReleasedBefore(List<ComponentBefore> components, int revision)
+            implements ProcessSaying, Superseded {
+        public ComponentsReleasedBefore {
+            components = List.copyOf(components);
+            Revision.checked(revision);
+        }
+
+        @Override
+        public ComponentsReleased newer() {
+            return new ComponentsReleased(
+                    components.stream().map(ComponentBefore::newer).toList(), revision);
+        }
+    }
+
+    /** The parts that conversions take out and put in, all of them, in a new revision. */
+    @Kind("process.componentsReleased/2")
     record ComponentsReleased(List<Component> components, int revision) implements ProcessSaying {
         public ComponentsReleased {
             components = List.copyOf(components);
+            Revision.checked(revision);
+        }
+    }
+
+    /** The calibrations of control units, all of them, those withdrawn too. */
+    @Kind("process.calibrationsReleased/1")
+    record CalibrationsReleased(List<Calibration> calibrations, int revision) implements ProcessSaying {
+        public CalibrationsReleased {
+            calibrations = List.copyOf(calibrations);
             Revision.checked(revision);
         }
     }

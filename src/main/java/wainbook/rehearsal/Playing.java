@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -14,8 +15,10 @@ import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
+import wainbook.process.CalibrationLibrary;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Route;
+import wainbook.process.calibration.Calibration;
 import wainbook.process.plan.Plan;
 import wainbook.process.sheet.CheckSheet;
 import wainbook.rehearsal.chance.Dice;
@@ -256,7 +259,11 @@ final class Playing {
     /** @param vin that its people read, or will read, on the vehicle */
     Legs way(AtVehicle at, Scenario.Kind kind, String vin, Dice dice) {
         var evidence = new Evidence(acts.files);
-        var answers = new Answers(dice, vin, item -> scenario.typical(kind, item), evidence::of);
+        Optional<Calibration> calibration =
+                CalibrationLibrary.of(acts.ledger.history(Subject.works())).of(kind.kind()).stream()
+                        .filter(Calibration::released)
+                        .findFirst();
+        var answers = new Answers(dice, vin, item -> scenario.typical(kind, item), calibration, evidence::of);
         return new Legs(at, kind, operators, answers, odds);
     }
 

@@ -22,6 +22,7 @@ class Places implements Navigation {
                         "line.placeLine",
                         Place.forEveryone("/line", "line.placeLine"),
                         Place.forEveryone("/forecast", "line.placeForecast"),
+                        Place.forEveryone("/milestones", "line.placeMilestones"),
                         Place.forEveryone("/line/measures", "line.placeMeasures"),
                         Place.forEveryone("/stations", "line.placeStations"),
                         Place.forEveryone("/balance", "line.placeBalance"),

@@ -12,8 +12,10 @@ import wainbook.isolation.IsolationSaying;
 import wainbook.isolation.paper.OnPaperSaying;
 import wainbook.ledger.Kinds;
 import wainbook.line.LineSaying;
+import wainbook.line.milestone.webhook.WebhookSaying;
 import wainbook.matter.MatterSaying;
 import wainbook.order.OrderSaying;
+import wainbook.order.calibration.CalibrationSaying;
 import wainbook.order.promise.PromiseSaying;
 import wainbook.order.specification.SpecificationSaying;
 import wainbook.pack.PackSaying;
@@ -39,11 +41,13 @@ class Vocabulary {
                 OrderSaying.class,
                 SpecificationSaying.class,
                 PromiseSaying.class,
+                CalibrationSaying.class,
                 MatterSaying.class,
                 ProcessSaying.class,
                 StationSaying.class,
                 BroughtSaying.class,
                 LineSaying.class,
+                WebhookSaying.class,
                 GateSaying.class,
                 PackSaying.class,
                 WasteSaying.class,

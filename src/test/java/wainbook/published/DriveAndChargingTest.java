@@ -15,6 +15,7 @@ import wainbook.engineering.energy.ChargingTime;
 import wainbook.engineering.energy.Gradeability;
 import wainbook.engineering.energy.pull.DriveUnit;
 import wainbook.engineering.energy.pull.Load;
+import wainbook.engineering.energy.pull.PullAway;
 import wainbook.engineering.energy.pull.Slope;
 import wainbook.engineering.energy.store.Depot;
 
@@ -116,6 +117,21 @@ class DriveAndChargingTest {
     @CsvSource({"12000, 82.8747", "18000, 61.0031", "26000, 43.8912"})
     void speed_at_which_power_ends_the_acceleration(double massKg, double kmh) {
         assertThat(load(massKg).fastestKmh(294_500, 0.8, 0)).isCloseTo(kmh, within(5.1e-5));
+    }
+
+    /** Explicit steps of a millisecond, from rest to 50 km/h on the level; infinite: without a limit. */
+    @ParameterizedTest
+    @CsvSource({"12000, 0.8, 17.362", "26000, 0.8, 17.536", "12000, Infinity, 4.800", "26000, Infinity, 10.732"})
+    void time_to_fifty_with_and_without_a_limit_on_acceleration(double massKg, double limitMps2, double seconds) {
+        assertThat(new PullAway(DRIVE, load(massKg), limitMps2).secondsTo(50).orElseThrow())
+                .isCloseTo(seconds, within(0.0021));
+    }
+
+    @Test
+    void a_speed_that_the_power_never_reaches_has_no_time() {
+        var weak = new DriveUnit(6200, 5.4, 0.95, 0.52, 20_000);
+
+        assertThat(new PullAway(weak, load(26_000), 0.8).secondsTo(90)).isEmpty();
     }
 
     @Test

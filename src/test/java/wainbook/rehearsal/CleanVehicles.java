@@ -75,7 +75,7 @@ public final class CleanVehicles {
 
     private List<Reading> one(int vehicle, String kind, Hand hand) {
         Dice dice = Dice.of(seed, "clean", vehicle);
-        var answers = new Answers(dice, "ZZ", item -> Optional.empty(), file -> "");
+        var answers = new Answers(dice, "ZZ", item -> Optional.empty(), Optional.empty(), file -> "");
         var readings = new ArrayList<Reading>();
         Instant at = FIRST.plus(BETWEEN_VEHICLES.multipliedBy(vehicle));
         long number = 0;

@@ -94,11 +94,26 @@ final class Stops {
         put("/orders/{order}/rebinding", "/orders/" + at("packs") + "/rebinding");
         put("/orders/{order}/promises", "/orders/" + stuck + "/promises", "/orders/" + at("packs") + "/promises");
         put(
+                "/orders/{order}/calibration",
+                List.of("ON_LINE", "FINISHED", "HANDED_OVER", "ORDERED").stream()
+                        .flatMap(phase -> askedToDrive(phase).limit(1))
+                        .map(order -> "/orders/" + order + "/calibration")
+                        .toList());
+        put(
                 "/orders/{order}/specification",
                 "/orders/" + stuck + "/specification",
                 "/orders/" + at("packs") + "/specification",
                 "/orders/" + inPhase("ORDERED") + "/specification");
         put("/orders/{order}/report", "/orders/" + stuck + "/report");
+    }
+
+    /** Of the kinds whose orders ask for a calibration; a vehicle that came back has an order that does not. */
+    private Stream<String> askedToDrive(String phase) {
+        return orders.stream()
+                .filter(order -> phase.equals(order.get("phase"))
+                        && List.of("bus-12m", "hookloader-26t").contains(order.get("vehicleKind")))
+                .map(order -> (String) order.get("number"))
+                .filter(number -> !number.matches(".*-[0-9]"));
     }
 
     private void atStations() {

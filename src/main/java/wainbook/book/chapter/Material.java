@@ -9,6 +9,7 @@ import wainbook.book.telling.Names;
 import wainbook.ledger.History;
 import wainbook.ledger.stream.StoredStream;
 import wainbook.order.WorkOrder;
+import wainbook.order.calibration.Comparison;
 import wainbook.page.Formats;
 import wainbook.page.calculation.Calculations;
 import wainbook.process.joint.Joint;
@@ -22,6 +23,7 @@ import wainbook.works.Person;
  * @param instruments the records of those that were used, by code
  * @param people as they stood, by number
  * @param works what the works is called
+ * @param calibration asked for against the one in the vehicle
  */
 public record Material(
         History history,
@@ -36,7 +38,8 @@ public record Material(
         Names names,
         Formats formats,
         String works,
-        String kind) {
+        String kind,
+        Comparison calibration) {
 
     public Material {
         stages = List.copyOf(stages);

@@ -15,6 +15,7 @@ import wainbook.ledger.Subject;
 import wainbook.ledger.stream.StoredStream;
 import wainbook.ledger.stream.StoredStreams;
 import wainbook.order.WorkOrder;
+import wainbook.order.calibration.CalibrationLook;
 import wainbook.page.Formats;
 import wainbook.page.calculation.Calculations;
 import wainbook.process.Releases;
@@ -42,6 +43,7 @@ public class MaterialLook {
     private final VehicleKinds kinds;
     private final Calculations calculations;
     private final WorksDay day;
+    private final CalibrationLook calibrations;
 
     MaterialLook(
             Ledger ledger,
@@ -51,7 +53,8 @@ public class MaterialLook {
             Releases releases,
             VehicleKinds kinds,
             Calculations calculations,
-            WorksDay day) {
+            WorksDay day,
+            CalibrationLook calibrations) {
         this.ledger = ledger;
         this.streams = streams;
         this.look = look;
@@ -60,6 +63,7 @@ public class MaterialLook {
         this.kinds = kinds;
         this.calculations = calculations;
         this.day = day;
+        this.calibrations = calibrations;
     }
 
     /** Empty when nothing was ordered under this number. */
@@ -99,7 +103,8 @@ public class MaterialLook {
                         .last(Named.class)
                         .map(Named::title)
                         .orElse(""),
-                kinds.title(order.ordered().vehicleKind()));
+                kinds.title(order.ordered().vehicleKind()),
+                calibrations.compared(history, stored.at()));
     }
 
     private Map<String, History> instruments(History history, StoredStream stored) {

@@ -15,6 +15,7 @@ import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Rebound;
 import wainbook.order.OrderSaying.Returned;
 import wainbook.order.OrderSaying.ReturnedUnder;
+import wainbook.order.calibration.CalibrationSaying.CalibrationAsked;
 import wainbook.order.hold.HoldChoices;
 import wainbook.order.promise.PromiseSaying.OptionPromised;
 import wainbook.order.promise.PromiseSaying.PromiseWithdrawn;
@@ -53,6 +54,17 @@ final class OrderTellings {
         tellings.on(
                 PromiseWithdrawn.class,
                 (said, names) -> Told.of(Words.of("book.promiseWithdrawn", said.promise(), said.reason())));
+        tellings.on(
+                CalibrationAsked.class,
+                (said, names) -> Told.of(Words.of(
+                        "book.calibrationAsked",
+                        said.wishes().size(),
+                        said.wishes().stream()
+                                .map(wish -> Words.of("order.setting."
+                                                + wish.setting().name()) + " "
+                                        + wish.value().toPlainString() + " "
+                                        + wish.setting().unit())
+                                .collect(Collectors.joining("; ")))));
         tellings.on(ChassisStated.class, (said, names) -> Told.of(Words.of("book.chassisStated")));
         tellings.on(
                 Specified.class,

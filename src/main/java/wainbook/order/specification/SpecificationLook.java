@@ -13,6 +13,8 @@ import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrderRow;
 import wainbook.order.duty.ChassisFigures;
 import wainbook.order.duty.Duty;
+import wainbook.order.fitted.FittedLook;
+import wainbook.order.fitted.Match;
 import wainbook.process.ComponentLibrary;
 import wainbook.works.shift.WorksDay;
 
@@ -27,12 +29,14 @@ public class SpecificationLook {
     private final EvidenceFiles files;
     private final WorksDay day;
     private final Weighings weighings;
+    private final FittedLook fitted;
 
-    SpecificationLook(Ledger ledger, EvidenceFiles files, WorksDay day, Weighings weighings) {
+    SpecificationLook(Ledger ledger, EvidenceFiles files, WorksDay day, Weighings weighings, FittedLook fitted) {
         this.ledger = ledger;
         this.files = files;
         this.day = day;
         this.weighings = weighings;
+        this.fitted = fitted;
     }
 
     /** @param history of an order that is there */
@@ -49,7 +53,13 @@ public class SpecificationLook {
                         .flatMap(way -> trace(way).stream())
                         .toList(),
                 weighings.received(history),
-                weighings.asBuilt(history));
+                weighings.asBuilt(history),
+                fitted(history));
+    }
+
+    /** The specification that stands against what is fitted. */
+    public Match fitted(History history) {
+        return fitted.match(history, Specification.of(history).standing().map(Specification.Said::what));
     }
 
     private Optional<Trace> trace(Duty.RecordedWay way) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.engineering.energy.driving.Trace;
 import wainbook.order.WorkOrder;
+import wainbook.order.fitted.Match;
 import wainbook.process.ComponentLibrary;
 
 /**
@@ -14,6 +15,7 @@ import wainbook.process.ComponentLibrary;
  *
  * @param library of its kind of vehicle
  * @param recorded the recorded way of the duty, where it has one
+ * @param fitted what is fitted against what was chosen
  */
 public record Worked(
         WorkOrder order,
@@ -22,7 +24,8 @@ public record Worked(
         LocalDate day,
         List<Trace> recorded,
         Optional<Weighings.Received> received,
-        List<Weighings.AxleWeighed> asBuilt) {
+        List<Weighings.AxleWeighed> asBuilt,
+        Match fitted) {
 
     public Worked {
         recorded = List.copyOf(recorded);

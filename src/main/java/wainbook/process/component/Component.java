@@ -14,6 +14,7 @@ import wainbook.process.Code;
  * @param massUncertaintyKg standard uncertainty of the mass; {@code placeUncertaintyM} of the place along the vehicle
  * @param origin how the mass is known, with {@code reference} to the ticket or sheet
  * @param packType what the pack is called; for packs alone, as {@code nominalKwh}
+ * @param part under which check sheets read its serial; for what goes in and is no pack, where it has one
  */
 public record Component(
         String code,
@@ -28,7 +29,8 @@ public record Component(
         Origin origin,
         String reference,
         Optional<String> packType,
-        Optional<BigDecimal> nominalKwh) {
+        Optional<BigDecimal> nominalKwh,
+        Optional<String> part) {
 
     private static final BigDecimal HEAVIEST_KG = BigDecimal.valueOf(10_000);
     private static final BigDecimal FARTHEST_M = BigDecimal.valueOf(20);
@@ -65,6 +67,11 @@ public record Component(
         }
         if (nominalKwh.filter(kwh -> kwh.signum() <= 0).isPresent()) {
             throw new IllegalArgumentException("a pack holds more than 0 kWh, not " + nominalKwh.get());
+        }
+        part.ifPresent(read -> Code.checked("what a serial is read as", read));
+        if (part.isPresent() && sort != Sort.IN) {
+            throw new IllegalArgumentException(
+                    "only what goes in and is no pack names the part that its serial is read as");
         }
     }
 

@@ -99,6 +99,7 @@ public record ComponentsView(
                 origin(one),
                 one.reference(),
                 one.packType().orElse(""),
-                one.nominalKwh().map(BigDecimal::toPlainString).orElse(""));
+                one.nominalKwh().map(BigDecimal::toPlainString).orElse(""),
+                one.part().orElse(""));
     }
 }

@@ -21,5 +21,7 @@ final class ProcessPages {
 
     static native TemplateInstance components(ComponentsView view);
 
+    static native TemplateInstance calibrations(CalibrationsView view);
+
     static native TemplateInstance begin(BeginView view);
 }

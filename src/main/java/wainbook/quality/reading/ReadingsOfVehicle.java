@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.order.WorkOrder;
+import wainbook.process.calibration.Setting;
 import wainbook.process.sheet.Ask;
 import wainbook.process.sheet.Limits;
 import wainbook.quality.containment.doubt.Readings.Sheets;
@@ -79,12 +80,16 @@ record ReadingsOfVehicle(History history, Sheets sheets) {
         }
     }
 
+    /** What a control unit is set to is no measurement: it is alike on every vehicle of a kind. */
     private List<Reading> cells(Entry entry, Tabled said, String kind, boolean voided) {
         List<Ask.Table.Column> columns =
                 sheets.table(said.about()).map(Ask.Table::columns).orElse(List.of());
         var found = new ArrayList<Reading>();
         for (int i = 0; i < said.cells().size() && !columns.isEmpty(); i++) {
             Ask.Table.Column column = columns.get(i % columns.size());
+            if (Setting.asked(column.title(), column.unit()).isPresent()) {
+                continue;
+            }
             Value value = new Value(
                     i + 1, i % columns.size() + 1, column.unit(), said.cells().get(i), column.works(), column.legal());
             found.add(reading(entry, kind, said, value, value.outside(), voided));

@@ -31,6 +31,7 @@ import wainbook.matter.nonconformity.Disposal;
 import wainbook.matter.nonconformity.Reporting;
 import wainbook.order.Intake;
 import wainbook.order.Ordering;
+import wainbook.order.calibration.Asking;
 import wainbook.order.hold.Holding;
 import wainbook.order.promise.Promising;
 import wainbook.order.specification.SpecificationLook;
@@ -99,6 +100,9 @@ public class Acts {
 
     @Inject
     public SpecificationLook specifications;
+
+    @Inject
+    public Asking askingCalibration;
 
     @Inject
     public Intake intake;

@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wainbook.order.calibration.SameTime;
+import wainbook.order.calibration.Wish;
 import wainbook.order.duty.ChassisFigures;
 import wainbook.order.duty.Duty;
 
@@ -45,7 +47,16 @@ public record Scenario(long seed, List<Kind> kinds, Map<String, BigDecimal> typi
             Optional<Asked> specification) {}
 
     /** What the operator asks for, the vehicle it is worked for, and what is chosen. The survey weighs the donor anew. */
-    public record Asked(Duty duty, ChassisFigures vehicle, int packs, String packType, List<Promised> promises) {}
+    public record Asked(
+            Duty duty,
+            ChassisFigures vehicle,
+            int packs,
+            String packType,
+            List<Promised> promises,
+            Optional<Driving> calibration) {}
+
+    /** How the vehicle shall drive. */
+    public record Driving(List<Wish> wishes, Optional<SameTime> sameTime) {}
 
     /** What the operator is promised. */
     public record Promised(String option, List<String> items, List<String> documents, boolean beforeHandover) {}

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import wainbook.order.calibration.Comparison;
+import wainbook.process.calibration.Calibration;
+import wainbook.process.calibration.Setting;
 import wainbook.process.joint.CheckWay;
 import wainbook.process.joint.Joint;
 import wainbook.process.sheet.Ask;
@@ -20,10 +23,15 @@ import wainbook.station.Reply;
  *
  * @param vin of the vehicle, for the item that reads it
  * @param typical what is usually counted, by sheet and item
+ * @param calibration what the control unit is loaded with; absent where the works has none for the kind
  * @param file keeps a picture or paper of a media type and gives its fingerprint
  */
 public record Answers(
-        Dice dice, String vin, Function<String, Optional<BigDecimal>> typical, Function<String, String> file) {
+        Dice dice,
+        String vin,
+        Function<String, Optional<BigDecimal>> typical,
+        Optional<Calibration> calibration,
+        Function<String, String> file) {
 
     /** How far within their limits bolts come out, as a share of half the window. */
     private static final double SPREAD = 0.35;
@@ -48,8 +56,8 @@ public record Answers(
                             ? vin
                             : SerialForm.of(serial.pattern().orElse("[A-Z]{2}[0-9]{7}"))
                                     .text(dice));
-        } else if (ask instanceof Ask.Lot) {
-            reply.lot("L-" + dice.between(2601, 2646) + "-" + dice.digits(2));
+        } else if (ask instanceof Ask.Lot lot) {
+            reply.lot(loaded(lot.part()).orElseGet(() -> "L-" + dice.between(2601, 2646) + "-" + dice.digits(2)));
         } else if (ask instanceof Ask.Quantity quantity) {
             reply.quantity(quantity.expected().orElseGet(() -> about(item)));
         } else if (ask instanceof Ask.Choice choice) {
@@ -99,10 +107,25 @@ public record Answers(
         var cells = new ArrayList<BigDecimal>();
         for (String row : table.rows()) {
             table.columns()
-                    .forEach(column -> cells.add(
-                            weighed(item + "/" + row).orElseGet(() -> within(column.works(), column.legal()))));
+                    .forEach(column -> cells.add(set(column)
+                            .or(() -> weighed(item + "/" + row))
+                            .orElseGet(() -> within(column.works(), column.legal()))));
         }
         return cells;
+    }
+
+    private Optional<String> loaded(String part) {
+        return switch (part) {
+            case "CALIBRATION" -> calibration.map(Calibration::name);
+            case "CALIBRATION-FILE" -> calibration.map(one -> one.fileSha256().substring(0, Comparison.DIGITS));
+            default -> Optional.empty();
+        };
+    }
+
+    /** A value that the control unit is set to. */
+    private Optional<BigDecimal> set(Ask.Table.Column column) {
+        return Setting.asked(column.title(), column.unit())
+                .flatMap(setting -> calibration.flatMap(one -> one.value(setting)));
     }
 
     private BigDecimal within(Optional<Limits> works, Optional<Limits> legal) {

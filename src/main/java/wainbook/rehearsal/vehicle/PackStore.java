@@ -113,7 +113,7 @@ public final class PackStore {
                 new ToReceive(
                         dice.id(),
                         serial,
-                        small ? "Pack 35 kWh" : "Pack 70 kWh",
+                        small ? "PS-41" : "PK-58",
                         lot,
                         LocalDate.ofInstant(when, ZoneOffset.UTC).minusDays(dice.between(40, 120)),
                         dice.figure(32, 48, 0),

@@ -1,6 +1,7 @@
 package wainbook.rehearsal.vehicle;
 
 import java.math.BigDecimal;
+import wainbook.order.calibration.Asking;
 import wainbook.order.duty.ChassisFigures;
 import wainbook.order.promise.Promising;
 import wainbook.order.specification.Specifying.ToSpecify;
@@ -26,6 +27,16 @@ record Specified(AtVehicle at, Scenario.Asked asked) {
                 "duty");
         vehicle(at.crew.anyone(Role.WORKS_ENGINEER, at.dice), asked.vehicle());
         asked.promises().forEach(this::promise);
+        asked.calibration().ifPresent(this::driving);
+    }
+
+    private void driving(Scenario.Driving driving) {
+        at.pass(2);
+        at.done(
+                at.acts.askingCalibration.ask(
+                        new Asking.ToAsk(at.dice.id(), at.order, driving.wishes(), driving.sameTime(), 0),
+                        at.inOffice(at.crew.anyone(Role.WORKS_ENGINEER, at.dice))),
+                "calibration");
     }
 
     private void promise(Scenario.Promised promised) {

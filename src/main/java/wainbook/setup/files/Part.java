@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.calibration.Calibration;
 import wainbook.process.component.Component;
 
 /** The parts of a works, in the order in which they are told: where each is written, and what its lines are known by. */
@@ -20,6 +21,7 @@ public enum Part {
     STATIONS("stations.csv", "code"),
     JOINTS("joints.csv", "code"),
     COMPONENTS("components.csv", "code"),
+    CALIBRATIONS("calibrations.csv", "code revision"),
     SHEETS("sheets", "code"),
     ROUTES("routes.yaml", "code"),
     ISOLATION_PLANS("isolation-plans", "code"),
@@ -44,7 +46,7 @@ public enum Part {
     /** Whether it says how vehicles are built: what two people answer for. */
     public boolean ofTheProcess() {
         return switch (this) {
-            case STAGES, STATIONS, JOINTS, COMPONENTS, SHEETS, ROUTES, ISOLATION_PLANS, OUTLINES -> true;
+            case STAGES, STATIONS, JOINTS, COMPONENTS, CALIBRATIONS, SHEETS, ROUTES, ISOLATION_PLANS, OUTLINES -> true;
             case WORKS, OPERATORS, PEOPLE, COMPETENCES, INSTRUMENT_KINDS, INSTRUMENTS, LOCKS -> false;
         };
     }
@@ -66,6 +68,7 @@ public enum Part {
             case STATIONS -> files.stations();
             case JOINTS -> files.joints();
             case COMPONENTS -> files.components();
+            case CALIBRATIONS -> files.calibrations();
             case SHEETS -> files.sheets();
             case ROUTES -> files.routes();
             case ISOLATION_PLANS -> files.isolationPlans();
@@ -92,6 +95,7 @@ public enum Part {
             case STATIONS -> Columns.of(Station.class);
             case JOINTS -> Columns.of(Lines.JointRow.class);
             case COMPONENTS -> Columns.of(Component.class);
+            case CALIBRATIONS -> Columns.of(Calibration.class);
             case LOCKS -> Columns.of(Lines.LockItem.class);
             case WORKS, OPERATORS, SHEETS, ROUTES, ISOLATION_PLANS, OUTLINES ->
                 throw new IllegalStateException(this + " is no table");

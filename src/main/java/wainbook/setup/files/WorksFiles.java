@@ -5,6 +5,7 @@ import java.util.List;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.calibration.Calibration;
 import wainbook.process.component.Component;
 import wainbook.process.joint.Joint;
 import wainbook.process.outline.Outline;
@@ -21,6 +22,7 @@ public record WorksFiles(
         List<Station> stations,
         List<Joint> joints,
         List<Component> components,
+        List<Calibration> calibrations,
         List<CheckSheet> sheets,
         List<Route> routes,
         List<Lines.IsolationPlan> isolationPlans,
@@ -44,6 +46,7 @@ public record WorksFiles(
                 stations,
                 sorted(joints, Comparator.comparing(Joint::code)),
                 sorted(components, Comparator.comparing(Component::code)),
+                sorted(calibrations, Comparator.comparing(Calibration::name)),
                 sorted(sheets, Comparator.comparing(CheckSheet::code)),
                 sorted(routes, Comparator.comparing(Route::code)),
                 sorted(isolationPlans, Comparator.comparing(Lines.IsolationPlan::code)),
@@ -62,6 +65,7 @@ public record WorksFiles(
                 stations,
                 joints,
                 components,
+                calibrations,
                 sheets,
                 routes,
                 isolationPlans,
@@ -80,6 +84,7 @@ public record WorksFiles(
                 stations,
                 joints,
                 components,
+                calibrations,
                 sheets,
                 routes,
                 isolationPlans,

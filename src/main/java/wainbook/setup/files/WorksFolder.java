@@ -13,6 +13,7 @@ import wainbook.predicate.Predicates;
 import wainbook.process.Route;
 import wainbook.process.Stage;
 import wainbook.process.Station;
+import wainbook.process.calibration.Calibration;
 import wainbook.process.component.Component;
 import wainbook.process.outline.Outline;
 
@@ -57,6 +58,9 @@ public final class WorksFolder {
         List<Located<Component>> components = Files.exists(folder.resolve(Part.COMPONENTS.file()))
                 ? rows(folder, Part.COMPONENTS.file(), Component.class)
                 : List.of();
+        List<Located<Calibration>> calibrations = Files.exists(folder.resolve(Part.CALIBRATIONS.file()))
+                ? rows(folder, Part.CALIBRATIONS.file(), Calibration.class)
+                : List.of();
         var routes = yaml(folder, "routes.yaml").map(this::routes).orElse(List.of());
         var sheets = sheets(folder);
         var locks = rows(folder, "locks.csv", Lines.LockItem.class);
@@ -72,6 +76,7 @@ public final class WorksFolder {
         plans.forEach(plan -> new PlanChecks(plan, faults).run());
         new OutlineChecks(outlines, routes, sheets, faults).run();
         new ComponentChecks(components, routes, faults).run();
+        new CalibrationChecks(calibrations, routes, faults).run();
         new LockChecks(locks, numbers, faults).run();
         works.ifPresent(read -> new DayChecks(read, Located.values(stations), faults).run());
 
@@ -88,6 +93,7 @@ public final class WorksFolder {
                 Located.values(stations),
                 Located.values(joints),
                 Located.values(components),
+                Located.values(calibrations),
                 sheets.stream().map(SheetFile::sheet).toList(),
                 Located.values(routes),
                 Located.values(plans),

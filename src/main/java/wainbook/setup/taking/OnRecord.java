@@ -17,6 +17,7 @@ import wainbook.isolation.fact.Register;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Saying;
+import wainbook.process.CalibrationLibrary;
 import wainbook.process.ComponentLibrary;
 import wainbook.process.ProcessSaying.JointsReleased;
 import wainbook.process.ProcessSaying.OutlineReleased;
@@ -25,6 +26,7 @@ import wainbook.process.ProcessSaying.Released;
 import wainbook.process.ProcessSaying.RouteReleased;
 import wainbook.process.ProcessSaying.StageDefined;
 import wainbook.process.ProcessSaying.StationDefined;
+import wainbook.process.calibration.Calibration;
 import wainbook.process.component.Component;
 import wainbook.process.joint.Joint;
 import wainbook.setup.files.Lines;
@@ -90,6 +92,7 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                 latest(StationDefined.class, said -> said.station().code(), StationDefined::station),
                 joints(),
                 components(),
+                calibrations(),
                 sheets().values().stream().map(Released::sheet).toList(),
                 routes().values().stream().map(RouteReleased::route).toList(),
                 plans().values().stream()
@@ -105,6 +108,7 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
                 ownLine(),
                 people().filter(Person::left).map(this::line).toList(),
                 competences(firstDay("UTC"), true),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -153,6 +157,14 @@ record OnRecord(History works, List<History> streams, Map<String, KnownName> nam
 
     List<Component> components() {
         return ComponentLibrary.of(works).components();
+    }
+
+    List<Calibration> calibrations() {
+        return CalibrationLibrary.of(works).calibrations();
+    }
+
+    int calibrationsRevision() {
+        return CalibrationLibrary.of(works).revision();
     }
 
     int componentsRevision() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.process.ProcessSaying.PlanReleased;
+import wainbook.process.calibration.Calibration;
 import wainbook.process.joint.Joint;
 import wainbook.process.joint.Serving;
 import wainbook.setup.files.Change;
@@ -22,6 +23,7 @@ record TakingRules(OnRecord record, WorksFiles wanted, Differences differences, 
         people(against);
         plans(against);
         joints(against);
+        calibrations(against);
         differences
                 .written(Part.LOCKS)
                 .filter(change -> change.sort() == Change.Sort.CHANGED)
@@ -69,6 +71,16 @@ record TakingRules(OnRecord record, WorksFiles wanted, Differences differences, 
             if (differences.written(Part.JOINTS, joint.code()).isPresent()) {
                 new Serving(joint, tools.fit(joint.toolKind())).refusal().ifPresent(against::add);
             }
+        }
+    }
+
+    /** Of a released calibration nothing changes but its standing: a vehicle may have it. */
+    private void calibrations(List<Reason> against) {
+        for (Calibration asked : wanted.calibrations()) {
+            record.calibrations().stream()
+                    .filter(known -> known.name().equals(asked.name()) && !known.sameValues(asked))
+                    .forEach(known -> against.add(Reason.of(
+                            "setup.calibrationChanged", Reason.WORKS_RULE, known.name(), known.revision() + 1)));
         }
     }
 

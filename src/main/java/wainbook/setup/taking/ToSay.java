@@ -11,6 +11,7 @@ import wainbook.ledger.Decision;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
 import wainbook.process.ProcessSaying;
+import wainbook.process.calibration.Calibration;
 import wainbook.process.component.Component;
 import wainbook.process.joint.Joint;
 import wainbook.process.outline.Outline;
@@ -147,6 +148,11 @@ record ToSay(OnRecord record, WorksFiles wanted, Differences differences, Functi
             sayings.add(new ProcessSaying.ComponentsReleased(
                     merged(wanted.components(), record.components(), Component::code),
                     record.componentsRevision() + 1));
+        }
+        if (differences.written(Part.CALIBRATIONS).findAny().isPresent()) {
+            sayings.add(new ProcessSaying.CalibrationsReleased(
+                    merged(wanted.calibrations(), record.calibrations(), Calibration::name),
+                    record.calibrationsRevision() + 1));
         }
         changed(Part.ROUTES, wanted.routes(), route -> route.code())
                 .keySet()

@@ -146,6 +146,11 @@ public record StationView(
         return asks() instanceof Ask.Serial serial ? serial.part() : ((Ask.Lot) asks()).part();
     }
 
+    /** A calibration is read from a control unit, a lot from a label. */
+    public String lotLabel() {
+        return part().startsWith("CALIBRATION") ? Words.of("station.asReported") : Words.of("station.lot", part());
+    }
+
     /** What the electrical condition of the item in hand asks, in words. */
     public String condition() {
         return Words.of(

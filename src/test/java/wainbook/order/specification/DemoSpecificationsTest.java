@@ -180,7 +180,8 @@ class DemoSpecificationsTest {
                         one.origin(),
                         one.reference(),
                         one.packType(),
-                        Optional.of(new BigDecimal("65.5")));
+                        Optional.of(new BigDecimal("65.5")),
+                        Optional.empty());
     }
 
     private static ChassisFigures otherEngine(ChassisFigures vehicle, Optional<Boolean> engine) {

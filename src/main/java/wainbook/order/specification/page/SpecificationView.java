@@ -17,6 +17,7 @@ import wainbook.order.WorkOrder;
 import wainbook.order.duty.Chosen;
 import wainbook.order.duty.Duty;
 import wainbook.order.duty.Way;
+import wainbook.order.fitted.Match;
 import wainbook.order.limit.Body;
 import wainbook.order.limit.WeightRules;
 import wainbook.order.specification.Bounds;
@@ -140,6 +141,19 @@ public record SpecificationView(
         return standing()
                 .map(said -> WeighedLine.of(said.what(), worked.asBuilt()))
                 .orElse(List.of());
+    }
+
+    /** Said at once, and again at the gate. */
+    public List<Reason> routeFitsOther() {
+        return worked.fitted().otherThanPlanned().stream().toList();
+    }
+
+    public String fittedTitle(Match.Line line) {
+        return line.part().isPresent() ? line.title() : Words.of("order.fittedPacks", line.title());
+    }
+
+    public String fittedVerdict(Match.Line line) {
+        return Words.of("order.fittedVerdict." + line.verdict().name());
     }
 
     public boolean outdated() {

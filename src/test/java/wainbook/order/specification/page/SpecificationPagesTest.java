@@ -195,6 +195,53 @@ class SpecificationPagesTest {
         return engineer.send(path + "/vehicle", form);
     }
 
+    @Test
+    void a_number_of_packs_that_the_route_does_not_fit_is_said_at_once_and_bars_the_gate_that_reads_them() {
+        stateDuty();
+        stateVehicle();
+        assertThat(engineer.page(path)).contains("The route BUS-12M fits 2 packs");
+        assertThat(choose(4, UUID.randomUUID()).statusCode()).isEqualTo(303);
+        assertThat(engineer.page(path)).contains("4 packs are specified, and the route BUS-12M fits 2");
+        bus.at("strip", "ST-1").signed().at("fitting", "ST-2");
+
+        assertThat(Browsing.as(Cast.INSPECTOR).page("/gates/" + bus.number() + "/fitting"))
+                .contains("4 packs PK-58 are specified, and 0 are fitted", "choose the specification anew");
+        assertThat(Browsing.as(Cast.INSPECTOR).page("/gates/" + bus.number() + "/strip"))
+                .doesNotContain("packs PK-58 are specified");
+        bus.out();
+    }
+
+    @Test
+    void what_is_asked_of_driving_is_put_on_record_and_the_last_gate_misses_it() {
+        String driving = "/orders/" + bus.number() + "/calibration";
+        assertThat(engineer.page(driving)).contains("Nothing is asked of how this vehicle drives");
+        Map<String, Object> form = engineer.form(driving);
+        form.putAll(Map.of(
+                "ROAD_SPEED_LIMITValue", "800",
+                "ROAD_SPEED_LIMITTolerance", "0.5",
+                "ROAD_SPEED_LIMITBy", "OPERATOR",
+                "ROAD_SPEED_LIMITWhy", "No way of the fleet needs more"));
+        Response slip = engineer.send(driving, form);
+        assertThat(slip.statusCode()).isEqualTo(422);
+        assertThat(slip.asString()).contains("slip of typing", "value=\"800\"", "No way of the fleet needs more");
+        form.put("ROAD_SPEED_LIMITValue", "80,5");
+        assertThat(engineer.send(driving, form).statusCode()).isEqualTo(303);
+        assertThat(engineer.send(driving, form).statusCode()).isEqualTo(303);
+        form.put("id", UUID.randomUUID().toString());
+        assertThat(engineer.send(driving, form).statusCode()).isEqualTo(409);
+        assertThat(engineer.page(driving)).contains("80.5", "not read in the vehicle yet");
+        assertThat(engineer.page(driving + "/file.csv")).contains("80.5,0.5,");
+        bus.at("commissioning", "ST-3");
+
+        String gate = Browsing.as(Cast.INSPECTOR).page("/gates/" + bus.number() + "/commissioning");
+
+        assertThat(gate)
+                .contains("The vehicle does not have the calibration asked for")
+                .contains("The calibration of the control unit is not on record", "changed by who asked")
+                .contains("Nothing is specified of packs and parts");
+        bus.out();
+    }
+
     private Map<String, Object> trace() {
         Map<String, Object> form = fresh();
         form.put("timesADay", "2");

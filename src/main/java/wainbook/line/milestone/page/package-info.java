@@ -1,0 +1,2 @@
+/** Pages and API of milestones. */
+package wainbook.line.milestone.page;

@@ -1,0 +1,2 @@
+/** Telling an integrator's address of milestones. */
+package wainbook.line.milestone.webhook;
