@@ -59,7 +59,7 @@ class HandoverPagesTest {
             assertThat(clerk.page("/handover/" + bus.number()))
                     .contains("By the forecast of the line it will be ready to leave on ");
             assertThat(clerk.page("/handover.csv?search=" + bus.number()))
-                    .contains("expected,nine in ten by,ending before")
+                    .contains("expected,\"nine in ten by\",\"ending before\"")
                     .containsPattern(bus.number() + ",.*,20\\d\\d-\\d\\d-\\d\\d,20\\d\\d-\\d\\d-\\d\\d,0");
         } finally {
             bus.out();
