@@ -2,26 +2,18 @@ package wainbook.order.specification.page;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import wainbook.act.Reason;
 import wainbook.engineering.specification.SpecificationTable;
-import wainbook.engineering.weights.axle.PassengerClass;
 import wainbook.order.WorkOrder;
 import wainbook.order.duty.Chosen;
 import wainbook.order.duty.Duty;
-import wainbook.order.duty.Way;
 import wainbook.order.fitted.Match;
-import wainbook.order.limit.Body;
-import wainbook.order.limit.WeightRules;
 import wainbook.order.specification.Bounds;
-import wainbook.order.specification.LimitsThatCount;
 import wainbook.order.specification.Specification;
 import wainbook.order.specification.Worked;
 import wainbook.order.specification.Working;
@@ -50,9 +42,6 @@ public record SpecificationView(
         List<Reason> closed,
         List<String> traceFaults,
         List<RowView> rows) {
-
-    /** One limit with what it is and where it comes from. */
-    public record LimitLine(String what, String kg, String by, List<String> sources, List<String> asks) {}
 
     public static SpecificationView of(
             Worked worked,
@@ -171,66 +160,21 @@ public record SpecificationView(
         return all;
     }
 
-    public Optional<RowView> best() {
-        return rows.stream().filter(RowView::feasible).findFirst();
+    /** How many packs it takes, in words. */
+    public Answer answer() {
+        return new Answer(rows, packType, working.orElseThrow().duty().worst().oddsPercent());
     }
 
-    /** How many packs, and why, in a sentence or two. */
-    public String answer() {
-        return best().map(row -> Words.of(
-                        "order.answer",
-                        row.packs(),
-                        packType,
-                        oddsAsked(),
-                        row.rangeAtEnd(),
-                        row.payload(),
-                        row.boundBy()))
-                .orElseGet(this::noAnswer);
+    public Choices choices() {
+        return new Choices();
     }
 
-    private String noAnswer() {
-        RowView nearest = rows.stream()
-                .min(Comparator.<RowView>comparingInt(row -> row.reasons().size())
-                        .thenComparing(row -> row.withMidday() ? 0 : 1)
-                        .thenComparing(row -> -row.packs()))
-                .orElseThrow();
-        return Words.of("order.noAnswer", nearest.packs(), String.join(" ", nearest.briefly()));
+    public LegFields legs() {
+        return new LegFields(duty);
     }
 
-    /** What more packs would bring, or why fewer will not do. */
-    public String why() {
-        return best().map(row -> {
-                    List<RowView> fewer = rows.stream()
-                            .filter(other -> other.packs() < row.packs())
-                            .toList();
-                    List<RowView> more = rows.stream()
-                            .filter(other -> other.packs() > row.packs() && other.feasible())
-                            .toList();
-                    String less = fewer.isEmpty()
-                            ? ""
-                            : Words.of(
-                                    "order.whyFewer",
-                                    row.packs() - 1,
-                                    String.join(" ", fewer.get(fewer.size() - 1).briefly()));
-                    String extra = more.isEmpty()
-                            ? ""
-                            : Words.of(
-                                    "order.whyMore",
-                                    more.stream()
-                                            .map(other -> "" + other.packs())
-                                            .collect(Collectors.joining(", ")));
-                    return (less + " " + extra).strip();
-                })
-                .orElse("");
-    }
-
-    private String oddsAsked() {
-        return working.orElseThrow()
-                .duty()
-                .worst()
-                .oddsPercent()
-                .stripTrailingZeros()
-                .toPlainString();
+    public List<LimitLine> limits() {
+        return LimitLine.of(working.orElseThrow().limits());
     }
 
     public List<Option> packTypes() {
@@ -272,104 +216,12 @@ public record SpecificationView(
                 .toList();
     }
 
-    public List<LimitLine> limits() {
-        LimitsThatCount counted = working.orElseThrow().limits();
-        var lines = new ArrayList<LimitLine>();
-        lines.add(line(Words.of("order.limit.gross"), counted.gross()));
-        for (int i = 0; i < counted.axlesKg().size(); i++) {
-            lines.add(line(Words.of("order.axle", i + 1), counted.axlesKg().get(i)));
-        }
-        counted.rearGroup().ifPresent(group -> lines.add(line(Words.of("order.limit.rearGroup"), group)));
-        return lines;
-    }
-
-    private static LimitLine line(String what, LimitsThatCount.Limit limit) {
-        return new LimitLine(
-                what,
-                RowView.whole(limit.kg()),
-                Words.of("order.limitBy." + limit.by().name())
-                        + limit.legal()
-                                .kg()
-                                .filter(kg -> limit.by() != LimitsThatCount.By.LAW)
-                                .map(kg -> ", " + Words.of("order.limitLaw", kg))
-                                .orElse(""),
-                limit.legal().rules().stream()
-                        .map(rule -> Words.of(
-                                "order.limitSource",
-                                rule.id(),
-                                rule.source().document(),
-                                rule.source().clause(),
-                                Words.of("order.standing." + rule.source().standing())))
-                        .toList(),
-                limit.legal().asks().stream()
-                        .map(ask -> Words.of("order.limitAsk." + ask.name()))
-                        .toList());
-    }
-
-    public List<Option> ways() {
-        return Arrays.stream(Way.values())
-                .map(way -> new Option(way.name(), Words.of("order.way." + way.name())))
-                .toList();
-    }
-
-    public List<Integer> legs() {
-        return IntStream.rangeClosed(1, DutyForm.LEGS).boxed().toList();
-    }
-
-    public List<Option> rooms() {
-        return options(Duty.Room.values(), "order.room.");
-    }
-
-    public List<Option> heaters() {
-        return options(Duty.Heater.values(), "order.heater.");
-    }
-
-    public List<Option> bodies() {
-        return options(Body.values(), "order.body.");
-    }
-
-    public List<Option> markets() {
-        return WeightRules.SETS.stream().map(set -> new Option(set, set)).toList();
-    }
-
-    public List<Option> classes() {
-        return Arrays.stream(PassengerClass.values())
-                .map(one -> new Option(one.name(), Words.of("order.passengerClass", one.name(), one.personKg())))
-                .toList();
-    }
-
-    public List<Option> truths() {
-        return List.of(new Option("true", Words.of("page.yes")), new Option("false", Words.of("page.no")));
-    }
-
-    private static <E extends Enum<E>> List<Option> options(E[] values, String prefix) {
-        return Arrays.stream(values)
-                .map(one -> new Option(one.name(), Words.of(prefix + one.name())))
-                .toList();
-    }
-
     public boolean bus() {
         return ChassisForm.bus(order());
     }
 
     public Optional<Instant> dutyAt() {
         return worked.specification().duty().map(Specification.Said::at);
-    }
-
-    public List<String> legFields() {
-        return DutyForm.LEG_FIELDS;
-    }
-
-    public String legValue(int leg, String field) {
-        return duty.value("leg" + leg + field);
-    }
-
-    public String legLabel(int leg, String field) {
-        return label("leg" + leg + field);
-    }
-
-    public boolean legWrong(int leg, String field) {
-        return duty.form().fault("leg" + leg + field).isPresent();
     }
 
     /** Folded once it is stated and nothing in it is wrong. */
