@@ -4,13 +4,23 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.ledger.Entry;
+import wainbook.ledger.Ledger;
 import wainbook.ledger.Projection;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder.Phase;
 
-/** Work orders as lists read them. */
+/**
+ * Work orders as lists read them. Which order holds a vehicle is judged by the whole stream: when all tables are made again, a
+ * vehicle's former order must not meet the newest, whichever stream is read first.
+ */
 @ApplicationScoped
 class OrderTables implements Projection {
+
+    private final Ledger ledger;
+
+    OrderTables(Ledger ledger) {
+        this.ledger = ledger;
+    }
 
     @Override
     public void take(Entry entry) {
@@ -32,10 +42,10 @@ class OrderTables implements Projection {
         }
     }
 
-    private static void change(WorkOrderRow row, OrderSaying saying, Entry entry) {
+    private void change(WorkOrderRow row, OrderSaying saying, Entry entry) {
         if (saying instanceof OrderSaying.DonorReceived received) {
             row.vin = received.vin();
-            row.vehicleNow = received.vin();
+            row.vehicleNow = cameBack(entry) ? null : received.vin();
             row.registration = received.registration();
             place(row, Phase.DONOR_RECEIVED, Optional.of(received.at()), entry);
         } else if (saying instanceof OrderSaying.DonorAccepted accepted) {
@@ -60,6 +70,13 @@ class OrderTables implements Projection {
         } else if (saying instanceof OrderSaying.HoldReleased) {
             row.holds--;
         }
+    }
+
+    private boolean cameBack(Entry entry) {
+        return ledger.history(entry.subject())
+                .saying(OrderSaying.ReturnedUnder.class)
+                .findAny()
+                .isPresent();
     }
 
     /**

@@ -109,6 +109,21 @@ class ReturningTest {
         assertThat(WorkOrderRow.<WorkOrderRow>findById(bus.number()).vehicleNow).isNull();
     }
 
+    /** Streams are read by their codes: here the newest is read before the former. */
+    @Test
+    void tables_are_made_again_whichever_order_is_read_first() {
+        next = "A-" + bus.number();
+        bus.at("strip", "ST-1");
+        bus.out();
+        handedOver();
+        returned(Map.of()).then().statusCode(201);
+        received(next, bus.vin()).then().statusCode(201);
+        rebuild.everything();
+        assertThat(WorkOrderRow.<WorkOrderRow>findById(next).vehicleNow).isEqualTo(bus.vin());
+        assertThat(WorkOrderRow.<WorkOrderRow>findById(bus.number()).vehicleNow).isNull();
+        assertThat(PartSerial.ordersWith(serial)).containsExactly(next);
+    }
+
     @Test
     void a_part_taken_off_is_free_for_another_vehicle() {
         handedOver();
