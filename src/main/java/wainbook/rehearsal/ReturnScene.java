@@ -28,6 +28,10 @@ final class ReturnScene {
     }
 
     void awaited() {
+        playing.together(this::firstOfAll);
+    }
+
+    private void firstOfAll() {
         WorkOrderRow.inPhase(Phase.HANDED_OVER).stream()
                 .filter(row -> row.vehicleKind.equals(KIND) && row.number.startsWith(playing.numbers()))
                 .min(Comparator.comparing((WorkOrderRow row) -> row.since).thenComparing(row -> row.number))
@@ -35,7 +39,7 @@ final class ReturnScene {
                         .ledger
                         .history(Subject.workOrder(again(row)))
                         .isEmpty())
-                .ifPresent(row -> playing.together(() -> ordered(row)));
+                .ifPresent(this::ordered);
     }
 
     private static String again(WorkOrderRow row) {
