@@ -25,15 +25,18 @@ import wainbook.trace.Mention;
 import wainbook.trace.TracedRow;
 import wainbook.trace.campaign.Campaign;
 import wainbook.trace.campaign.CampaignSaying.Answer;
+import wainbook.trace.campaign.CampaignSaying.End;
 import wainbook.trace.campaign.CampaignSaying.Hazard;
 import wainbook.trace.campaign.CampaignSaying.Match;
 import wainbook.trace.campaign.CampaignSaying.Query;
 import wainbook.trace.campaign.CampaignSaying.Term;
 import wainbook.trace.campaign.CampaignSaying.Way;
+import wainbook.trace.campaign.InCampaign;
 import wainbook.trace.campaign.act.Answering;
 import wainbook.trace.campaign.act.Lettering;
 import wainbook.trace.campaign.act.Opening;
 import wainbook.trace.campaign.act.ReworkOrdering;
+import wainbook.trace.campaign.act.Settling;
 import wainbook.trace.campaign.act.TakingOut;
 import wainbook.works.Role;
 
@@ -95,8 +98,34 @@ final class CampaignScene {
                         new Query(Match.ANY, List.of(term))),
                 as(Role.QUALITY_ENGINEER)));
         // What is worked on has been written to since this morning: it is held now.
-        playing.acts.holds.put(NUMBER, Actor.of(campaign().opened().moment().who(), playing.acts.clock));
+        playing.acts.holds.put(NUMBER, opener());
         letters();
+        onTheLine();
+    }
+
+    /** Looked at where they stand, so that their holds end and the line of the demonstration goes on. */
+    private void onTheLine() {
+        campaign().vehicles().values().stream()
+                .map(InCampaign::order)
+                .filter(order -> playing.acts
+                        .campaigns
+                        .order(order)
+                        .filter(known -> known.phase() == Phase.ON_LINE)
+                        .isPresent())
+                .forEach(order -> done(playing.acts.settling.settle(
+                        new Settling.ToSettle(
+                                dice.id(),
+                                NUMBER,
+                                order,
+                                End.NOT_NEEDED,
+                                "Every joint with this sealant was pressed by hand at the station: hard and tight",
+                                Optional.empty(),
+                                Optional.empty()),
+                        opener())));
+    }
+
+    private Actor opener() {
+        return Actor.of(campaign().opened().moment().who(), playing.acts.clock);
     }
 
     private void letters() {

@@ -285,5 +285,8 @@ public class Acts {
     public ReworkOrdering reworking;
 
     @Inject
+    public wainbook.trace.campaign.act.Settling settling;
+
+    @Inject
     public TakingOut takingOut;
 }

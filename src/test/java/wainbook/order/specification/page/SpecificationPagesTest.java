@@ -84,8 +84,9 @@ class SpecificationPagesTest {
         Response stale = engineer.send(path + "/choice", old);
         assertThat(stale.statusCode()).isEqualTo(409);
         assertThat(stale.asString()).contains("changed after this page was drawn");
+        assertThat(engineer.page(path)).doesNotContain("name=\"packs\" value=\"4\"");
         stateDuty();
-        assertThat(engineer.page(path)).contains("stated anew after the choice");
+        assertThat(engineer.page(path)).contains("stated anew after the choice", "name=\"packs\" value=\"4\"");
         assertThat(choose(4, UUID.randomUUID()).statusCode()).isEqualTo(303);
         assertThat(engineer.page(path)).contains("Chosen before");
     }
