@@ -9,7 +9,6 @@ import wainbook.book.print.Grid;
 import wainbook.book.print.Row;
 import wainbook.handover.record.HandoverRecord;
 import wainbook.handover.record.HandoverRecord.Piece;
-import wainbook.handover.record.Receipt;
 import wainbook.handover.record.RecordSaying.Instructed;
 import wainbook.handover.record.RecordSaying.Outsider;
 import wainbook.handover.record.RecordSaying.SnagAgreed;
@@ -25,7 +24,7 @@ final class HandoverPart {
         HandoverRecord record = HandoverRecord.of(material.history());
         var facts = new ArrayList<Fact>();
         record.state().map(Piece::said).ifPresent(said -> {
-            facts.add(Front.fact("printed.odometer", Words.of("book.km", said.odometerKm()), ""));
+            facts.add(Front.fact("printed.handoverOdometer", Words.of("book.km", said.odometerKm()), ""));
             facts.add(Front.fact("printed.handoverCharge", said.chargePercent() + " %", ""));
             facts.add(Front.fact("printed.handoverBay", said.bay(), ""));
         });
@@ -51,29 +50,9 @@ final class HandoverPart {
                         Words.of("printed.warrantyFrom", Formats.date(said.from()), said.odometerKm(), said.covers()),
                         "")));
         record.lastReceipt()
-                .ifPresent(receipt -> facts.add(Front.fact("printed.receipt", receipt(receipt, material), "")));
+                .ifPresent(
+                        receipt -> facts.add(Front.fact("printed.receipt", receipt.printed(material.formats()), "")));
         return facts;
-    }
-
-    private static String receipt(Receipt receipt, Material material) {
-        String at = material.formats().moment(receipt.entry().moment().at());
-        return receipt.signed()
-                .map(said -> Words.of(
-                        "handover.receiptPrinted",
-                        receipt.number(),
-                        said.receiver().token(),
-                        said.role(),
-                        at,
-                        Words.of("handover.recordManner." + said.manner().name()),
-                        receipt.fingerprint().substring(0, 16)))
-                .orElseGet(() -> Words.of(
-                        "handover.receiptPrintedMissing",
-                        receipt.number(),
-                        Words.of("handover.recordAbsence."
-                                + receipt.missing().orElseThrow().absence().name()),
-                        receipt.missing().orElseThrow().reason(),
-                        receipt.missing().orElseThrow().witness(),
-                        at));
     }
 
     static Grid pictures(Material material) {

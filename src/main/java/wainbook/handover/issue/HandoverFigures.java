@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import wainbook.handover.record.HandoverRecord;
 import wainbook.handover.record.HandoverRecord.Piece;
-import wainbook.handover.record.Receipt;
 import wainbook.handover.record.RecordRules;
 import wainbook.handover.record.RecordSaying.Outsider;
 import wainbook.handover.record.RecordSaying.SnagAgreed;
@@ -54,7 +53,7 @@ final class HandoverFigures {
                 Map.entry(
                         "receipt",
                         rules.counting()
-                                .map(receipt -> receipt(receipt, format))
+                                .map(receipt -> receipt.printed(format))
                                 .orElseGet(() -> Words.of("handover.receiptNone"))));
     }
 
@@ -112,26 +111,5 @@ final class HandoverFigures {
 
     private static String tokens(List<Outsider> people) {
         return people.stream().map(Outsider::token).collect(Collectors.joining(", "));
-    }
-
-    private static String receipt(Receipt receipt, Formats format) {
-        String at = format.moment(receipt.entry().moment().at());
-        return receipt.signed()
-                .map(said -> Words.of(
-                        "handover.receiptPrinted",
-                        receipt.number(),
-                        said.receiver().token(),
-                        said.role(),
-                        at,
-                        Words.of("handover.recordManner." + said.manner().name()),
-                        receipt.fingerprint().substring(0, 16)))
-                .orElseGet(() -> Words.of(
-                        "handover.receiptPrintedMissing",
-                        receipt.number(),
-                        Words.of("handover.recordAbsence."
-                                + receipt.missing().orElseThrow().absence().name()),
-                        receipt.missing().orElseThrow().reason(),
-                        receipt.missing().orElseThrow().witness(),
-                        at));
     }
 }

@@ -61,10 +61,11 @@ public record HandoverList(String search, Optional<Phase> phase, Promised promis
             return "/handover/" + order.number;
         }
 
-        /** Whether the forecast is after the promise. */
+        /** Whether it will be late, where it is not late already. */
         public boolean afterPromise() {
-            return leaving.filter(days -> days.likely().isAfter(order.promisedOn))
-                    .isPresent();
+            return !late
+                    && leaving.filter(days -> days.likely().isAfter(order.promisedOn))
+                            .isPresent();
         }
 
         /** Only while it is still to be decided. */

@@ -7,6 +7,7 @@ import wainbook.handover.record.RecordSaying.Part;
 import wainbook.handover.record.RecordSaying.ReceiptMissing;
 import wainbook.handover.record.RecordSaying.ReceiptSigned;
 import wainbook.ledger.Entry;
+import wainbook.page.Formats;
 import wainbook.page.Words;
 
 /**
@@ -46,6 +47,27 @@ public record Receipt(
                 .filter(part -> !parts.contains(part))
                 .map(part -> Words.of("handover.recordPart." + part.part().name()))
                 .collect(Collectors.joining(", "));
+    }
+
+    /** As documents and the book tell it: who by token, when, and what it stands for. */
+    public String printed(Formats formats) {
+        String at = formats.moment(entry.moment().at());
+        return signed.map(said -> Words.of(
+                        "handover.receiptPrinted",
+                        number,
+                        said.receiver().token(),
+                        said.role(),
+                        at,
+                        Words.of("handover.recordManner." + said.manner().name()),
+                        fingerprint.substring(0, 16)))
+                .orElseGet(() -> Words.of(
+                        "handover.receiptPrintedMissing",
+                        number,
+                        Words.of("handover.recordAbsence."
+                                + missing.orElseThrow().absence().name()),
+                        missing.orElseThrow().reason(),
+                        missing.orElseThrow().witness(),
+                        at));
     }
 
     /** Whose it is, by role and number and without a name: what handing over says of the receiver. */

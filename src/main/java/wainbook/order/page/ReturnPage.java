@@ -8,18 +8,17 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
-import java.util.Optional;
-import org.jboss.resteasy.reactive.RestForm;
 import wainbook.ledger.Ledger;
 import wainbook.order.Numbers;
 import wainbook.order.WorkOrder;
 import wainbook.order.returning.Returning;
 import wainbook.page.Filled;
 import wainbook.page.Option;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 import wainbook.process.Releases;
 import wainbook.works.Role;
@@ -53,42 +52,29 @@ public class ReturnPage {
     }
 
     @POST
-    public Response make(
-            String order,
-            @RestForm String id,
-            @RestForm String number,
-            @RestForm String route,
-            @RestForm String operator,
-            @RestForm String promisedOn,
-            @RestForm String reason) {
+    public Response make(String order, MultivaluedMap<String, String> sent) {
         WorkOrder earlier = known(order);
-        Filled filled = checked(Filled.sent(id)
-                .with("number", number)
-                .with("route", route)
-                .with("operator", operator)
-                .with("promisedOn", promisedOn)
-                .with("reason", reason));
-        if (!filled.right()) {
-            return filled.again(again -> draw(again, earlier));
+        SentForm form = SentForm.of(sent);
+        LocalDate promisedOn = form.day("promisedOn");
+        if (!form.text("number").matches(Numbers.FORM)) {
+            form.wrong("number", "order.numberForm");
+        }
+        if (!form.right()) {
+            return form.filled().again(again -> draw(again, earlier));
         }
         var asked = new Returning.ToReturn(
-                filled.id(),
-                filled.value("number"),
+                form.filled().id(),
+                form.text("number"),
                 order,
-                filled.value("route"),
-                filled.value("operator"),
-                day(filled.value("promisedOn")).orElseThrow(),
-                filled.value("reason"));
-        return filled.answer(
-                returning.order(asked, signedIn.actor()), "/orders/" + asked.number(), again -> draw(again, earlier));
-    }
-
-    private static Filled checked(Filled filled) {
-        Filled checked =
-                filled.value("number").matches(Numbers.FORM) ? filled : filled.wrong("number", "order.numberForm");
-        return day(filled.value("promisedOn")).isPresent()
-                ? checked
-                : checked.wrong("promisedOn", "order.promisedMissing");
+                form.text("route"),
+                form.text("operator"),
+                promisedOn,
+                form.text("reason"));
+        return form.filled()
+                .answer(
+                        returning.order(asked, signedIn.actor()),
+                        "/orders/" + asked.number(),
+                        again -> draw(again, earlier));
     }
 
     private TemplateInstance draw(Filled filled, WorkOrder earlier) {
@@ -101,13 +87,5 @@ public class ReturnPage {
 
     private WorkOrder known(String order) {
         return WorkOrder.of(ledger.history(Numbers.subject(order))).orElseThrow(NotFoundException::new);
-    }
-
-    private static Optional<LocalDate> day(String text) {
-        try {
-            return Optional.of(LocalDate.parse(text));
-        } catch (DateTimeParseException unreadable) {
-            return Optional.empty();
-        }
     }
 }

@@ -8,13 +8,14 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.order.Numbers;
 import wainbook.page.Filled;
+import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 import wainbook.station.serial.StandingSerials.Serial;
 import wainbook.station.serial.TakingOff;
@@ -44,21 +45,17 @@ public class TakenOffPage {
     }
 
     @POST
-    public Response takeOff(
-            String order,
-            @RestForm String id,
-            @RestForm String part,
-            @RestForm String serial,
-            @RestForm String reason) {
+    public Response takeOff(String order, MultivaluedMap<String, String> sent) {
         known(order);
-        Filled filled =
-                Filled.sent(id).with("part", part).with("serial", serial).with("reason", reason);
-        var named = new Serial(filled.value("part"), filled.value("serial"));
-        var asked = new TakingOff.ToTakeOff(filled.id(), order, named.part(), named.number(), filled.value("reason"));
-        return filled.answer(
-                takingOff.takeOff(asked, signedIn.actor()),
-                "/orders/" + order + "#fitted",
-                again -> StationPages.takenOff(again, order, named));
+        SentForm form = SentForm.of(sent);
+        var named = new Serial(form.text("part"), form.text("serial"));
+        var asked =
+                new TakingOff.ToTakeOff(form.filled().id(), order, named.part(), named.number(), form.text("reason"));
+        return form.filled()
+                .answer(
+                        takingOff.takeOff(asked, signedIn.actor()),
+                        "/orders/" + order + "#fitted",
+                        again -> StationPages.takenOff(again, order, named));
     }
 
     private History known(String order) {

@@ -2,10 +2,13 @@ package wainbook.order.returning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +19,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import wainbook.book.BookSaying.SetFrozen;
+import wainbook.book.chapter.BuildBook;
 import wainbook.handover.HandoverSaying.DocumentNoted;
 import wainbook.handover.HandoverSaying.State;
 import wainbook.house.Browsing;
@@ -28,10 +33,12 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Rebuild;
 import wainbook.ledger.Subject;
+import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.order.OrderSaying.FactStated;
 import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrderRow;
+import wainbook.print.Validated;
 import wainbook.process.sheet.Condition;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
@@ -52,6 +59,9 @@ class ReturningTest {
 
     @Inject
     Rebuild rebuild;
+
+    @Inject
+    BuildBook buildBook;
 
     private OnRecord bus;
     private String serial;
@@ -107,6 +117,27 @@ class ReturningTest {
         WorkOrderRow row = WorkOrderRow.findById(next);
         assertThat(row.vehicleNow).isEqualTo(bus.vin());
         assertThat(WorkOrderRow.<WorkOrderRow>findById(bus.number()).vehicleNow).isNull();
+    }
+
+    @Test
+    void its_book_is_a_further_volume_that_names_the_former_by_its_fingerprint() throws IOException {
+        handedOver();
+        var file = new EvidenceFile("ab".repeat(32), "application/zip", 1);
+        Entry last = last(bus.history());
+        bus.say(new SetFrozen(1, file, file, last.number(), last.hash()));
+        last = last(bus.history());
+        returned(Map.of()).then().statusCode(201);
+        assertThat(Browsing.as(Cast.HANDOVER_CLERK).page("/orders/" + next + "/book"))
+                .contains("Earlier volumes of this vehicle", "/orders/" + bus.number() + "/book/volumes/1/set.zip");
+        byte[] pdf = buildBook.of(next).orElseThrow().pdf();
+        Validated.passes(pdf);
+        assertThat(Validated.text(pdf))
+                .contains("Goes on from the book of " + bus.number() + ", entry " + last.number());
+        JsonNode carriesOn = new ObjectMapper()
+                .readTree(Validated.attachments(pdf).get("manifest.json"))
+                .get("carriesOn");
+        assertThat(carriesOn.get("subject").asText()).isEqualTo("work-order/" + bus.number());
+        assertThat(carriesOn.get("head").asText()).isEqualTo(last.hash());
     }
 
     /** Streams are read by their codes: here the newest is read before the former. */
@@ -189,7 +220,7 @@ class ReturningTest {
         handedOver();
         assertThat(keys(returned(Map.of("reason", " ", "operator", " ", "route", "CURTAIN-18T"))))
                 .containsExactly("order.routeUnknown", "order.operatorMissing", "order.returnReason");
-        assertThat(keys(returned(Map.of("number", bus.number())))).isNotEmpty();
+        assertThat(keys(returned(Map.of("number", bus.number())))).containsExactly("order.numberTaken");
         UUID id = UUID.randomUUID();
         returned(Map.of("id", id)).then().statusCode(201);
         returned(Map.of("id", id)).then().statusCode(200);
