@@ -9,6 +9,7 @@ import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,7 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Rebuild;
 import wainbook.ledger.Subject;
 import wainbook.ledger.evidence.EvidenceFile;
+import wainbook.ledger.evidence.EvidenceFiles;
 import wainbook.order.OrderSaying.FactStated;
 import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;
@@ -62,6 +64,9 @@ class ReturningTest {
 
     @Inject
     BuildBook buildBook;
+
+    @Inject
+    EvidenceFiles files;
 
     private OnRecord bus;
     private String serial;
@@ -122,7 +127,7 @@ class ReturningTest {
     @Test
     void its_book_is_a_further_volume_that_names_the_former_by_its_fingerprint() throws IOException {
         handedOver();
-        var file = new EvidenceFile("ab".repeat(32), "application/zip", 1);
+        EvidenceFile file = files.keep("a set".getBytes(StandardCharsets.UTF_8), "application/zip");
         Entry last = last(bus.history());
         bus.say(new SetFrozen(1, file, file, last.number(), last.hash()));
         last = last(bus.history());
