@@ -125,7 +125,7 @@ class SpecificationPagesTest extends BusToSpecify {
 
         assertThat(engineer.page(path))
                 .contains("packs as cold as the air give 87.5 %", "Range at end of life, coldest day")
-                .contains("How long it lasts", "5 % lost with a thousand full cycles", "Does 8 years")
+                .contains("How long it lasts", "5 % lost with a thousand full cycles", "8 years asked")
                 .contains("2 tyres of 3550 kg, together 7100 kg, up to 40 km/h", "holds up to 40 km/h")
                 .contains("The tyres of this axle are not stated");
     }
