@@ -32,7 +32,7 @@ final class ChassisForm {
                         "rolling", bus ? "0.0065" : "0.007",
                         "weighedUncertaintyKg", "20"));
         if (alike.isPresent()) {
-            form = of(form, alike.get())
+            form = TyreFields.open(of(form, alike.get()))
                     .with("frontKg", "")
                     .with("rearKg", "")
                     .with("weighedFrom", "")

@@ -51,6 +51,17 @@ public record TyreFields(Filled vehicle) {
         return form;
     }
 
+    /** Nothing typed: tyres are read from the vehicle at hand, whatever another of its kind had. */
+    static Filled open(Filled filled) {
+        Filled form = filled;
+        for (AxlePlace axle : AxlePlace.values()) {
+            for (String field : FIELDS) {
+                form = form.with("tyre" + axle.name() + field, "");
+            }
+        }
+        return form;
+    }
+
     static List<Tyres> read(Figures sent) {
         var stated = new ArrayList<Tyres>();
         for (AxlePlace axle : AxlePlace.values()) {
