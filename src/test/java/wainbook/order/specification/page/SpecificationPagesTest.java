@@ -165,7 +165,7 @@ class SpecificationPagesTest extends BusToSpecify {
         assertThat(engineer.page(energy + "?packs=x")).contains("The day with");
         assertThat(engineer.page(energy + "/parts.csv?packs=3"))
                 .startsWith("part,km,h,")
-                .contains("1 Town,34.0000,2.0000", "Worst day: Day");
+                .contains("\"1 Town\",34.0000,2.0000", "Worst day: Day");
         Cast.AUDITOR
                 .asks()
                 .get("/api/v1/orders/" + bus.number() + "/specification/energy?packs=3")
