@@ -74,7 +74,7 @@ class HandingOverTest {
                 .jsonPath()
                 .getList("lines", String.class);
         assertThat(lines.get(lines.size() - 2)).contains("order.handedOver/1", "\"GB-31\"", "receipt 4711");
-        assertThat(lines.get(lines.size() - 1)).contains("handover.setJudged/1", "\"NOT_NEEDED\"", "\"revision\":2");
+        assertThat(lines.get(lines.size() - 1)).contains("handover.setJudged/1", "\"NOT_NEEDED\"", "\"revision\":3");
         refused(handOver(), 409, "handover.handedOverAlready");
     }
 
