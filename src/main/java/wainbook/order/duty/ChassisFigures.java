@@ -70,6 +70,11 @@ public record ChassisFigures(
     public record Store(BigDecimal windowPercent, BigDecimal endOfLifePercent) {}
 
     public int axles() {
-        return 2 + (secondFrontM.isPresent() ? 1 : 0) + (secondRear.isPresent() ? 1 : 0);
+        return frontAxles() + 1 + (secondRear.isPresent() ? 1 : 0);
+    }
+
+    /** One, or two where two are steered. */
+    public int frontAxles() {
+        return secondFrontM.isPresent() ? 2 : 1;
     }
 }
