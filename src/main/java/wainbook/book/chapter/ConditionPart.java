@@ -55,8 +55,8 @@ final class ConditionPart {
         return new Grid(
                 List.of(
                         Grid.column(Words.of("printed.handoverPicture"), 6),
-                        Grid.column(Words.of("printed.pictureShows"), 6),
-                        Grid.column(Words.of("printed.handoverPictureFile"), 6),
+                        Grid.column(Words.of("printed.pictureShows"), 5),
+                        Grid.column(Words.of("printed.handoverPictureFile"), 7),
                         Grid.column(Words.of("printed.entry"), 2)),
                 shots(material.history()).map(shot -> row(material, shot)).toList());
     }

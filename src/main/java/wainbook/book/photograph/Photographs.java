@@ -2,7 +2,6 @@ package wainbook.book.photograph;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import wainbook.book.EntryLine;
 import wainbook.book.VehicleRecord;
 import wainbook.handover.record.RecordSaying;
@@ -30,15 +27,12 @@ public record Photographs(List<Photograph> all) {
         all = List.copyOf(all);
     }
 
-    /** How many there are, and their bytes; the same file is counted once. */
+    /** How many there are, and their bytes. */
     public record Sum(int count, long bytes) {
-        static Sum of(Stream<EvidenceFile> files) {
-            Collection<EvidenceFile> once = files.collect(
-                            Collectors.toMap(EvidenceFile::sha256, file -> file, (one, other) -> one))
-                    .values();
+        static Sum of(List<EvidenceFile> files) {
             return new Sum(
-                    once.size(),
-                    once.stream().mapToLong(EvidenceFile::sizeBytes).sum());
+                    files.size(),
+                    files.stream().mapToLong(EvidenceFile::sizeBytes).sum());
         }
     }
 
@@ -57,17 +51,16 @@ public record Photographs(List<Photograph> all) {
         Map<Long, EntryLine> lines = new HashMap<>();
         record.folds().stream().flatMap(fold -> fold.lines().stream()).forEach(line -> lines.put(line.number(), line));
         List<Pointed> pointed = Pointed.in(history).toList();
-        Set<String> carried = carried(pointed, mostBytes);
+        Set<Pointed> carried = carried(pointed, mostBytes);
         return new Photographs(pointed.stream()
                 .map(one -> photograph(
-                        one, Optional.ofNullable(lines.get(one.entry().number())), carried))
-                .distinct()
+                        one, Optional.ofNullable(lines.get(one.entry().number())), carried.contains(one)))
                 .toList());
     }
 
     /** What a set of this record carries and leaves, without its words. */
     public static Sum sum(History history) {
-        return Sum.of(Pointed.in(history).map(Pointed::file));
+        return Sum.of(Pointed.in(history).map(Pointed::file).toList());
     }
 
     public List<Photograph> carried() {
@@ -75,7 +68,8 @@ public record Photographs(List<Photograph> all) {
     }
 
     public Sum left() {
-        return Sum.of(all.stream().filter(one -> !one.carried()).map(Photograph::file));
+        return Sum.of(
+                all.stream().filter(one -> !one.carried()).map(Photograph::file).toList());
     }
 
     public Optional<Photograph> of(long entry, String sha256) {
@@ -85,18 +79,15 @@ public record Photographs(List<Photograph> all) {
     }
 
     /** First what the vehicle was given over as and what proves its engine's end, then the others, the oldest first. */
-    private static Set<String> carried(List<Pointed> pointed, long mostBytes) {
-        Set<String> carried = new HashSet<>();
+    private static Set<Pointed> carried(List<Pointed> pointed, long mostBytes) {
+        Set<Pointed> carried = new HashSet<>();
         long bytes = 0;
         for (Pointed one : pointed.stream()
                 .sorted(Comparator.comparingInt(Photographs::rank))
                 .toList()) {
-            if (carried.contains(one.file().sha256())) {
-                continue;
-            }
             if (bytes + one.file().sizeBytes() <= mostBytes) {
                 bytes += one.file().sizeBytes();
-                carried.add(one.file().sha256());
+                carried.add(one);
             }
         }
         return carried;
@@ -108,7 +99,7 @@ public record Photographs(List<Photograph> all) {
         return first ? 0 : 1;
     }
 
-    private static Photograph photograph(Pointed one, Optional<EntryLine> line, Set<String> carried) {
+    private static Photograph photograph(Pointed one, Optional<EntryLine> line, boolean carried) {
         String told = line.map(known -> shows(known, one.file())).orElse("");
         return new Photograph(
                 one.entry().number(),
@@ -118,7 +109,7 @@ public record Photographs(List<Photograph> all) {
                         .orElse(told),
                 line.filter(EntryLine::corrected).isEmpty(),
                 one.file(),
-                carried.contains(one.file().sha256()));
+                carried);
     }
 
     /** A line that tells nothing but the file has said enough with its title. */

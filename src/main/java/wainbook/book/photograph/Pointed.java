@@ -1,7 +1,8 @@
 package wainbook.book.photograph;
 
 import java.lang.reflect.RecordComponent;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -27,15 +28,18 @@ record Pointed(Entry entry, String part, EvidenceFile file) {
                 .flatMap(Pointed::in);
     }
 
-    /** Read from the kind itself, so that a kind which is added later is not forgotten. */
+    /** Read from the kind itself, so that a kind which is added later is not forgotten. An entry shows the same picture once. */
     private static Stream<Pointed> in(Entry entry) {
-        return entry.saying() instanceof Record said
-                ? Arrays.stream(said.getClass().getRecordComponents())
-                        .flatMap(part -> file(said, part)
-                                .filter(file -> TAKEN.contains(file.mediaType()))
-                                .map(file -> new Pointed(entry, part.getName(), file))
-                                .stream())
-                : Stream.empty();
+        if (!(entry.saying() instanceof Record said)) {
+            return Stream.empty();
+        }
+        Map<String, Pointed> byFile = new LinkedHashMap<>();
+        for (RecordComponent part : said.getClass().getRecordComponents()) {
+            file(said, part)
+                    .filter(file -> TAKEN.contains(file.mediaType()))
+                    .ifPresent(file -> byFile.putIfAbsent(file.sha256(), new Pointed(entry, part.getName(), file)));
+        }
+        return byFile.values().stream();
     }
 
     private static Optional<EvidenceFile> file(Record said, RecordComponent part) {

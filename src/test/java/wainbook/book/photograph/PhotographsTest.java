@@ -154,12 +154,25 @@ class PhotographsTest {
     }
 
     @Test
-    void the_same_file_counts_once() {
+    void the_same_file_stands_under_each_entry_and_once_under_one() {
         said("Labels", attached(picture(1, 60)));
         said("Labels again", attached(picture(1, 60)));
+        said(
+                "Engine made unusable",
+                new EngineMadeUnusable(
+                        "E-1",
+                        "hole",
+                        LocalDate.EPOCH,
+                        picture(1, 60),
+                        picture(1, 60),
+                        Optional.empty(),
+                        Optional.empty()));
 
-        assertThat(all(60)).hasSize(2).allMatch(Photograph::carried);
-        assertThat(Photographs.sum(history)).isEqualTo(new Photographs.Sum(1, 60));
+        assertThat(all(200))
+                .extracting(Photograph::name)
+                .doesNotHaveDuplicates()
+                .hasSize(3);
+        assertThat(Photographs.sum(history)).isEqualTo(new Photographs.Sum(3, 180));
     }
 
     @Test
