@@ -16,7 +16,7 @@ public enum RecordStage {
     private final String sign;
     private final String meaning;
 
-    Stage(String key, String sign, String meaning) {
+    RecordStage(String key, String sign, String meaning) {
         this.key = key;
         this.sign = sign;
         this.meaning = meaning;
