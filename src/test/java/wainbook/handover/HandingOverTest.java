@@ -266,6 +266,23 @@ class HandingOverTest {
     }
 
     @Test
+    void a_document_is_not_valid_for_longer_than_its_rule_says() {
+        refused(
+                note(
+                        Cast.HANDOVER_CLERK,
+                        "GB-09",
+                        Map.of("state", "IN_HAND", "reference", "T-1", "validUntil", "2099-01-01")),
+                422,
+                "handover.validTooLong");
+        note(Cast.HANDOVER_CLERK, "GB-09", Map.of("state", "APPLIED_FOR", "reference", "T-1"))
+                .then()
+                .statusCode(201);
+        note(Cast.HANDOVER_CLERK, "GB-01", Map.of("state", "IN_HAND", "reference", "N-1", "validUntil", "2099-01-01"))
+                .then()
+                .statusCode(201);
+    }
+
+    @Test
     void a_file_handed_in_before_goes_with_the_note_and_an_unknown_one_does_not() {
         String sha256 = Cast.HANDOVER_CLERK
                 .asks()
