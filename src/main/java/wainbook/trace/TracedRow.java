@@ -113,6 +113,15 @@ public class TracedRow extends PanacheEntityBase {
         return list(LIKE + " and traceSort = ?2 order by workOrder, at, entryNumber, code", beginning(code), sort);
     }
 
+    /** The same of some work orders. */
+    public static List<TracedRow> beginning(Mention.Sort sort, String code, List<String> workOrders) {
+        return list(
+                LIKE + " and traceSort = ?2 and workOrder in ?3 order by workOrder, at, entryNumber, code",
+                beginning(code),
+                sort,
+                workOrders);
+    }
+
     static List<Thing> named(String workOrder) {
         return getEntityManager()
                 .createQuery(

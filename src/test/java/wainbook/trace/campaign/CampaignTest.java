@@ -302,7 +302,7 @@ class CampaignTest {
         settled(here, "PUT_RIGHT_HERE", Optional.of(again.number())).then().statusCode(201);
         settled(gone, "NOT_NEEDED", Optional.empty()).then().statusCode(201);
         assertThat(closed(Cast.QUALITY_ENGINEER, Cast.PASSWORD).asString()).contains("campaign.ownCampaign");
-        assertThat(closed(Cast.HANDOVER_CLERK, "wrong").asString()).contains("gate.passwordWrong");
+        assertThat(closed(Cast.HANDOVER_CLERK, "wrong").asString()).contains("works.passwordWrong");
         assertThat(closed(Cast.LINE_MANAGER, Cast.PASSWORD).asString()).contains("works.competenceMissing");
         closed(Cast.HANDOVER_CLERK, Cast.PASSWORD).then().statusCode(201);
         assertThat(one().getBoolean("closed")).isTrue();

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
@@ -17,6 +18,7 @@ import wainbook.order.OrderSaying.Returned;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.trace.TracedRow;
+import wainbook.trace.Undone;
 import wainbook.trace.campaign.CampaignSaying.Because;
 import wainbook.trace.campaign.CampaignSaying.InScope;
 import wainbook.trace.campaign.CampaignSaying.Query;
@@ -44,12 +46,40 @@ public class Scope {
 
     /** Vehicles by number, as they stand now. A donor that was rejected has left the works and is none of it. */
     public List<InScope> find(Query query) {
-        List<Map<String, List<Because>>> found =
-                query.terms().stream().map(this::found).map(this::underNewest).toList();
+        List<Map<String, List<Because>>> found = query.terms().stream()
+                .map(term -> found(term, TracedRow.beginning(term.sort(), Codes.beginning(term))))
+                .map(this::underNewest)
+                .toList();
         return Combined.of(query.match(), found).entrySet().stream()
                 .flatMap(vehicle -> vehicle(vehicle.getKey(), vehicle.getValue()).stream())
                 .filter(vehicle -> vehicle.phase() != Phase.DONOR_REJECTED)
                 .toList();
+    }
+
+    /** Whether a query means this vehicle, found under any of its orders. */
+    public boolean fits(Query query, List<String> orders) {
+        List<Map<String, List<Because>>> found = query.terms().stream()
+                .map(term -> found(term, TracedRow.beginning(term.sort(), Codes.beginning(term), orders)))
+                .map(places -> places.isEmpty()
+                        ? Map.<String, List<Because>>of()
+                        : Map.of(
+                                orders.get(0),
+                                places.values().stream().flatMap(List::stream).toList()))
+                .toList();
+        return !Combined.of(query.match(), found).isEmpty();
+    }
+
+    /** The places that were taken back since: a person looks at those before anything is done about the vehicle. */
+    public Set<Because> voided(List<InScope> found) {
+        return found.stream()
+                .flatMap(vehicle -> vehicle.because().stream())
+                .filter(this::isVoided)
+                .collect(Collectors.toSet());
+    }
+
+    private boolean isVoided(Because place) {
+        History history = ledger.history(Subject.parse(place.stream()));
+        return Undone.is(history.entries().get(Math.toIntExact(place.entry()) - 1), history);
     }
 
     /** A vehicle as it stands now; empty where there is no such order. */
@@ -94,8 +124,8 @@ public class Scope {
         return WorkOrder.of(ledger.history(Subject.workOrder(order))).flatMap(Whose::onward);
     }
 
-    private Map<String, List<Because>> found(Term term) {
-        return TracedRow.beginning(term.sort(), Codes.beginning(term)).stream()
+    private Map<String, List<Because>> found(Term term, List<TracedRow> beginning) {
+        return beginning.stream()
                 .filter(row -> Codes.fits(term, row.code))
                 .filter(row -> within(term, day.of(row.at)))
                 .collect(Collectors.groupingBy(
