@@ -6,8 +6,10 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import jakarta.persistence.TypedQuery;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Subject;
 
@@ -77,13 +79,39 @@ public class TracedRow extends PanacheEntityBase {
         return code.replaceAll("([!%_])", "!$1");
     }
 
-    static List<Hit> orders(String pattern, int from, int most) {
-        return getEntityManager()
-                .createQuery(
-                        "select workOrder, count(distinct " + ENTRY + ") from TracedRow where " + LIKE
-                                + " group by workOrder order by max(at) desc, workOrder",
+    /**
+     * What a search looks for.
+     *
+     * @param pattern of a code
+     * @param joints entries on joints that it means besides
+     */
+    record Search(String pattern, Optional<JointRevisions.Sought> joints) {
+
+        private String where() {
+            return joints.map(sought -> "(" + LIKE + " or (traceSort = ?3 and at >= ?4"
+                            + (sought.until().isPresent() ? " and at < ?5" : "")
+                            + (sought.joint().isPresent() ? " and code = ?6" : "") + "))")
+                    .orElse(LIKE);
+        }
+
+        private <T> TypedQuery<T> asked(String select, String rest, Class<T> answer) {
+            TypedQuery<T> query = getEntityManager()
+                    .createQuery(select + " from TracedRow t where " + where() + rest, answer)
+                    .setParameter(1, pattern);
+            joints.ifPresent(sought -> {
+                query.setParameter(3, Mention.Sort.JOINT).setParameter(4, sought.from());
+                sought.until().ifPresent(until -> query.setParameter(5, until));
+                sought.joint().ifPresent(joint -> query.setParameter(6, joint));
+            });
+            return query;
+        }
+    }
+
+    static List<Hit> orders(Search search, int from, int most) {
+        return search.asked(
+                        "select workOrder, count(distinct " + ENTRY + ")",
+                        " group by workOrder order by max(at) desc, workOrder",
                         Object[].class)
-                .setParameter(1, pattern)
                 .setFirstResult(from)
                 .setMaxResults(most)
                 .getResultStream()
@@ -91,21 +119,24 @@ public class TracedRow extends PanacheEntityBase {
                 .toList();
     }
 
-    static long orders(String pattern) {
-        return getEntityManager()
-                .createQuery("select count(distinct workOrder) from TracedRow where " + LIKE, Long.class)
-                .setParameter(1, pattern)
-                .getSingleResult();
+    static long orders(Search search) {
+        return search.asked("select count(distinct workOrder)", "", Long.class).getSingleResult();
     }
 
     /** The newest first. */
-    static List<TracedRow> places(String pattern, String workOrder, int most) {
-        return find(
-                        LIKE + " and workOrder = ?2 order by at desc, entryNumber desc, traceSort, code",
-                        pattern,
-                        workOrder)
-                .page(0, most)
-                .list();
+    static List<TracedRow> places(Search search, String workOrder, int most) {
+        return search.asked(
+                        "select t",
+                        " and workOrder = ?2 order by at desc, entryNumber desc, traceSort, code",
+                        TracedRow.class)
+                .setParameter(2, workOrder)
+                .setMaxResults(most)
+                .getResultList();
+    }
+
+    /** Every entry on a joint that a work order's record has. */
+    static List<TracedRow> joints(String workOrder) {
+        return list("workOrder = ?1 and traceSort = ?2 order by code, at, entryNumber", workOrder, Mention.Sort.JOINT);
     }
 
     /** Everything of a sort whose code begins so, the oldest first. */
