@@ -93,22 +93,23 @@ public class TracedRow extends PanacheEntityBase {
                             + (sought.joint().isPresent() ? " and code = ?6" : "") + "))")
                     .orElse(LIKE);
         }
+    }
 
-        private <T> TypedQuery<T> asked(String select, String rest, Class<T> answer) {
-            TypedQuery<T> query = getEntityManager()
-                    .createQuery(select + " from TracedRow t where " + where() + rest, answer)
-                    .setParameter(1, pattern);
-            joints.ifPresent(sought -> {
-                query.setParameter(3, Mention.Sort.JOINT).setParameter(4, sought.from());
-                sought.until().ifPresent(until -> query.setParameter(5, until));
-                sought.joint().ifPresent(joint -> query.setParameter(6, joint));
-            });
-            return query;
-        }
+    private static <T> TypedQuery<T> asked(Search search, String select, String rest, Class<T> answer) {
+        TypedQuery<T> query = getEntityManager()
+                .createQuery(select + " from TracedRow t where " + search.where() + rest, answer)
+                .setParameter(1, search.pattern());
+        search.joints().ifPresent(sought -> {
+            query.setParameter(3, Mention.Sort.JOINT).setParameter(4, sought.from());
+            sought.until().ifPresent(until -> query.setParameter(5, until));
+            sought.joint().ifPresent(joint -> query.setParameter(6, joint));
+        });
+        return query;
     }
 
     static List<Hit> orders(Search search, int from, int most) {
-        return search.asked(
+        return asked(
+                        search,
                         "select workOrder, count(distinct " + ENTRY + ")",
                         " group by workOrder order by max(at) desc, workOrder",
                         Object[].class)
@@ -120,12 +121,13 @@ public class TracedRow extends PanacheEntityBase {
     }
 
     static long orders(Search search) {
-        return search.asked("select count(distinct workOrder)", "", Long.class).getSingleResult();
+        return asked(search, "select count(distinct workOrder)", "", Long.class).getSingleResult();
     }
 
     /** The newest first. */
     static List<TracedRow> places(Search search, String workOrder, int most) {
-        return search.asked(
+        return asked(
+                        search,
                         "select t",
                         " and workOrder = ?2 order by at desc, entryNumber desc, traceSort, code",
                         TracedRow.class)

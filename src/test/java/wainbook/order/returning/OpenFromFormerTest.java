@@ -240,14 +240,7 @@ class OpenFromFormerTest {
                 .asks()
                 .contentType(ContentType.JSON)
                 .body(Map.of(
-                        "id",
-                        UUID.randomUUID(),
-                        "direction",
-                        "ONTO_LINE",
-                        "destination",
-                        "NOWHERE",
-                        "confirmed",
-                        List.of()))
+                        "id", UUID.randomUUID(), "direction", "ONTO_LINE", "to", "NOWHERE", "confirmed", List.of()))
                 .post("/api/v1/orders/" + next + "/moves")
                 .jsonPath()
                 .getList("reasons.key", String.class);
