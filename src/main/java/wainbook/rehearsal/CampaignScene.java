@@ -185,7 +185,7 @@ final class CampaignScene {
                 as(Role.QUALITY_ENGINEER)));
     }
 
-    /** The range of lots that is in many vehicles handed over and in a few that are here. */
+    /** The range of lots that is in many vehicles handed over and in a few that are here, one of them being worked on. */
     private Optional<Lots> fitting() {
         Map<String, Phase> phases = WorkOrderRow.all().stream()
                 .filter(row -> row.number.startsWith(playing.numbers()))
@@ -199,8 +199,9 @@ final class CampaignScene {
             long here = lots.orders().stream()
                     .filter(order -> phases.get(order) != Phase.HANDED_OVER)
                     .count();
+            boolean worked = lots.orders().stream().anyMatch(order -> phases.get(order) == Phase.ON_LINE);
             long gone = lots.orders().size() - here;
-            return here == 0 || gone == 0 ? -MANY : Math.min(MANY, gone) - 2 * Math.max(0, here - FEW);
+            return !worked || gone == 0 ? -MANY : Math.min(MANY, gone) - 2 * Math.max(0, here - FEW);
         };
         return IntStream.rangeClosed(1, WIDEST)
                 .boxed()

@@ -17,7 +17,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
@@ -39,17 +42,19 @@ import wainbook.order.WorkOrderRow;
 import wainbook.order.hold.Holding;
 import wainbook.rehearsal.time.DemoClock;
 import wainbook.rehearsal.time.Running;
+import wainbook.trace.campaign.Campaigns;
+import wainbook.trace.campaign.InCampaign;
 import wainbook.works.PersonRow;
 import wainbook.works.Role;
 import wainbook.works.shift.WorksDay;
 
-/** The demonstration's line through a shift, as fast as it goes: stopped on the way, and gone on with. */
+/** The demonstration through a shift, as fast as it goes: stopped on the way, and gone on with. */
 @QuarkusTest
-@TestProfile(PlayedShiftTest.LineAlone.class)
+@TestProfile(PlayedShiftTest.FewHandedOver.class)
 class PlayedShiftTest {
 
-    /** The line in full work; nothing of its past. */
-    public static class LineAlone implements QuarkusTestProfile {
+    /** All that the demonstration has, of its past a few vehicles: one is awaited back, a campaign is open. */
+    public static class FewHandedOver implements QuarkusTestProfile {
         @Override
         public Map<String, String> getConfigOverrides() {
             try {
@@ -59,7 +64,7 @@ class PlayedShiftTest {
                         "wainbook.rehearsal",
                         "true",
                         "wainbook.rehearsal.handed-over",
-                        "0",
+                        "6",
                         "wainbook.rehearsal.behind",
                         "false",
                         "wainbook.data",
@@ -97,16 +102,27 @@ class PlayedShiftTest {
     @Inject
     Clock clock;
 
+    @Inject
+    Campaigns campaigns;
+
+    /** As many as it takes until a vehicle that comes back has been received, surveyed and finished. */
+    private static final int FURTHER_SHIFTS = 2;
+
     private static final String WISH = "The operator wants to see it as it is";
 
     private final Tally tally = new Tally();
     private final List<Instant> shown = new ArrayList<>();
 
-    private List<Entry> since(Instant from) {
+    /** Kept in the meantime: the campaign's last acts are as late as the works' clock was by then. */
+    private List<Entry> since(Set<UUID> already) {
         return ledger.subjects(Subject.Sort.WORK_ORDER).stream()
                 .flatMap(order -> ledger.history(order).entries().stream())
-                .filter(entry -> entry.moment().at().isAfter(from))
+                .filter(entry -> !already.contains(entry.id()))
                 .toList();
+    }
+
+    private Set<UUID> already() {
+        return since(Set.of()).stream().map(Entry::id).collect(Collectors.toSet());
     }
 
     private void played(Instant from, Instant until) {
@@ -118,20 +134,22 @@ class PlayedShiftTest {
     }
 
     @Test
-    void a_shift_goes_by_in_order_of_time_and_leaves_a_record_that_verifies() {
+    void shifts_go_by_in_order_of_time_without_standing_still_and_leave_a_record_that_verifies() {
         Instant from = demo.began().orElseThrow();
         Instant end = day.shiftEnd(from).orElseThrow();
         Instant broken = from.plus(Duration.ofMinutes(100));
+        aCampaignLookedAtVehiclesOnTheLine();
+        Set<UUID> already = already();
 
         played(from, broken);
-        List<Entry> before = since(from);
+        List<Entry> before = since(already);
         assertThat(before)
                 .hasSizeGreaterThan(50)
                 .allSatisfy(entry -> assertThat(entry.moment().at()).isBeforeOrEqualTo(broken));
         int moves = tally.moves();
         WorkOrderRow held = somebodyHoldsTheFirstVehicle();
         played(broken, end);
-        List<Entry> all = since(from);
+        List<Entry> all = since(already);
 
         assertThat(shown).isSorted();
         assertThat(all).extracting(entry -> entry.moment().at()).isSubsetOf(shown);
@@ -154,7 +172,79 @@ class PlayedShiftTest {
                 .isNotEmpty();
         everyStationIsInOneState(end);
         nobodysLockIsOnOverNight(end);
+        letGo(held);
+        theLineGoesOn(FURTHER_SHIFTS);
         assertThat(verify.everything().findings()).isEmpty();
+    }
+
+    private void aCampaignLookedAtVehiclesOnTheLine() {
+        List<String> onLine = rows(row -> row.phase == Phase.ON_LINE).stream()
+                .map(row -> row.number)
+                .toList();
+        assertThat(campaigns
+                        .named(CampaignScene.NUMBER)
+                        .orElseThrow()
+                        .vehicles()
+                        .values())
+                .extracting(InCampaign::order)
+                .containsAnyElementsOf(onLine);
+    }
+
+    /** Shift after shift, with vehicles among them that came back and others that a campaign looked at. */
+    private void theLineGoesOn(int shifts) {
+        assertThat(rows(row -> row.number.endsWith("-2"))).as("awaited back").hasSize(2);
+        for (int further = 1; further <= shifts; further++) {
+            List<String> before = places();
+            Instant from = day.shifts().nextBegin(clock.instant()).orElseThrow();
+            var shift = new Tally();
+            new PlayedShift(rehearsal.present().orElseThrow(), shift)
+                    .play(
+                            from,
+                            day.shiftEnd(from).orElseThrow(),
+                            new Running(from, Double.POSITIVE_INFINITY, demo::standing));
+            assertThat(shift.moves()).as(from.toString()).isGreaterThan(20);
+            assertThat(shift.leftOutInAll()).as(String.valueOf(shift.leftOut())).isLessThan(shift.moves() / 2);
+            assertThat(places()).as("nobody stands where it stood a shift ago").doesNotContainAnyElementsOf(before);
+        }
+        assertThat(rows(row -> row.number.endsWith("-2") && row.phase == Phase.FINISHED))
+                .as("came back, went its own way and is finished")
+                .isNotEmpty();
+    }
+
+    private static List<String> places() {
+        return rows(row -> row.phase == Phase.ON_LINE).stream()
+                .map(row -> row.number + " at " + row.occupies)
+                .toList();
+    }
+
+    private static List<WorkOrderRow> rows(Predicate<WorkOrderRow> wanted) {
+        return QuarkusTransaction.requiringNew()
+                .call(() -> WorkOrderRow.<WorkOrderRow>listAll().stream()
+                        .filter(wanted)
+                        .toList());
+    }
+
+    private void letGo(WorkOrderRow order) {
+        int hold = WorkOrder.of(ledger.history(Subject.workOrder(order.number))).orElseThrow().holds().stream()
+                .filter(held -> held.reason().equals(WISH))
+                .findFirst()
+                .orElseThrow()
+                .hold();
+        holding.release(
+                        new Holding.ToRelease(UUID.randomUUID(), order.number, hold, "The operator has seen it"),
+                        Actor.of(lineManager(), clock))
+                .fold(entry -> entry, reasons -> {
+                    throw new AssertionError(reasons.toString());
+                });
+    }
+
+    private static String lineManager() {
+        return QuarkusTransaction.requiringNew()
+                .call(() -> PersonRow.everybody().stream()
+                        .filter(row -> row.roleWords().contains(Role.lineManager))
+                        .findFirst()
+                        .orElseThrow()
+                        .number);
     }
 
     /** The one nearest the begin of the line, so that it stands in nobody's way. */
@@ -164,12 +254,6 @@ class PlayedShiftTest {
                         .flatMap(station -> WorkOrderRow.occupant(station).stream())
                         .findFirst()
                         .orElseThrow());
-        String leader = QuarkusTransaction.requiringNew()
-                .call(() -> PersonRow.everybody().stream()
-                        .filter(row -> row.roleWords().contains(Role.lineManager))
-                        .findFirst()
-                        .orElseThrow()
-                        .number);
         holding.hold(
                         new Holding.ToHold(
                                 UUID.randomUUID(),
@@ -177,7 +261,7 @@ class PlayedShiftTest {
                                 HoldKind.OPERATOR_WISH,
                                 List.of(Stops.WORK, Stops.MOVE),
                                 WISH),
-                        Actor.of(leader, clock))
+                        Actor.of(lineManager(), clock))
                 .fold(entry -> entry, reasons -> {
                     throw new AssertionError(reasons.toString());
                 });
@@ -195,10 +279,9 @@ class PlayedShiftTest {
     }
 
     private void nobodysLockIsOnOverNight(Instant end) {
-        List<String> onLine = QuarkusTransaction.requiringNew()
-                .call(() -> WorkOrderRow.inPhase(Phase.ON_LINE).stream()
-                        .map(row -> row.number)
-                        .toList());
+        List<String> onLine = rows(row -> row.phase == Phase.ON_LINE).stream()
+                .map(row -> row.number)
+                .toList();
         assertThat(onLine)
                 .isNotEmpty()
                 .allSatisfy(number -> assertThat(Isolation.of(ledger.history(Subject.workOrder(number)))
