@@ -66,10 +66,9 @@ final class YardPart implements Consumer<PlayedClock> {
         }
     }
 
-    /** A vehicle that comes back is left to whoever looks round: nobody plays its arrival. */
     private static List<WorkOrderRow> free(Phase phase) {
         return WorkOrderRow.inPhase(phase).stream()
-                .filter(row -> row.holds == 0 && !row.cameBack())
+                .filter(row -> row.holds == 0)
                 .toList();
     }
 }
