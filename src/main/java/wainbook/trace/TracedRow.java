@@ -88,21 +88,21 @@ public class TracedRow extends PanacheEntityBase {
     record Search(String pattern, Optional<JointRevisions.Sought> joints) {
 
         private String where() {
-            return joints.map(sought -> "(" + LIKE + " or (traceSort = ?3 and at >= ?4"
-                            + (sought.until().isPresent() ? " and at < ?5" : "")
-                            + (sought.joint().isPresent() ? " and code = ?6" : "") + "))")
-                    .orElse(LIKE);
+            return joints.map(sought -> "(code like :pattern escape '!' or (traceSort = :joints and at >= :from"
+                            + (sought.until().isPresent() ? " and at < :until" : "")
+                            + (sought.joint().isPresent() ? " and code = :joint" : "") + "))")
+                    .orElse("code like :pattern escape '!'");
         }
     }
 
     private static <T> TypedQuery<T> asked(Search search, String select, String rest, Class<T> answer) {
         TypedQuery<T> query = getEntityManager()
                 .createQuery(select + " from TracedRow t where " + search.where() + rest, answer)
-                .setParameter(1, search.pattern());
+                .setParameter("pattern", search.pattern());
         search.joints().ifPresent(sought -> {
-            query.setParameter(3, Mention.Sort.JOINT).setParameter(4, sought.from());
-            sought.until().ifPresent(until -> query.setParameter(5, until));
-            sought.joint().ifPresent(joint -> query.setParameter(6, joint));
+            query.setParameter("joints", Mention.Sort.JOINT).setParameter("from", sought.from());
+            sought.until().ifPresent(until -> query.setParameter("until", until));
+            sought.joint().ifPresent(joint -> query.setParameter("joint", joint));
         });
         return query;
     }
@@ -129,9 +129,9 @@ public class TracedRow extends PanacheEntityBase {
         return asked(
                         search,
                         "select t",
-                        " and workOrder = ?2 order by at desc, entryNumber desc, traceSort, code",
+                        " and workOrder = :order order by at desc, entryNumber desc, traceSort, code",
                         TracedRow.class)
-                .setParameter(2, workOrder)
+                .setParameter("order", workOrder)
                 .setMaxResults(most)
                 .getResultList();
     }

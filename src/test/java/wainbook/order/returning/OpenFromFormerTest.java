@@ -92,16 +92,16 @@ class OpenFromFormerTest {
         assertThat(page())
                 .contains(
                         "Open from the former record",
-                        "Hold 1 of " + bus.number() + ", safety",
+                        "Hold 1 of " + bus.number() + ", Safety",
                         "Smell of solvent at the rear",
                         "It holds this vehicle: work, signing, moving",
-                        "Quality engineer")
+                        "Settled by: ")
                 .doesNotContain("Nothing is open on this vehicle");
         bus.say(new HoldReleased(1, "Cleaned and aired"));
         assertThat(against()).doesNotContain("order.heldByRule");
         assertThat(moved()).doesNotContain("order.heldByRule");
         assertThat(worked()).doesNotContain("order.heldByRule");
-        assertThat(page()).doesNotContain("Open from the former record");
+        assertThat(page()).doesNotContain("Hold 1 of " + bus.number());
     }
 
     @Test
