@@ -20,6 +20,8 @@ public class TracedRow extends PanacheEntityBase {
 
     private static final String LIKE = "code like ?1 escape '!'";
 
+    private static final String FITS = "code like :pattern escape '!'";
+
     /** Entries of several streams may have the same number. */
     private static final String ENTRY = "concat(coalesce(saidIn, ''), '/', cast(entryNumber as String))";
 
@@ -88,10 +90,10 @@ public class TracedRow extends PanacheEntityBase {
     record Search(String pattern, Optional<JointRevisions.Sought> joints) {
 
         private String where() {
-            return joints.map(sought -> "(code like :pattern escape '!' or (traceSort = :joints and at >= :from"
+            return joints.map(sought -> "(" + FITS + " or (traceSort = :joints and at >= :from"
                             + (sought.until().isPresent() ? " and at < :until" : "")
                             + (sought.joint().isPresent() ? " and code = :joint" : "") + "))")
-                    .orElse("code like :pattern escape '!'");
+                    .orElse(FITS);
         }
     }
 
