@@ -94,7 +94,7 @@ class OpenFromFormerTest {
                         "Open from the former record",
                         "Hold 1 of " + bus.number() + ", Safety",
                         "Smell of solvent at the rear",
-                        "It holds this vehicle: work, signing, moving",
+                        "stops work, signing, moving here",
                         "Settled by: ")
                 .doesNotContain("Nothing is open on this vehicle");
         bus.say(new HoldReleased(1, "Cleaned and aired"));
