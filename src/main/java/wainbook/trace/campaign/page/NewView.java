@@ -77,6 +77,14 @@ public record NewView(Filled filled, Optional<List<InScope>> found, Set<Because>
                 .count();
     }
 
+    /** Those that were taken back come first: only a few are shown. */
+    public List<Because> places(InScope vehicle) {
+        return Stream.concat(
+                        vehicle.because().stream().filter(voided::contains),
+                        vehicle.because().stream().filter(place -> !voided.contains(place)))
+                .toList();
+    }
+
     public boolean voided(Because place) {
         return voided.contains(place);
     }
