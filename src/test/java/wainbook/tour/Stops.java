@@ -104,6 +104,10 @@ final class Stops {
                 "/orders/" + stuck + "/specification",
                 "/orders/" + at("packs") + "/specification",
                 "/orders/" + inPhase("ORDERED") + "/specification");
+        put(
+                "/orders/{order}/specification/energy",
+                "/orders/" + stuck + "/specification/energy",
+                "/orders/" + at("packs") + "/specification/energy?packs=5");
         put("/orders/{order}/report", "/orders/" + stuck + "/report");
     }
 

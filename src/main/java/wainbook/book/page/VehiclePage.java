@@ -51,7 +51,7 @@ public class VehiclePage {
                         Role.lineManager,
                         Role.worksEngineer,
                         Role.qualityEngineer),
-                is(Role.technician, Role.teamLeader, Role.inspector, Role.qualityEngineer),
+                is(Role.technician, Role.teamLeader, Role.inspector, Role.worksEngineer, Role.qualityEngineer),
                 is(Role.qualityEngineer),
                 is(Role.lineManager, Role.worksEngineer, Role.qualityEngineer),
                 is(Role.worksEngineer, Role.lineManager, Role.handoverClerk),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import wainbook.engineering.energy.driving.Driven;
 import wainbook.engineering.energy.driving.Segment;
+import wainbook.engineering.energy.driving.Spent;
 import wainbook.engineering.energy.driving.Vehicle;
 
 /**
@@ -13,7 +14,7 @@ import wainbook.engineering.energy.driving.Vehicle;
  * @param hydraulicKwh on a usual day, other work of the body counted
  * @param worstDriving times the driving of a usual day, way and weather together
  * @param worstHydraulic times its hydraulic work
- * @param worstHeatingKwh added on the coldest day
+ * @param coldest of the year: the worst day is as cold
  */
 public record DutyDay(
         List<DutyPart> parts,
@@ -21,13 +22,17 @@ public record DutyDay(
         double hydraulicKwh,
         double worstDriving,
         double worstHydraulic,
-        double worstHeatingKwh) {
+        ColdDay coldest) {
 
     public DutyDay {
         parts = List.copyOf(parts);
     }
 
-    /** @param payloadShare of the wanted payload that is on board on average */
+    /**
+     * With packs that give as much in the cold.
+     *
+     * @param payloadShare of the wanted payload that is on board on average
+     */
     public DutyDay(
             List<Segment> segments,
             Vehicle vehicle,
@@ -44,7 +49,7 @@ public record DutyDay(
                 hydraulicKwh,
                 worstDriving,
                 worstHydraulic,
-                worstHeatingKwh);
+                ColdDay.heating(worstHeatingKwh));
     }
 
     public double km() {
@@ -52,9 +57,14 @@ public record DutyDay(
     }
 
     public double drivingKwh(Carrying carrying) {
+        return spent(carrying).stream().mapToDouble(Spent::totalKwh).sum();
+    }
+
+    /** Where the energy of each part goes. */
+    public List<Spent> spent(Carrying carrying) {
         return parts.stream()
-                .mapToDouble(part -> part.energyKwh(weighed(part, carrying), carrying.packs()))
-                .sum();
+                .map(part -> part.spent(weighed(part, carrying), carrying.packs()))
+                .toList();
     }
 
     /** The first second of a recorded part that the packs cannot give; empty where they can, and for parts that are only described. */
@@ -69,10 +79,15 @@ public record DutyDay(
     }
 
     public double worstKwh(double drivingKwh) {
-        return drivingKwh * worstDriving + hydraulicKwh * worstHydraulic + worstHeatingKwh;
+        return drivingKwh * worstDriving + hydraulicKwh * worstHydraulic + coldest.kwh();
     }
 
-    private Vehicle weighed(DutyPart part, Carrying carrying) {
+    /** A usual day’s work on the coldest day. */
+    public double coldKwh(double drivingKwh) {
+        return usualKwh(drivingKwh) + coldest.kwh();
+    }
+
+    public Vehicle weighed(DutyPart part, Carrying carrying) {
         return vehicle.weighing(carrying.emptyKg() + part.loadShare() * carrying.payloadKg());
     }
 

@@ -5,6 +5,7 @@ import wainbook.engineering.energy.driving.Battery;
 import wainbook.engineering.energy.driving.Driven;
 import wainbook.engineering.energy.driving.Kinematics;
 import wainbook.engineering.energy.driving.Segment;
+import wainbook.engineering.energy.driving.Spent;
 import wainbook.engineering.energy.driving.Trace;
 import wainbook.engineering.energy.driving.Vehicle;
 
@@ -13,11 +14,13 @@ public sealed interface DutyPart {
 
     double km();
 
+    double hours();
+
     /** Of the whole payload, on board in this part. */
     double loadShare();
 
     /** @param weighed as it is in this part */
-    double energyKwh(Vehicle weighed, int packs);
+    Spent spent(Vehicle weighed, int packs);
 
     default Optional<Driven.Beyond> beyond(Vehicle weighed, int packs) {
         return Optional.empty();
@@ -31,8 +34,13 @@ public sealed interface DutyPart {
         }
 
         @Override
-        public double energyKwh(Vehicle weighed, int packs) {
-            return segment.energyKwh(weighed);
+        public double hours() {
+            return segment.hours();
+        }
+
+        @Override
+        public Spent spent(Vehicle weighed, int packs) {
+            return segment.spent(weighed);
         }
     }
 
@@ -44,23 +52,29 @@ public sealed interface DutyPart {
      * @param packOhm resistance of one
      */
     record Recorded(Trace trace, double timesADay, double loadShare, double openV, double packOhm) implements DutyPart {
+        private static final double SECONDS_AN_HOUR = 3600;
+
         @Override
         public double km() {
             return timesADay * Kinematics.of(trace).distanceKm();
         }
 
+        @Override
+        public double hours() {
+            return timesADay * trace.intervals() / SECONDS_AN_HOUR;
+        }
+
         /** Where the packs cannot give a second, their resistance is left out: {@link #beyond} says so. */
         @Override
-        public double energyKwh(Vehicle weighed, int packs) {
-            return timesADay
-                    * driven(weighed, packOhm / packs)
-                            .<Driven.Whole>fold(
-                                    whole -> whole,
-                                    beyond -> driven(weighed, 0).<Driven.Whole>fold(whole -> whole, never -> {
-                                        throw new IllegalStateException("packs without resistance give any power");
-                                    }))
-                            .energies()
-                            .packKwh();
+        public Spent spent(Vehicle weighed, int packs) {
+            return driven(weighed, packOhm / packs)
+                    .<Driven.Whole>fold(
+                            whole -> whole,
+                            beyond -> driven(weighed, 0).<Driven.Whole>fold(whole -> whole, never -> {
+                                throw new IllegalStateException("packs without resistance give any power");
+                            }))
+                    .spent()
+                    .times(timesADay);
         }
 
         @Override

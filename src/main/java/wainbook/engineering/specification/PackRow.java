@@ -8,8 +8,9 @@ import wainbook.engineering.weights.TwoAxles;
  * One number of packs against its payload.
  *
  * @param kwhPerKm of the usual day, hydraulic work counted
- * @param rangeNewKm at this duty; likewise {@code rangeAtEndKm}
- * @param worstKwh median need of the worst day
+ * @param rangeNewKm at this duty on a mild day; likewise {@code rangeAtEndKm}
+ * @param rangeColdNewKm at this duty on the coldest day; likewise {@code rangeColdAtEndKm}
+ * @param worstKwh median need of the worst day, which is as cold
  * @param oddsNew that the worst day is met; likewise {@code oddsAtEnd}
  * @param empty without payload
  * @param laden with the payload that is wanted, or the greatest if that is less
@@ -24,6 +25,8 @@ public record PackRow(
         double kwhPerKm,
         double rangeNewKm,
         double rangeAtEndKm,
+        double rangeColdNewKm,
+        double rangeColdAtEndKm,
         double worstKwh,
         double oddsNew,
         double oddsAtEnd,

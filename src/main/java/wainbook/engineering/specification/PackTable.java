@@ -32,15 +32,22 @@ public record PackTable(
                 .toList();
     }
 
+    /** A vehicle with so many packs. */
+    public DutyDay.Carrying carrying(int packs) {
+        return new DutyDay.Carrying(pack.into(bare, packs).totalKg(), payloadKg, packs);
+    }
+
     private PackRow row(int packs) {
         TwoAxles without = pack.into(bare, packs);
-        var carrying = new DutyDay.Carrying(without.totalKg(), payloadKg, packs);
+        var carrying = carrying(packs);
         double drivingKwh = day.drivingKwh(carrying);
         double kwhPerKm = day.usualKwh(drivingKwh) / day.km();
         double worstKwh = day.worstKwh(drivingKwh);
         double newKwh = pack.usableNewKwh(packs);
         double endKwh = pack.usableAtEndKwh(packs);
-        double shortKwh = Math.max(0, need.factor(odds) * worstKwh - endKwh);
+        double coldShare = day.coldest().packShare();
+        double coldKwhPerKm = day.coldKwh(drivingKwh) / day.km();
+        double shortKwh = Math.max(0, need.factor(odds) * worstKwh - coldShare * endKwh);
         PayloadLimit limit = limits.payload(without, payloadCentreM);
         double carriedKg = Math.max(0, Math.min(payloadKg, limit.kg()));
         return new PackRow(
@@ -51,9 +58,11 @@ public record PackTable(
                 kwhPerKm,
                 newKwh / kwhPerKm,
                 endKwh / kwhPerKm,
+                coldShare * newKwh / coldKwhPerKm,
+                coldShare * endKwh / coldKwhPerKm,
                 worstKwh,
-                need.met(newKwh, worstKwh),
-                need.met(endKwh, worstKwh),
+                need.met(coldShare * newKwh, worstKwh),
+                need.met(coldShare * endKwh, worstKwh),
                 without,
                 without.with(carriedKg, payloadCentreM),
                 shortKwh,

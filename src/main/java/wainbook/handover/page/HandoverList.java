@@ -74,7 +74,7 @@ public record HandoverList(String search, Optional<Phase> phase, Promised promis
         }
 
         public String standing() {
-            return missing.map(count -> Words.of("handover.missingCount", count))
+            return missing.map(count -> Words.of("handover.missingShort", count))
                     .orElseGet(() -> Words.of("handover.noRulesShort"));
         }
 

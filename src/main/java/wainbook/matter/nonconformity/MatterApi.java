@@ -45,7 +45,7 @@ public class MatterApi {
     }
 
     @POST
-    @RolesAllowed({Role.technician, Role.teamLeader, Role.inspector, Role.qualityEngineer})
+    @RolesAllowed({Role.technician, Role.teamLeader, Role.inspector, Role.worksEngineer, Role.qualityEngineer})
     public Response report(String order, Report body) {
         return Receipt.of(
                 reporting.report(new Reporting.ToReport(body.id, order, body.item, body.what), signedIn.actor()));

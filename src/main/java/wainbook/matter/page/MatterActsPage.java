@@ -50,7 +50,7 @@ public class MatterActsPage {
 
     @GET
     @Path("report")
-    @RolesAllowed({Role.technician, Role.teamLeader, Role.inspector, Role.qualityEngineer})
+    @RolesAllowed({Role.technician, Role.teamLeader, Role.inspector, Role.worksEngineer, Role.qualityEngineer})
     public TemplateInstance report(String order, @RestQuery Optional<String> item) {
         known(order);
         return MatterPages.report(Filled.fresh().with("item", item.orElse("")), order);
@@ -58,7 +58,7 @@ public class MatterActsPage {
 
     @POST
     @Path("report")
-    @RolesAllowed({Role.technician, Role.teamLeader, Role.inspector, Role.qualityEngineer})
+    @RolesAllowed({Role.technician, Role.teamLeader, Role.inspector, Role.worksEngineer, Role.qualityEngineer})
     public Response report(String order, @RestForm String id, @RestForm String item, @RestForm String what) {
         known(order);
         Filled filled = Filled.sent(id).with("item", item).with("what", what);

@@ -15,6 +15,8 @@ import wainbook.ledger.evidence.EvidenceFile;
  * @param bodyKwh drawn in a day besides, at a stand
  * @param worst how the worst day differs
  * @param startOnPercent slope on which it must start with its payload
+ * @param packsInTheCold absent: not asked when it was stated, and taken as warm
+ * @param use of a year; absent: not asked
  */
 public record Duty(
         String words,
@@ -28,10 +30,31 @@ public record Duty(
         Heating heating,
         Worst worst,
         BigDecimal startOnPercent,
-        Charging charging) {
+        Charging charging,
+        Optional<PacksInTheCold> packsInTheCold,
+        Optional<Use> use) {
 
     public Duty {
         legs = List.copyOf(legs);
+    }
+
+    /** The same day with another recorded way, or with none. */
+    public Duty recordedAs(Optional<RecordedWay> other) {
+        return new Duty(
+                words,
+                legs,
+                other,
+                payloadKg,
+                people,
+                auxiliaryKw,
+                bodyKwh,
+                hydraulics,
+                heating,
+                worst,
+                startOnPercent,
+                charging,
+                packsInTheCold,
+                use);
     }
 
     /**
@@ -78,6 +101,19 @@ public record Duty(
      * @param oddsPercent with which the worst day is to be met at the end of the packs’ life
      */
     public record Worst(BigDecimal drivingPercent, BigDecimal bodyPercent, BigDecimal oddsPercent) {}
+
+    /** What the packs are on the coldest day when the vehicle leaves. */
+    public enum PacksInTheCold {
+        /** Warmed from the mains before it leaves, and kept so. */
+        WARMED,
+        AS_THE_AIR
+    }
+
+    /**
+     * @param daysPerYear with this day’s work
+     * @param years that the operator wants to do it; absent: he did not say
+     */
+    public record Use(BigDecimal daysPerYear, Optional<Integer> years) {}
 
     /** The usual night in the depot. */
     public record Charging(BigDecimal hours, BigDecimal kw) {}

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wainbook.act.Reason;
+import wainbook.order.duty.ChassisFigures;
 import wainbook.page.Words;
 
 /** What figures of a form may be; each fault stands at the field of that name. */
@@ -30,12 +31,30 @@ public final class Bounds {
         return this;
     }
 
+    Bounds refuse(List<Reason> reasons) {
+        against.addAll(reasons);
+        return this;
+    }
+
     List<Reason> against() {
         return List.copyOf(against);
     }
 
-    /** A field's name in words; those of a leg carry its number. */
+    public static String axle(ChassisFigures.AxlePlace axle) {
+        return Words.of("order.axlePlace." + axle.name());
+    }
+
+    /** A field's name in words; those of a leg carry its number, those of tyres their axle. */
     public static String label(String field) {
+        for (ChassisFigures.AxlePlace axle : ChassisFigures.AxlePlace.values()) {
+            if (field.startsWith("tyre" + axle.name())) {
+                return Words.of(
+                        "order.figure.tyre",
+                        axle(axle),
+                        Words.of("order.figure.tyre"
+                                + field.substring(4 + axle.name().length())));
+            }
+        }
         return field.matches("leg[0-9]+[a-zA-Z]+")
                 ? Words.of(
                         "order.figure.leg",

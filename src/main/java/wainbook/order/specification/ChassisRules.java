@@ -1,5 +1,6 @@
 package wainbook.order.specification;
 
+import java.math.BigDecimal;
 import java.util.List;
 import wainbook.act.Reason;
 import wainbook.order.duty.ChassisFigures;
@@ -42,6 +43,35 @@ final class ChassisRules {
         chassis.secondRear()
                 .ifPresent(second -> bounds.within("secondRearM", second.behindM(), 0.8, 3)
                         .within("secondRearPercent", second.sharePercent(), 10, 90));
+        chassis.ageing()
+                .ifPresent(ageing -> bounds.within("thousandCyclesPercent", ageing.thousandCyclesPercent(), 0, 100)
+                        .within("yearPercent", ageing.yearPercent(), 0, 50)
+                        .refuse(unsourced(ageing)));
+        chassis.tyres().forEach(tyres -> tyres(bounds, chassis, tyres));
         return bounds.against();
+    }
+
+    private static List<Reason> unsourced(ChassisFigures.PackAgeing ageing) {
+        return ageing.source().isBlank()
+                ? List.of(Reason.of("order.ageingUnsourced", Reason.WORKS_RULE).liftedAt("#ageingSource"))
+                : List.of();
+    }
+
+    private static void tyres(Bounds bounds, ChassisFigures chassis, ChassisFigures.Tyres tyres) {
+        String at = "tyre" + tyres.axle().name();
+        bounds.within(at + "number", BigDecimal.valueOf(tyres.number()), 1, 8)
+                .within(at + "loadKg", tyres.loadKg(), 100, 10_000)
+                .within(at + "speedKmh", tyres.speedKmh(), 20, 200);
+        if (!chassis.axlePlaces().contains(tyres.axle())) {
+            bounds.refuse(Reason.of("order.tyresWithoutAxle", Reason.WORKS_RULE, Bounds.axle(tyres.axle()))
+                    .liftedAt("#" + at + "number"));
+        }
+        if (chassis.tyres().stream()
+                        .filter(other -> other.axle() == tyres.axle())
+                        .count()
+                > 1) {
+            bounds.refuse(Reason.of("order.tyresTwice", Reason.WORKS_RULE, Bounds.axle(tyres.axle()))
+                    .liftedAt("#" + at + "number"));
+        }
     }
 }

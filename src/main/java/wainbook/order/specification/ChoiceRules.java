@@ -35,18 +35,21 @@ public final class ChoiceRules {
                     List.of(Reason.of("order.packsNotThere", Reason.WORKS_RULE, asked.packs(), asked.packType(), places)
                             .liftedAt("/process/components")));
         }
-        List<Reason> out =
-                row(asked, worked).ruledOut().stream().map(RuledOutReasons::of).toList();
+        Working working = worked.working(asked.packType()).orElseThrow();
+        SpecificationTable.Row row = row(asked, working);
+        List<Reason> out = row.ruledOut().stream()
+                .map(one -> RuledOutReasons.of(one, row, working))
+                .toList();
         return out.isEmpty() ? Optional.empty() : Optional.of(out);
     }
 
-    private static SpecificationTable.Row row(ToSpecify asked, Worked worked) {
-        return worked.working(asked.packType()).orElseThrow().table().rows().get(asked.packs() - 1);
+    private static SpecificationTable.Row row(ToSpecify asked, Working working) {
+        return working.table().rows().get(asked.packs() - 1);
     }
 
     static Chosen chosen(ToSpecify asked, Worked worked) {
         Working working = worked.working(asked.packType()).orElseThrow();
-        SpecificationTable.Row row = row(asked, worked);
+        SpecificationTable.Row row = row(asked, working);
         return new Chosen(
                 asked.packs(),
                 asked.packType(),

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import wainbook.engineering.energy.consumers.CabinHeat;
 import wainbook.engineering.energy.consumers.HydraulicWork;
+import wainbook.engineering.energy.consumers.PackConditioning;
 import wainbook.engineering.energy.driving.Segment;
 import wainbook.engineering.energy.driving.Trace;
 import wainbook.engineering.energy.driving.Vehicle;
+import wainbook.engineering.energy.store.Window;
+import wainbook.engineering.specification.ColdDay;
 import wainbook.engineering.specification.DutyDay;
 import wainbook.engineering.specification.DutyPart;
 import wainbook.order.duty.ChassisFigures;
@@ -69,7 +72,30 @@ public record DutyInFigures(Duty duty, ChassisFigures chassis, List<Trace> recor
                 bodyKwh(),
                 1 + duty.worst().drivingPercent().doubleValue() / HUNDRED,
                 1 + duty.worst().bodyPercent().doubleValue() / HUNDRED,
-                heatingKwh());
+                coldest());
+    }
+
+    /** What was not asked means what it did before: packs as in the warmth. */
+    ColdDay coldest() {
+        double outsideC = duty.heating().outsideC().doubleValue();
+        double hours = duty.heating().hours().doubleValue();
+        return duty.packsInTheCold()
+                .map(packs -> switch (packs) {
+                    case WARMED -> new ColdDay(heatingKwh(), hours * PackConditioning.kw(outsideC), 1);
+                    case AS_THE_AIR -> new ColdDay(heatingKwh(), 0, Window.coldShare(outsideC));
+                })
+                .orElseGet(() -> ColdDay.heating(heatingKwh()));
+    }
+
+    /** @return the highest speed that the duty asks, km/h */
+    public double fastestKmh() {
+        double described = duty.legs().stream()
+                .mapToDouble(leg -> Math.max(leg.way().stopKmh(), segment(leg).effectiveKmh()))
+                .max()
+                .orElse(0);
+        return Math.max(
+                described,
+                recorded.stream().mapToDouble(Trace::fastestKmh).max().orElse(0));
     }
 
     static Segment segment(Duty.Leg leg) {
@@ -109,17 +135,20 @@ public record DutyInFigures(Duty duty, ChassisFigures chassis, List<Trace> recor
 
     /** Hydraulics, and what the body draws besides. */
     double bodyKwh() {
-        return duty.bodyKwh().doubleValue()
-                + duty.hydraulics()
-                        .map(work -> new HydraulicWork(
-                                        work.bar().doubleValue(),
-                                        work.litres().doubleValue(),
-                                        WORKING,
-                                        IDLE_BAR,
-                                        IDLE_LITRES,
-                                        IDLING)
-                                .dayKwh(work.cycles(), work.idleMinutes() / 60.0))
-                        .orElse(0.0);
+        return duty.bodyKwh().doubleValue() + hydraulicsKwh();
+    }
+
+    double hydraulicsKwh() {
+        return duty.hydraulics()
+                .map(work -> new HydraulicWork(
+                                work.bar().doubleValue(),
+                                work.litres().doubleValue(),
+                                WORKING,
+                                IDLE_BAR,
+                                IDLE_LITRES,
+                                IDLING)
+                        .dayKwh(work.cycles(), work.idleMinutes() / 60.0))
+                .orElse(0.0);
     }
 
     /** Losses of a cab and of a saloon: examples from a worked sheet, no source. */

@@ -3,6 +3,7 @@ package wainbook.order.specification;
 import java.math.BigDecimal;
 import java.util.List;
 import wainbook.act.Reason;
+import wainbook.engineering.specification.PackLife;
 import wainbook.order.duty.Duty;
 
 /** What a duty may say. Bounds are wide: they catch slips of the pen, not unusual work. */
@@ -47,6 +48,9 @@ final class DutyRules {
                 .within("startOnPercent", duty.startOnPercent(), 0, 40)
                 .within("nightHours", duty.charging().hours(), 0.1, 24)
                 .within("nightKw", duty.charging().kw(), 1, 1000);
+        duty.use()
+                .ifPresent(use -> bounds.within("daysPerYear", use.daysPerYear(), 1, 366)
+                        .within("years", use.years().map(DutyRules::whole), 1, PackLife.MOST_YEARS));
         duty.people()
                 .ifPresent(people -> bounds.within("seated", whole(people.seated()), 0, 150)
                         .within("standing", whole(people.standing()), 0, 150)

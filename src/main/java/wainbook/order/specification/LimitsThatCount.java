@@ -5,8 +5,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import wainbook.order.duty.ChassisFigures;
+import wainbook.order.duty.ChassisFigures.AxlePlace;
 import wainbook.order.limit.AxleRule.Group;
 import wainbook.order.limit.Legal;
 import wainbook.order.limit.Weighed;
@@ -24,11 +25,26 @@ public record LimitsThatCount(Limit gross, List<Limit> axlesKg, Optional<Limit> 
     public enum By {
         LAW,
         PLATE,
-        DESIGN
+        DESIGN,
+        TYRES
     }
 
-    /** @param legal what the law says of it, whether it is the least or not */
-    public record Limit(double kg, By by, Legal legal) {}
+    /**
+     * @param legal what the law says of it, whether it is the least or not
+     * @param tyres of an axle, whether they are the least or not; absent where they were not stated
+     */
+    public record Limit(double kg, By by, Legal legal, Optional<ChassisFigures.Tyres> tyres) {
+        Limit(double kg, By by, Legal legal) {
+            this(kg, by, legal, Optional.empty());
+        }
+
+        /** Tyres bind only below plate and law. */
+        private Limit with(Optional<ChassisFigures.Tyres> fitted) {
+            return fitted.filter(one -> one.axleKg() < kg)
+                    .map(one -> new Limit(one.axleKg(), By.TYRES, legal, fitted))
+                    .orElse(new Limit(kg, by, legal, fitted));
+        }
+    }
 
     public LimitsThatCount {
         axlesKg = List.copyOf(axlesKg);
@@ -39,18 +55,21 @@ public record LimitsThatCount(Limit gross, List<Limit> axlesKg, Optional<Limit> 
         boolean tandem = chassis.secondRear().isPresent();
         var axles = new ArrayList<Limit>();
         Legal steered = rules.axle(day, Group.SINGLE, false, 0, chassis.twinAir());
-        IntStream.range(0, chassis.secondFrontM().isPresent() ? 2 : 1)
-                .mapToObj(i -> least(steered, chassis.plates().frontAxleKg()))
+        Stream.of(AxlePlace.FRONT, AxlePlace.SECOND_FRONT)
+                .filter(chassis.axlePlaces()::contains)
+                .map(axle -> least(steered, chassis.plates().frontAxleKg()).with(chassis.tyres(axle)))
                 .forEach(axles::add);
         axles.add(least(
-                rules.axle(day, Group.SINGLE, true, 0, chassis.twinAir()),
-                chassis.plates().rearAxleKg()));
+                        rules.axle(day, Group.SINGLE, true, 0, chassis.twinAir()),
+                        chassis.plates().rearAxleKg())
+                .with(chassis.tyres(AxlePlace.REAR)));
         chassis.secondRear()
                 .map(second -> least(
-                        rules.axle(day, Group.SINGLE, second.driven(), 0, chassis.twinAir()),
-                        chassis.plates()
-                                .secondRearAxleKg()
-                                .orElse(chassis.plates().rearAxleKg())))
+                                rules.axle(day, Group.SINGLE, second.driven(), 0, chassis.twinAir()),
+                                chassis.plates()
+                                        .secondRearAxleKg()
+                                        .orElse(chassis.plates().rearAxleKg()))
+                        .with(chassis.tyres(AxlePlace.SECOND_REAR)))
                 .ifPresent(axles::add);
         return new LimitsThatCount(
                 gross(chassis, rules, day), axles, tandem ? Optional.of(group(chassis, rules, day)) : Optional.empty());

@@ -2,14 +2,74 @@ package wainbook.order.specification;
 
 import java.util.Locale;
 import wainbook.act.Reason;
+import wainbook.engineering.specification.PackTable;
 import wainbook.engineering.specification.RuledOut;
+import wainbook.engineering.specification.SpecificationTable;
+import wainbook.engineering.weights.Binding;
+import wainbook.engineering.weights.TwoAxles;
+import wainbook.order.duty.ChassisFigures;
 
 /** Why a number of packs will not do, as a reason that a page shows and an act refuses with. */
 public final class RuledOutReasons {
 
     private RuledOutReasons() {}
 
-    public static Reason of(RuledOut out) {
+    /** Names the tyres where they are what limits an axle, and the load of that axle with the whole payload. */
+    public static Reason of(RuledOut out, SpecificationTable.Row row, Working working) {
+        if (out instanceof RuledOut.Payload payload && ofAxles(payload.binding())) {
+            boolean front = payload.binding() == Binding.FRONT;
+            return working.heldByTyres(front)
+                    .map(held -> tyres(held, payload, laden(row, working, front)))
+                    .orElseGet(() -> of(out));
+        }
+        if (out instanceof RuledOut.PartLoad part) {
+            return working.heldByTyres(true)
+                    .map(held ->
+                            tyres("order.outPartLoadTyres", held.axle(), held.share() * part.overKg(), held.tyres()))
+                    .orElseGet(() -> of(out));
+        }
+        if (out instanceof RuledOut.Lifted lifted) {
+            return working.tyresThatLimit(lifted.axle())
+                    .map(tyres -> tyres("order.outLiftedTyres", lifted.axle(), lifted.overKg(), tyres))
+                    .orElseGet(() -> of(out));
+        }
+        return of(out);
+    }
+
+    private static boolean ofAxles(Binding binding) {
+        return binding == Binding.FRONT || binding == Binding.REAR;
+    }
+
+    /** @return what the group would carry with the payload that is wanted */
+    private static double laden(SpecificationTable.Row row, Working working, boolean front) {
+        PackTable packs = working.table().packs();
+        TwoAxles laden = row.packs().empty().with(packs.payloadKg(), packs.payloadCentreM());
+        return front ? laden.frontKg() : laden.rearKg();
+    }
+
+    private static Reason tyres(Working.HeldByTyres held, RuledOut.Payload payload, double groupKg) {
+        return Reason.of(
+                "order.outTyres",
+                Reason.WORKS_RULE,
+                kg(payload.shortKg()),
+                held.axle(),
+                kg(held.share() * groupKg - held.tyres().axleKg()),
+                held.tyres().number(),
+                held.tyres().loadKg().toPlainString(),
+                held.tyres().speedKmh().toPlainString());
+    }
+
+    private static Reason tyres(String key, int axle, double overKg, ChassisFigures.Tyres tyres) {
+        return Reason.of(
+                key,
+                Reason.WORKS_RULE,
+                axle,
+                kg(overKg),
+                tyres.number(),
+                tyres.loadKg().toPlainString());
+    }
+
+    static Reason of(RuledOut out) {
         if (out instanceof RuledOut.Payload payload) {
             return Reason.of("order.out" + word(payload.binding().name()), Reason.WORKS_RULE, kg(payload.shortKg()));
         }

@@ -9,8 +9,10 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestQuery;
+import wainbook.engineering.specification.PackLife;
 import wainbook.engineering.specification.PackRow;
 import wainbook.engineering.specification.SpecificationTable;
 import wainbook.ledger.History;
@@ -52,6 +54,8 @@ public class SpecificationApi {
             double kwhPerKm,
             double rangeNewKm,
             double rangeAtEndKm,
+            double rangeColdNewKm,
+            double rangeColdAtEndKm,
             double oddsNew,
             double oddsAtEnd,
             double payloadLimitKg,
@@ -63,16 +67,21 @@ public class SpecificationApi {
             Optional<Double> startsOn,
             Optional<Double> climbs,
             Optional<Double> chargeHours,
+            Optional<Integer> lastYearMet,
+            Optional<Integer> endOfLifeYear,
             List<Problem.Ground> ruledOut) {
 
-        static Row of(SpecificationTable.Row row) {
+        static Row of(SpecificationTable.Row row, Working working) {
             PackRow packs = row.packs();
+            Optional<PackLife.Life> life = working.life().map(known -> known.of(packs));
             return new Row(
                     packs.packs(),
                     row.feasible(),
                     packs.kwhPerKm(),
                     packs.rangeNewKm(),
                     packs.rangeAtEndKm(),
+                    packs.rangeColdNewKm(),
+                    packs.rangeColdAtEndKm(),
                     packs.oddsNew(),
                     packs.oddsAtEnd(),
                     packs.payload().kg(),
@@ -84,14 +93,27 @@ public class SpecificationApi {
                     grade(row.start()),
                     grade(row.climb()),
                     Optional.of(row.chargeHours()).filter(Double::isFinite),
+                    life.flatMap(known -> year(known.lastMet())),
+                    life.flatMap(known -> year(known.endsIn())),
                     row.ruledOut().stream()
-                            .map(RuledOutReasons::of)
+                            .map(out -> RuledOutReasons.of(out, row, working))
                             .map(Problem.Ground::of)
                             .toList());
         }
 
+        private static Optional<Integer> year(OptionalInt year) {
+            return year.isPresent() ? Optional.of(year.getAsInt()) : Optional.empty();
+        }
+
         private static Optional<Double> grade(SpecificationTable.Climb climb) {
             return climb.grade().isPresent() ? Optional.of(climb.grade().getAsDouble()) : Optional.empty();
+        }
+    }
+
+    /** The day’s energy with its sums, which are those of the table. */
+    public record Energy(DayEnergy day, double usualKwh, double worstKwh) {
+        static Energy of(DayEnergy day) {
+            return new Energy(day, day.usualKwh(), day.worstKwh());
         }
     }
 
@@ -135,10 +157,26 @@ public class SpecificationApi {
                 specification.chosen().stream().map(Specification.Said::what).toList(),
                 types,
                 working.stream()
-                        .flatMap(known -> known.table().rows().stream())
-                        .map(Row::of)
+                        .flatMap(known -> known.table().rows().stream().map(row -> Row.of(row, known)))
                         .toList(),
                 worked.missing().stream().map(Problem.Ground::of).toList());
+    }
+
+    /** Where the energy of the day goes, with so many packs. */
+    @GET
+    @Path("energy")
+    @Authenticated
+    public Energy energy(String order, @RestQuery int packs, @RestQuery Optional<String> packType) {
+        History history = ledger.history(Numbers.subject(order));
+        if (WorkOrder.of(history).isEmpty()) {
+            throw new NotFoundException();
+        }
+        Worked worked = look.worked(history, signedIn.now().at());
+        return packType.or(() -> worked.library().packTypes().stream().findFirst())
+                .flatMap(worked::working)
+                .filter(working -> packs >= 1 && packs <= working.places())
+                .map(working -> Energy.of(DayEnergy.of(working, packs)))
+                .orElseThrow(NotFoundException::new);
     }
 
     @POST

@@ -3,12 +3,17 @@ package wainbook.order.specification;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import wainbook.engineering.Plain;
 import wainbook.engineering.energy.driving.Trace;
 import wainbook.engineering.energy.pull.DriveUnit;
+import wainbook.engineering.energy.store.Ageing;
 import wainbook.engineering.energy.store.NeedErrors;
 import wainbook.engineering.energy.store.NeedOdds;
 import wainbook.engineering.specification.Night;
+import wainbook.engineering.specification.PackLife;
 import wainbook.engineering.specification.PackTable;
 import wainbook.engineering.specification.PackType;
 import wainbook.engineering.specification.SpecificationTable;
@@ -66,7 +71,7 @@ public record Working(
                 pack(),
                 payload.kg(),
                 middle,
-                new DutyInFigures(duty, figures, recorded).day(),
+                inFigures().day(),
                 new NeedOdds(SIGMA),
                 duty.worst().oddsPercent().doubleValue() / HUNDRED);
         return new SpecificationTable(
@@ -80,6 +85,53 @@ public record Working(
                 new Night(
                         duty.charging().kw().doubleValue(),
                         duty.charging().hours().doubleValue()));
+    }
+
+    public DutyInFigures inFigures() {
+        return new DutyInFigures(duty, figures, recorded);
+    }
+
+    /** Empty where ageing or days of use were not stated. */
+    public Optional<PackLife> life() {
+        return figures.ageing()
+                .flatMap(ageing -> duty.use()
+                        .map(use -> new PackLife(
+                                table().packs(),
+                                new Ageing(
+                                        ageing.thousandCyclesPercent().doubleValue() / HUNDRED,
+                                        ageing.yearPercent().doubleValue() / HUNDRED),
+                                use.daysPerYear().doubleValue())));
+    }
+
+    /**
+     * An axle whose tyres are what holds its group.
+     *
+     * @param axle from the front, 1 the foremost
+     * @param share of its group’s load
+     */
+    public record HeldByTyres(int axle, double share, ChassisFigures.Tyres tyres) {}
+
+    /** Empty where law or plate holds the group. */
+    public Optional<HeldByTyres> heldByTyres(boolean front) {
+        AxleGroup group = front ? chassis().front() : chassis().rear();
+        int first = front ? 0 : steered();
+        double groupKg = front ? frontLimitKg(limits()) : rearLimitKg(limits());
+        return IntStream.range(0, group.axles().size())
+                .filter(i -> limits().axlesKg().get(first + i).by() == LimitsThatCount.By.TYRES)
+                .mapToObj(i -> held(first + i, group.axles().get(i).share()))
+                .filter(held -> Plain.compared(held.tyres().axleKg() / held.share()) <= Plain.compared(groupKg))
+                .findFirst();
+    }
+
+    private HeldByTyres held(int index, double share) {
+        return new HeldByTyres(
+                index + 1, share, limits().axlesKg().get(index).tyres().orElseThrow());
+    }
+
+    /** The tyres of an axle where they are what limits it. */
+    public Optional<ChassisFigures.Tyres> tyresThatLimit(int axle) {
+        LimitsThatCount.Limit limit = limits().axlesKg().get(axle - 1);
+        return limit.by() == LimitsThatCount.By.TYRES ? limit.tyres() : Optional.empty();
     }
 
     public LimitsThatCount limits() {
@@ -178,6 +230,11 @@ public record Working(
                 places.stream()
                         .map(place -> chassis.leverM(place.fromFrontM().doubleValue()))
                         .toList());
+    }
+
+    /** @return for how many packs of this type there is room */
+    public int places() {
+        return library.packs(packType).size();
     }
 
     /** A bus’s payload is its people, seated and standing. */

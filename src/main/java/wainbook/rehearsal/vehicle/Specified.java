@@ -90,22 +90,8 @@ record Specified(AtVehicle at, Scenario.Asked asked) {
     private ChassisFigures weighed() {
         ChassisFigures usual = asked.vehicle();
         return worked().received()
-                .map(found -> new ChassisFigures(
-                        usual.body(),
-                        usual.market(),
-                        usual.wheelbaseM(),
-                        usual.secondFrontM(),
-                        usual.secondRear(),
-                        usual.twinAir(),
-                        usual.otherEngine(),
-                        usual.extraMassKg(),
-                        new ChassisFigures.Received(found.frontKg(), found.rearKg(), WEIGHED_KG, found.item()),
-                        usual.plates(),
-                        usual.steeringPercent(),
-                        usual.places(),
-                        usual.drive(),
-                        usual.road(),
-                        usual.store()))
+                .map(found -> usual.weighing(
+                        new ChassisFigures.Received(found.frontKg(), found.rearKg(), WEIGHED_KG, found.item())))
                 .orElse(usual);
     }
 }

@@ -46,6 +46,56 @@ class PackTableLawsTest {
         }
     }
 
+    /** What packs bring to the axles is what they weigh, and turns about the front axle as they lie. */
+    @Test
+    void masses_and_moments_balance_in_every_row() {
+        var random = new SplittableRandom(3);
+        for (int i = 0; i < CASES; i++) {
+            PackTable table = table(random);
+            double bareKg = table.bare().totalKg();
+            double bareKgM = table.bare().rearKg() * table.bare().wheelbaseM();
+            for (PackRow row : table.rows()) {
+                double packsKgM = table.pack().placesM().stream()
+                                .limit(row.packs())
+                                .mapToDouble(Double::doubleValue)
+                                .sum()
+                        * table.pack().massKg();
+                double carriedKg = row.laden().totalKg() - row.empty().totalKg();
+
+                assertThat(row.empty().totalKg())
+                        .isCloseTo(bareKg + row.packs() * table.pack().massKg(), within(1e-8));
+                assertThat(row.empty().rearKg() * row.empty().wheelbaseM()).isCloseTo(bareKgM + packsKgM, within(1e-7));
+                assertThat(row.laden().rearKg() * row.laden().wheelbaseM())
+                        .isCloseTo(bareKgM + packsKgM + carriedKg * table.payloadCentreM(), within(1e-7));
+                assertThat(carriedKg).isLessThanOrEqualTo(table.payloadKg() + 1e-9);
+            }
+        }
+    }
+
+    /** Range never stops growing with packs; payload does. So what will do lies between too little energy and too little payload. */
+    @Test
+    void below_what_will_do_energy_is_short_and_above_it_payload() {
+        var random = new SplittableRandom(4);
+        int found = 0;
+        for (int i = 0; i < CASES; i++) {
+            List<PackRow> rows = table(random).rows();
+            List<Integer> will =
+                    rows.stream().filter(PackRow::feasible).map(PackRow::packs).toList();
+            for (PackRow row : rows) {
+                if (!will.isEmpty() && row.packs() < will.get(0)) {
+                    assertThat(row.ruledOut()).allMatch(RuledOut.Energy.class::isInstance);
+                } else if (!will.isEmpty() && row.packs() > will.get(will.size() - 1)) {
+                    assertThat(row.ruledOut()).allMatch(RuledOut.Payload.class::isInstance);
+                    found++;
+                }
+            }
+            for (int k = 1; k < will.size(); k++) {
+                assertThat(will.get(k)).isEqualTo(will.get(k - 1) + 1);
+            }
+        }
+        assertThat(found).as("cases that payload stops").isPositive();
+    }
+
     /** What rules a row out is as large as what would have to be given for it to be feasible. */
     @Test
     void what_is_short_is_just_what_would_make_a_row_feasible() {

@@ -41,7 +41,7 @@ class HandoverPagesTest {
     @Test
     void the_list_says_how_many_documents_are_missing() {
         Browsing clerk = Browsing.as(Cast.HANDOVER_CLERK);
-        assertThat(clerk.page("/handover?search=" + number)).contains(page, "10 documents are missing", "finished");
+        assertThat(clerk.page("/handover?search=" + number)).contains(page, "10 documents", "finished");
         assertThat(clerk.page("/handover?promised=LATE&search=" + number)).contains("No vehicle fits");
         assertThat(clerk.page("/handover?search=" + number + "&phase=ON_LINE"))
                 .contains("No vehicle fits")

@@ -2,10 +2,12 @@ package wainbook.order.specification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static wainbook.order.specification.DemoWorkings.DAY;
+import static wainbook.order.specification.DemoWorkings.asked;
+import static wainbook.order.specification.DemoWorkings.library;
+import static wainbook.order.specification.DemoWorkings.working;
 
 import java.math.BigDecimal;
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -20,23 +22,14 @@ import wainbook.order.duty.Chosen;
 import wainbook.order.duty.Duty;
 import wainbook.order.limit.Legal.Ask;
 import wainbook.process.ComponentLibrary;
-import wainbook.process.VehicleFacts;
 import wainbook.process.component.Component;
 import wainbook.rehearsal.scenario.Scenario;
-import wainbook.setup.files.WorksFiles;
-import wainbook.setup.files.WorksFolder;
 
 /** The duties of the demonstration works and its parts, worked as the page works them. All invented. */
 class DemoSpecificationsTest {
 
-    private static final LocalDate DAY = LocalDate.of(2026, 11, 26);
-    private static final WorksFiles WORKS = WorksFolder.read(Path.of("demo-fleet"), VehicleFacts.PREDICATES)
-            .fold(files -> files, faults -> {
-                throw new IllegalStateException(faults.toString());
-            });
-
     @ParameterizedTest
-    @ValueSource(strings = {"bus-12m", "curtainside-18t", "hookloader-26t"})
+    @ValueSource(strings = {"bus-12m", "curtainside-18t", "hookloader-26t", "reefer-7t5"})
     void what_the_demonstration_chooses_is_the_fewest_packs_that_will_do(String kind) {
         Scenario.Asked asked = asked(kind);
         List<SpecificationTable.Row> rows =
@@ -62,6 +55,18 @@ class DemoSpecificationsTest {
         assertThat(axles.get(1).kg().doubleValue()).isCloseTo(5175.6, within(0.06));
         assertThat(axles.get(2).kg().doubleValue()).isCloseTo(3375.4, within(0.06));
         assertThat(axles).allSatisfy(axle -> assertThat(axle.uncertaintyKg()).isPositive());
+    }
+
+    /** By hand: 4600 − 728 + 575 + 690 kg; moment about the front axle 9490.65 kg m over 3.8 m. */
+    @Test
+    void the_refrigerated_truck_is_predicted_axle_by_axle_and_meets_its_day() {
+        Working working = working("reefer-7t5");
+        List<Chosen.Predicted> axles = ChoiceRules.predicted(working, 2);
+
+        assertThat(axles.get(0).kg().doubleValue()).isCloseTo(2639.5, within(0.06));
+        assertThat(axles.get(1).kg().doubleValue()).isCloseTo(2497.5, within(0.06));
+        assertThat(working.table().rows().get(1).packs().oddsAtEnd()).isCloseTo(0.9743, within(5e-5));
+        assertThat(working.table().rows().get(1).packs().payload().kg()).isCloseTo(7500 - 5137 - 75, within(0.01));
     }
 
     /** 28 000 by law, and a plate of 27 000 stays: with five packs less 14 725 and a driver of 75. With four the rear axles bind. */
@@ -142,7 +147,9 @@ class DemoSpecificationsTest {
                 vehicle.places(),
                 vehicle.drive(),
                 vehicle.road(),
-                new ChassisFigures.Store(BigDecimal.valueOf(windowPercent), BigDecimal.valueOf(80)));
+                new ChassisFigures.Store(BigDecimal.valueOf(windowPercent), BigDecimal.valueOf(80)),
+                vehicle.ageing(),
+                vehicle.tyres());
         Duty duty = withHydraulics ? asked.duty() : withoutHydraulics(asked.duty());
         Working working = new Working(duty, windowed, told, "PK-58", DAY, List.of());
         return Consumption.miles(working.table().rows().get(packs - 1).packs().rangeNewKm());
@@ -161,7 +168,9 @@ class DemoSpecificationsTest {
                 duty.heating(),
                 duty.worst(),
                 duty.startOnPercent(),
-                duty.charging());
+                duty.charging(),
+                duty.packsInTheCold(),
+                duty.use());
     }
 
     private static Component told(Component one) {
@@ -200,27 +209,8 @@ class DemoSpecificationsTest {
                 vehicle.places(),
                 vehicle.drive(),
                 vehicle.road(),
-                vehicle.store());
-    }
-
-    private static Working working(String kind) {
-        return working(kind, asked(kind).vehicle());
-    }
-
-    private static Working working(String kind, ChassisFigures vehicle) {
-        Scenario.Asked asked = asked(kind);
-        return new Working(asked.duty(), vehicle, library(kind), asked.packType(), DAY, List.of());
-    }
-
-    private static ComponentLibrary library(String kind) {
-        return new ComponentLibrary(WORKS.components(), 1).of(kind);
-    }
-
-    private static Scenario.Asked asked(String kind) {
-        return Scenario.beside("demo-fleet").orElseThrow().kinds().stream()
-                .filter(one -> one.kind().equals(kind))
-                .findFirst()
-                .flatMap(Scenario.Kind::specification)
-                .orElseThrow();
+                vehicle.store(),
+                vehicle.ageing(),
+                vehicle.tyres());
     }
 }

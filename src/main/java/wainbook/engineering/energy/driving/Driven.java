@@ -7,6 +7,10 @@ public sealed interface Driven {
 
     /** The whole way was driven. */
     record Whole(Kinematics kinematics, Energies energies) implements Driven {
+        public Spent spent() {
+            return Spent.of(energies);
+        }
+
         @Override
         public <T> T fold(Function<? super Whole, ? extends T> whole, Function<? super Beyond, ? extends T> beyond) {
             return whole.apply(this);

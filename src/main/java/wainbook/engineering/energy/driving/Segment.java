@@ -28,7 +28,7 @@ public record Segment(
         double steepSlope) {
 
     /** What is left of the regeneration after it fades out at low speed: 0.965 on a truck's trace, 0.92 on a bus's (computed). */
-    private static final double AFTER_FADING = 0.96;
+    public static final double AFTER_FADING = 0.96;
 
     private static final double KMH_A_MPS = 3.6;
     private static final double METRES_A_KM = 1000;
@@ -47,12 +47,20 @@ public record Segment(
 
     /** @return kWh at the packs, with all consumers of the vehicle for as long as it takes; loss inside the packs not counted */
     public double energyKwh(Vehicle vehicle) {
+        return spent(vehicle).totalKwh();
+    }
+
+    /** Where it goes; loss inside the packs not counted. */
+    public Spent spent(Vehicle vehicle) {
+        double weightN = vehicle.massKg() * Gravity.MPS2;
+        double rollingJ = distanceM() * rollingN(vehicle);
+        double airJ = distanceM() * airN(vehicle);
+        double climbJ = weightN * (upM - downM);
         double brakedJ = brakedJ(vehicle);
-        double tractionJ =
-                distanceM() * resistanceN(vehicle) + brakedJ + vehicle.massKg() * Gravity.MPS2 * (upM - downM);
+        double drawnJ = (rollingJ + airJ + climbJ + brakedJ) / vehicle.tractionEfficiency();
         double backJ = brakedJ * vehicle.regenerationShare() * vehicle.regenerationEfficiency() * AFTER_FADING;
         double consumedJ = vehicle.consumersW() * hours() * 3600;
-        return (tractionJ / vehicle.tractionEfficiency() - backJ + consumedJ) / JOULES_A_KWH;
+        return new Spent(rollingJ, airJ, climbJ, brakedJ, drawnJ, backJ, consumedJ, 0).times(1 / JOULES_A_KWH);
     }
 
     public double hours() {
@@ -63,13 +71,17 @@ public record Segment(
     double brakedJ(Vehicle vehicle) {
         double speed = stopKmh / KMH_A_MPS;
         double stopJ = vehicle.massKg() * vehicle.rotatingFactor() * speed * speed / 2 * (1 - lostShare);
-        double rollsAlone = resistanceN(vehicle) / (vehicle.massKg() * Gravity.MPS2);
+        double rollsAlone = (rollingN(vehicle) + airN(vehicle)) / (vehicle.massKg() * Gravity.MPS2);
         double steep = steepDownM > 0 ? Math.max(0, 1 - rollsAlone / steepSlope) : 0;
         return stopsPerKm * distanceKm * stopJ + vehicle.massKg() * Gravity.MPS2 * steepDownM * steep;
     }
 
-    private double resistanceN(Vehicle vehicle) {
-        return vehicle.massKg() * Gravity.MPS2 * vehicle.rolling() + vehicle.airN(effectiveKmh / KMH_A_MPS);
+    private static double rollingN(Vehicle vehicle) {
+        return vehicle.massKg() * Gravity.MPS2 * vehicle.rolling();
+    }
+
+    private double airN(Vehicle vehicle) {
+        return vehicle.airN(effectiveKmh / KMH_A_MPS);
     }
 
     private double distanceM() {

@@ -1,5 +1,6 @@
 package wainbook.engineering.energy.driving;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** Speed and gradient of a way, one sample a second. Interval 1 ends at the second sample. */
@@ -26,6 +27,10 @@ public final class Trace {
     /** @return how many seconds it lasts */
     public int intervals() {
         return speedMps.length - 1;
+    }
+
+    public double fastestKmh() {
+        return Arrays.stream(speedMps).max().orElseThrow() * KMH_A_MPS;
     }
 
     /** @param k from 1 to {@link #intervals} */

@@ -19,7 +19,12 @@ public record Window(double nominalKwh, double share, double stateOfHealth) {
     }
 
     public double usableKwh(double packC) {
-        return usableKwh() * (1 - LOST_A_KELVIN * Math.max(0, WARM_C - packC));
+        return usableKwh() * coldShare(packC);
+    }
+
+    /** @return c = 1 − 0.005 · max(0, 20 − T): what a pack of this temperature gives of what it gives in the warmth */
+    public static double coldShare(double packC) {
+        return Math.max(0, 1 - LOST_A_KELVIN * Math.max(0, WARM_C - packC));
     }
 
     /** The fewest packs for a need; a billionth of one does not ask for another. */

@@ -27,7 +27,8 @@ public record Answer(List<RowView> rows, String packType, BigDecimal oddsPercent
                         oddsPercent.stripTrailingZeros().toPlainString(),
                         row.rangeAtEnd(),
                         row.payload(),
-                        row.boundBy()))
+                        row.boundBy(),
+                        row.rangeColdAtEnd()))
                 .orElseGet(this::noAnswer);
     }
 

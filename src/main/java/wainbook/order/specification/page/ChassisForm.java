@@ -32,7 +32,7 @@ final class ChassisForm {
                         "rolling", bus ? "0.0065" : "0.007",
                         "weighedUncertaintyKg", "20"));
         if (alike.isPresent()) {
-            form = of(form, alike.get())
+            form = TyreFields.open(of(form, alike.get()))
                     .with("frontKg", "")
                     .with("rearKg", "")
                     .with("weighedFrom", "")
@@ -66,7 +66,8 @@ final class ChassisForm {
     }
 
     static Filled of(Filled filled, ChassisFigures figures) {
-        Filled form = filled.with("body", figures.body().name())
+        Filled form = aged(TyreFields.of(filled, figures.tyres()), figures)
+                .with("body", figures.body().name())
                 .with("market", figures.market())
                 .with("wheelbaseM", DutyForm.plain(figures.wheelbaseM()))
                 .with("secondFrontM", perhaps(figures.secondFrontM()))
@@ -142,7 +143,25 @@ final class ChassisForm {
                         sent.figure("efficiencyPercent"),
                         sent.figure("wheelRadiusM")),
                 new ChassisFigures.Road(sent.figure("cdA"), sent.figure("rolling")),
-                new ChassisFigures.Store(sent.figure("windowPercent"), sent.figure("endOfLifePercent")));
+                new ChassisFigures.Store(sent.figure("windowPercent"), sent.figure("endOfLifePercent")),
+                ageing(sent),
+                TyreFields.read(sent));
+    }
+
+    private static Optional<ChassisFigures.PackAgeing> ageing(Figures sent) {
+        boolean none = sent.blank("thousandCyclesPercent") && sent.blank("yearPercent") && sent.blank("ageingSource");
+        return none
+                ? Optional.empty()
+                : Optional.of(new ChassisFigures.PackAgeing(
+                        sent.figure("thousandCyclesPercent"), sent.figure("yearPercent"), sent.text("ageingSource")));
+    }
+
+    private static Filled aged(Filled form, ChassisFigures figures) {
+        return figures.ageing()
+                .map(ageing -> form.with("thousandCyclesPercent", DutyForm.plain(ageing.thousandCyclesPercent()))
+                        .with("yearPercent", DutyForm.plain(ageing.yearPercent()))
+                        .with("ageingSource", ageing.source()))
+                .orElse(form);
     }
 
     private static String perhaps(Optional<BigDecimal> value) {

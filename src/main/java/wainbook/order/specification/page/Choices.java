@@ -27,6 +27,10 @@ public final class Choices {
         return options(Duty.Heater.values(), "order.heater.");
     }
 
+    public List<Option> packsInTheCold() {
+        return options(Duty.PacksInTheCold.values(), "order.packsInTheCold.");
+    }
+
     public List<Option> bodies() {
         return options(Body.values(), "order.body.");
     }

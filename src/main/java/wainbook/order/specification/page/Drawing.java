@@ -127,7 +127,12 @@ class Drawing {
                     forms.trace().orElseGet(this::freshTrace),
                     forms.choice().orElseGet(Filled::fresh),
                     signedIn.is(Role.worksEngineer) || signedIn.is(Role.lineManager),
-                    Stream.of(Role.technician, Role.teamLeader, Role.inspector, Role.qualityEngineer)
+                    Stream.of(
+                                    Role.technician,
+                                    Role.teamLeader,
+                                    Role.inspector,
+                                    Role.worksEngineer,
+                                    Role.qualityEngineer)
                             .anyMatch(signedIn::is),
                     Ordering.closed(Optional.of(worked.order())),
                     forms.traceFaults());

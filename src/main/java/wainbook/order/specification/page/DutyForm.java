@@ -30,6 +30,7 @@ final class DutyForm {
                 Map.entry("heater", (bus ? Duty.Heater.HEAT_PUMP : Duty.Heater.RESISTOR).name()),
                 Map.entry("outsideC", "-5"),
                 Map.entry("heatedHours", "8"),
+                Map.entry("packsInTheCold", Duty.PacksInTheCold.AS_THE_AIR.name()),
                 Map.entry("drivingPercent", "20"),
                 Map.entry("bodyPercent", "10"),
                 Map.entry("oddsPercent", "95"),
@@ -71,6 +72,14 @@ final class DutyForm {
                     .with("seated", "" + people.seated())
                     .with("standing", "" + people.standing());
         }
+        if (duty.packsInTheCold().isPresent()) {
+            form = form.with("packsInTheCold", duty.packsInTheCold().get().name());
+        }
+        if (duty.use().isPresent()) {
+            Duty.Use use = duty.use().get();
+            form = form.with("daysPerYear", plain(use.daysPerYear()))
+                    .with("years", use.years().map(String::valueOf).orElse(""));
+        }
         if (duty.hydraulics().isPresent()) {
             Duty.Hydraulics work = duty.hydraulics().get();
             form = form.with("cycles", "" + work.cycles())
@@ -99,7 +108,17 @@ final class DutyForm {
                         sent.figure("heatedHours")),
                 new Duty.Worst(sent.figure("drivingPercent"), sent.figure("bodyPercent"), sent.figure("oddsPercent")),
                 sent.figure("startOnPercent"),
-                new Duty.Charging(sent.figure("nightHours"), sent.figure("nightKw")));
+                new Duty.Charging(sent.figure("nightHours"), sent.figure("nightKw")),
+                Optional.of(sent.choice("packsInTheCold", Duty.PacksInTheCold.values())),
+                use(sent));
+    }
+
+    private static Optional<Duty.Use> use(Figures sent) {
+        return sent.blank("daysPerYear") && sent.blank("years")
+                ? Optional.empty()
+                : Optional.of(new Duty.Use(
+                        sent.figure("daysPerYear"),
+                        sent.blank("years") ? Optional.empty() : Optional.of(sent.whole("years"))));
     }
 
     private static List<Duty.Leg> legs(Figures sent) {

@@ -1,6 +1,7 @@
 package wainbook.order.specification.page;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import wainbook.page.Words;
 import wainbook.page.chart.Chart;
 
@@ -18,12 +19,17 @@ public final class PackCharts {
                         .map(row -> mark(row, row.row().packs().rangeAtEndKm()))
                         .toList(),
                 List.of(new Chart.Level(Chart.Sort.LIMIT, Words.of("order.chartDay"), Math.round(worstKm))),
-                List.of(new Chart.Line(
-                        true,
-                        rows.stream()
-                                .map(row -> new Chart.Point(
-                                        row.packs(), row.row().packs().rangeNewKm()))
-                                .toList())));
+                List.of(
+                        line(true, rows, row -> row.row().packs().rangeNewKm()),
+                        line(false, rows, row -> row.row().packs().rangeColdAtEndKm())));
+    }
+
+    private static Chart.Line line(boolean edge, List<RowView> rows, ToDoubleFunction<RowView> km) {
+        return new Chart.Line(
+                edge,
+                rows.stream()
+                        .map(row -> new Chart.Point(row.packs(), km.applyAsDouble(row)))
+                        .toList());
     }
 
     static Chart payload(List<RowView> rows, double wantedKg) {

@@ -3,20 +3,23 @@ package wainbook.order.specification.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import wainbook.act.Reason;
 import wainbook.engineering.energy.store.Consumption;
+import wainbook.engineering.specification.PackLife;
 import wainbook.engineering.specification.RuledOut;
 import wainbook.engineering.specification.SpecificationTable;
 import wainbook.engineering.weights.weighing.Prediction;
-import wainbook.order.specification.RuledOutReasons;
 import wainbook.page.Words;
 
 /**
  * A number of packs as the page shows it.
  *
+ * @param reasons why it will not do
+ * @param life empty where the ageing of its packs was not stated
  * @param form its own id, so that choosing twice writes once
  * @param chosen whether it is what was chosen last
  * @param steps how it was worked out
@@ -25,12 +28,15 @@ public record RowView(
         SpecificationTable.Row row,
         Prediction built,
         List<Double> limitsKg,
+        List<Reason> reasons,
+        Optional<PackLife.Life> life,
         UUID form,
         boolean chosen,
         List<StepLine> steps) {
 
     public RowView {
         limitsKg = List.copyOf(limitsKg);
+        reasons = List.copyOf(reasons);
         steps = List.copyOf(steps);
     }
 
@@ -39,6 +45,16 @@ public record RowView(
 
     public int packs() {
         return row.packs().packs();
+    }
+
+    /** The number of packs that is looked at first: what was chosen, else the fewest that will do, else the most. */
+    static int shown(List<RowView> rows) {
+        return rows.stream()
+                .filter(RowView::chosen)
+                .findFirst()
+                .or(() -> rows.stream().filter(RowView::feasible).findFirst())
+                .map(RowView::packs)
+                .orElse(rows.size());
     }
 
     public boolean feasible() {
@@ -54,13 +70,9 @@ public record RowView(
         return Words.of("order.withMidday", one(row.packs().middayKwh()));
     }
 
-    public List<Reason> reasons() {
-        return row.ruledOut().stream().map(RuledOutReasons::of).toList();
-    }
-
     /** Each in its first sentence; what to do stands where somebody would choose it. */
     public List<String> briefly() {
-        return reasons().stream()
+        return reasons.stream()
                 .map(reason -> Words.of(reason.key(), reason.arguments().toArray()))
                 .map(text -> text.substring(0, text.indexOf(". ") + 1))
                 .toList();
@@ -72,6 +84,14 @@ public record RowView(
 
     public String rangeAtEnd() {
         return whole(row.packs().rangeAtEndKm());
+    }
+
+    public String rangeColdNew() {
+        return whole(row.packs().rangeColdNewKm());
+    }
+
+    public String rangeColdAtEnd() {
+        return whole(row.packs().rangeColdAtEndKm());
     }
 
     public String milesNew() {

@@ -10,4 +10,6 @@ final class SpecificationPages {
     private SpecificationPages() {}
 
     static native TemplateInstance specification(SpecificationView view);
+
+    static native TemplateInstance energy(EnergyView view);
 }

@@ -8,12 +8,15 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import wainbook.act.Reason;
+import wainbook.engineering.specification.ColdDay;
+import wainbook.engineering.specification.PackLife;
 import wainbook.engineering.specification.SpecificationTable;
 import wainbook.order.WorkOrder;
 import wainbook.order.duty.Chosen;
 import wainbook.order.duty.Duty;
 import wainbook.order.fitted.Match;
 import wainbook.order.specification.Bounds;
+import wainbook.order.specification.RuledOutReasons;
 import wainbook.order.specification.Specification;
 import wainbook.order.specification.Worked;
 import wainbook.order.specification.Working;
@@ -80,12 +83,17 @@ public record SpecificationView(
     private static List<RowView> rows(Worked worked, Working working) {
         SpecificationTable table = working.table();
         var steps = new Steps(table, working.duty());
+        Optional<PackLife> life = working.life();
         Optional<Chosen> chosen = worked.specification().standing().map(Specification.Said::what);
         return table.rows().stream()
                 .map(row -> new RowView(
                         row,
                         working.asBuilt(row.packs().packs()),
                         table.axleLimitsKg(),
+                        row.ruledOut().stream()
+                                .map(out -> RuledOutReasons.of(out, row, working))
+                                .toList(),
+                        life.map(known -> known.of(row.packs())),
                         UUID.randomUUID(),
                         chosen.filter(one -> one.packs() == row.packs().packs()
                                         && one.packType().equals(working.packType()))
@@ -174,7 +182,9 @@ public record SpecificationView(
     }
 
     public List<LimitLine> limits() {
-        return LimitLine.of(working.orElseThrow().limits());
+        return LimitLine.of(
+                working.orElseThrow().limits(),
+                working.orElseThrow().inFigures().fastestKmh());
     }
 
     public List<Option> packTypes() {
@@ -204,6 +214,45 @@ public record SpecificationView(
                 duty.heating().outsideC().toPlainString().replace('-', '−'),
                 RowView.one(duty.charging().hours().doubleValue()),
                 duty.charging().kw().toPlainString());
+    }
+
+    /** What the figures of the cold count, in words. */
+    public String coldLine() {
+        Duty duty = working.orElseThrow().duty();
+        ColdDay coldest = working.orElseThrow().table().packs().day().coldest();
+        String outside = duty.heating().outsideC().toPlainString().replace('-', '−');
+        return duty.packsInTheCold()
+                .map(packs -> switch (packs) {
+                    case WARMED -> Words.of("order.coldWarmed", outside, RowView.one(coldest.conditioningKwh()));
+                    case AS_THE_AIR -> Words.of("order.coldAsTheAir", outside, RowView.one(100 * coldest.packShare()));
+                })
+                .orElseGet(() -> Words.of("order.coldNotAsked", outside));
+    }
+
+    public boolean coldAsked() {
+        return working.orElseThrow().duty().packsInTheCold().isPresent();
+    }
+
+    public boolean ageingStated() {
+        return working.orElseThrow().figures().ageing().isPresent();
+    }
+
+    public boolean useStated() {
+        return working.orElseThrow().duty().use().isPresent();
+    }
+
+    /** Until when each number of packs lasts; empty where ageing or days were not stated. */
+    public Optional<LifeView> life() {
+        return working.flatMap(Working::life).map(life -> LifeView.of(life, rows, working.orElseThrow()));
+    }
+
+    /** The row that is looked at first: what was chosen, or the fewest that will do. */
+    public int shownPacks() {
+        return RowView.shown(rows);
+    }
+
+    public TyreFields tyres() {
+        return new TyreFields(vehicle);
     }
 
     public boolean lifts() {

@@ -48,20 +48,31 @@ final class Steps {
                 Optional.empty()));
         steps.add(step(
                 "worst",
-                "Σ · a + W · b + Q",
+                "Σ · a + W · b + Q + C",
                 text(row.packs().drivingKwh()) + " · " + text(day.worstDriving()) + " + " + text(day.hydraulicKwh())
-                        + " · " + text(day.worstHydraulic()) + " + " + text(day.worstHeatingKwh()),
+                        + " · " + text(day.worstHydraulic()) + " + "
+                        + text(day.coldest().heatingKwh()) + " + "
+                        + text(day.coldest().conditioningKwh()),
                 text(row.packs().worstKwh()),
                 "kWh",
                 "order.source.heating",
                 Optional.empty()));
-        double usable = packs.pack().usableAtEndKwh(row.packs().packs());
+        double coldShare = day.coldest().packShare();
+        double usable = coldShare * packs.pack().usableAtEndKwh(row.packs().packs());
+        steps.add(step(
+                "cold",
+                duty.packsInTheCold().isEmpty() ? "1" : "c = 1 − 0.005 · max(0, 20 − T)",
+                coldFigures(),
+                text(coldShare),
+                "",
+                "order.source.cold",
+                Optional.empty()));
         steps.add(step(
                 "usable",
-                "n · E · window · end of life",
+                "n · E · window · end of life · c",
                 row.packs().packs() + " · " + text(packs.pack().nominalKwh()) + " · "
                         + text(packs.pack().window()) + " · "
-                        + text(packs.pack().endOfLife()),
+                        + text(packs.pack().endOfLife()) + " · " + text(coldShare),
                 text(usable),
                 "kWh",
                 "order.source.window",
@@ -82,7 +93,7 @@ final class Steps {
                         "packKwh",
                         packs.pack().nominalKwh(),
                         "window",
-                        packs.pack().window(),
+                        coldShare * packs.pack().window(),
                         "stateOfHealth",
                         packs.pack().endOfLife(),
                         "sigma",
@@ -144,6 +155,16 @@ final class Steps {
         return steps;
     }
 
+    private String coldFigures() {
+        String outside = "T = " + duty.heating().outsideC().toPlainString().replace('-', '−') + " °C";
+        return duty.packsInTheCold()
+                .map(packs -> switch (packs) {
+                    case WARMED -> Words.of("order.stepWarmed");
+                    case AS_THE_AIR -> outside;
+                })
+                .orElseGet(() -> Words.of("order.stepColdNotAsked"));
+    }
+
     private StepLine part(DutyDay day, int index, double emptyKg, int packs) {
         DutyPart part = day.parts().get(index);
         double massKg = emptyKg + part.loadShare() * table.packs().payloadKg();
@@ -155,7 +176,7 @@ final class Steps {
                 name,
                 "(E_roll + E_air + E_brake + m g Δh) / η − E_brake · r · η · 0.96 + P · t",
                 text(part.km()) + " km, " + text(massKg) + " kg",
-                text(part.energyKwh(weighed, packs)),
+                text(part.spent(weighed, packs).totalKwh()),
                 "kWh",
                 Words.of(MOTION),
                 Optional.empty());

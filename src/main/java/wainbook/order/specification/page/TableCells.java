@@ -27,6 +27,16 @@ final class TableCells {
                 row.lifted(),
                 row.start(),
                 row.climb(),
-                row.charge());
+                row.charge(),
+                row.rangeColdNew(),
+                row.rangeColdAtEnd(),
+                row.life()
+                        .map(life ->
+                                life.lastMet().isPresent() ? "" + life.lastMet().getAsInt() : "")
+                        .orElse(""),
+                row.life()
+                        .map(life ->
+                                life.endsIn().isPresent() ? "" + life.endsIn().getAsInt() : "")
+                        .orElse(""));
     }
 }

@@ -32,7 +32,7 @@ class TraceKept {
             return new Read(Optional.empty(), sent.wrong("file", "order.traceWithoutDuty"), List.of());
         }
         if (sent.value("drop").equals("true")) {
-            return new Read(Optional.of(with(standing.get(), Optional.empty())), sent, List.of());
+            return new Read(Optional.of(standing.get().recordedAs(Optional.empty())), sent, List.of());
         }
         var figures = new Figures(sent);
         BigDecimal times = figures.figure("timesADay");
@@ -56,24 +56,8 @@ class TraceKept {
         }
         EvidenceFile kept = files.keep(content.get().getBytes(StandardCharsets.UTF_8), "text/csv");
         return new Read(
-                Optional.of(with(standing.get(), Optional.of(new Duty.RecordedWay(kept, times, load)))),
+                Optional.of(standing.get().recordedAs(Optional.of(new Duty.RecordedWay(kept, times, load)))),
                 filled,
                 List.of());
-    }
-
-    private static Duty with(Duty duty, Optional<Duty.RecordedWay> recorded) {
-        return new Duty(
-                duty.words(),
-                duty.legs(),
-                recorded,
-                duty.payloadKg(),
-                duty.people(),
-                duty.auxiliaryKw(),
-                duty.bodyKwh(),
-                duty.hydraulics(),
-                duty.heating(),
-                duty.worst(),
-                duty.startOnPercent(),
-                duty.charging());
     }
 }

@@ -1,37 +1,25 @@
 package wainbook.order.specification.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
-import wainbook.house.OnRecord;
-import wainbook.order.specification.Specification;
 import wainbook.order.specification.SpecificationSaying.DutyStated;
 
 /** A bus of the small works, from an operator's words to its number of packs. All invented. */
 @QuarkusTest
 @Tag("database")
-class SpecificationPagesTest {
-
-    private OnRecord bus;
-    private String path;
-    private Browsing engineer;
-
-    @BeforeEach
-    void a_bus_is_ordered() {
-        Cast.assemble();
-        bus = OnRecord.accepted();
-        path = "/orders/" + bus.number() + "/specification";
-        engineer = Browsing.as(Cast.WORKS_ENGINEER);
-    }
+class SpecificationPagesTest extends BusToSpecify {
 
     @Test
     void an_order_without_a_duty_says_what_to_state_first() {
@@ -120,80 +108,83 @@ class SpecificationPagesTest {
     }
 
     @Test
+    void cold_years_and_tyres_are_asked_and_shown() {
+        Map<String, Object> open = duty();
+        open.put("packsInTheCold", "");
+        assertThat(engineer.send(path + "/duty", open).statusCode()).isEqualTo(422);
+        Map<String, Object> form = duty();
+        form.putAll(Map.of("packsInTheCold", "AS_THE_AIR", "daysPerYear", "250", "years", "8"));
+        assertThat(engineer.send(path + "/duty", form).statusCode()).isEqualTo(303);
+        Map<String, Object> vehicle = vehicle();
+        vehicle.putAll(Map.of("thousandCyclesPercent", "5", "yearPercent", "1.2"));
+        vehicle.putAll(Map.of("tyreFRONTnumber", "2", "tyreFRONTloadKg", "3550", "tyreFRONTspeedKmh", "40"));
+        Response unsourced = engineer.send(path + "/vehicle", vehicle);
+        assertThat(unsourced.asString()).contains("has no source", "value=\"3550\"");
+        vehicle.put("ageingSource", "Data sheet, invented");
+        assertThat(engineer.send(path + "/vehicle", vehicle).statusCode()).isEqualTo(303);
+
+        assertThat(engineer.page(path))
+                .contains("packs as cold as the air give 87.5 %", "Range at end of life, coldest day")
+                .contains("How long it lasts", "5 % lost with a thousand full cycles", "8 years asked")
+                .contains("2 tyres of 3550 kg, together 7100 kg, up to 40 km/h", "holds up to 40 km/h")
+                .contains("The tyres of this axle are not stated");
+    }
+
+    /** A script that does not answer means what it meant before. */
+    @Test
+    void what_was_not_asked_is_said_on_the_page() {
+        stateDuty();
+        stateVehicle();
+        String api = "/api/v1/orders/" + bus.number() + "/specification";
+        Map<String, Object> known =
+                new HashMap<>(Cast.WORKS_ENGINEER.asks().get(api).jsonPath().getMap("duty"));
+        known.remove("packsInTheCold");
+        Cast.WORKS_ENGINEER
+                .asks()
+                .contentType("application/json")
+                .body(Map.of("id", UUID.randomUUID(), "judged", standing().seen(), "duty", known))
+                .post(api + "/duty")
+                .then()
+                .statusCode(201);
+
+        assertThat(engineer.page(path)).contains("was not asked when this was specified", "are not stated");
+        assertThat(standing().duty().orElseThrow().what().packsInTheCold()).isEmpty();
+    }
+
+    @Test
+    void where_the_energy_goes_is_shown_for_each_number_of_packs() {
+        String energy = path + "/energy";
+        assertThat(engineer.page(energy)).contains("No figures yet", "The duty is not stated");
+        stateDuty();
+        stateVehicle();
+
+        assertThat(engineer.page(energy + "?packs=3"))
+                .contains(
+                        "3 packs PK-58", "1 Town", "From the usual day to the worst", "Rolling", "class=\"piece p1\"");
+        assertThat(engineer.page(energy + "?packs=9")).contains("There are 4 places");
+        assertThat(engineer.page(energy + "?packs=x")).contains("The day with");
+        assertThat(engineer.page(energy + "/parts.csv?packs=3"))
+                .startsWith("part,km,h,")
+                .contains("\"1 Town\",34.0000,2.0000", "Worst day: Day");
+        Cast.AUDITOR
+                .asks()
+                .get("/api/v1/orders/" + bus.number() + "/specification/energy?packs=3")
+                .then()
+                .statusCode(200)
+                .body("day.parts[0].km", equalTo(34.0f))
+                .body("usualKwh", greaterThan(30f));
+        Cast.AUDITOR
+                .asks()
+                .get("/api/v1/orders/" + bus.number() + "/specification/energy?packs=9")
+                .then()
+                .statusCode(404);
+    }
+
+    @Test
     void nobody_else_states_a_duty() {
         assertThat(Browsing.as(Cast.TECHNICIAN).send(path + "/duty", duty()).statusCode())
                 .isIn(400, 403);
         assertThat(bus.history().saying(DutyStated.class)).isEmpty();
-    }
-
-    private Specification standing() {
-        return Specification.of(bus.history());
-    }
-
-    private Response stateDuty() {
-        return engineer.send(path + "/duty", duty());
-    }
-
-    private Map<String, Object> fresh() {
-        Map<String, Object> form = engineer.form(path);
-        form.keySet().removeIf(name -> !name.startsWith("csrf"));
-        form.put("id", UUID.randomUUID().toString());
-        form.put("judged", standing().seen());
-        return form;
-    }
-
-    private Map<String, Object> duty() {
-        Map<String, Object> form = fresh();
-        form.putAll(Map.of(
-                "words", "Two turns a day, about sixty kilometres",
-                "leg1way", "TOWN",
-                "leg1km", "34",
-                "leg1meanKmh", "17",
-                "leg1stopsPerKm", "2.8",
-                "leg1loadPercent", "45",
-                "passengerClass", "I",
-                "seated", "34",
-                "standing", "20"));
-        form.putAll(Map.of(
-                "auxiliaryKw", "7",
-                "bodyKwh", "0",
-                "room", "SALOON",
-                "heater", "HEAT_PUMP",
-                "outsideC", "-5",
-                "heatedHours", "4",
-                "drivingPercent", "15",
-                "bodyPercent", "0",
-                "oddsPercent", "95"));
-        form.putAll(Map.of("startOnPercent", "12", "nightHours", "12", "nightKw", "43"));
-        return form;
-    }
-
-    private Response stateVehicle() {
-        Map<String, Object> form = fresh();
-        form.putAll(Map.of(
-                "body", "BUS",
-                "market", "GB",
-                "wheelbaseM", "6.0",
-                "otherEngine", "false",
-                "frontKg", "3900",
-                "rearKg", "7600",
-                "weighedUncertaintyKg", "20",
-                "frontAxleKg", "7500",
-                "rearAxleKg", "12000",
-                "grossDesignKg", "19500"));
-        form.putAll(Map.of(
-                "steeringPercent", "25",
-                "driverM", "-0.6",
-                "loadMiddleM", "4.1",
-                "loadLengthM", "0",
-                "standingM", "3.2",
-                "torqueNm", "5600",
-                "ratio", "5.2",
-                "efficiencyPercent", "95",
-                "wheelRadiusM", "0.49",
-                "cdA", "4.9"));
-        form.putAll(Map.of("rolling", "0.0065", "windowPercent", "80", "endOfLifePercent", "80"));
-        return engineer.send(path + "/vehicle", form);
     }
 
     @Test
@@ -241,26 +232,5 @@ class SpecificationPagesTest {
                 .contains("The calibration of the control unit is not on record", "changed by who asked")
                 .contains("Nothing is specified of packs and parts");
         bus.out();
-    }
-
-    private Map<String, Object> trace() {
-        Map<String, Object> form = fresh();
-        form.put("timesADay", "2");
-        form.put("traceLoadPercent", "50");
-        return form;
-    }
-
-    private Response choose(int packs, UUID id) {
-        return engineer.send(path + "/choice", choice(packs, id));
-    }
-
-    private Map<String, Object> choice(int packs, UUID id) {
-        String page = engineer.page(path);
-        Map<String, Object> form = fresh();
-        form.put("id", id.toString());
-        form.put("library", page.replaceAll("(?s).*name=\"library\" value=\"([0-9]+)\".*", "$1"));
-        form.put("packs", packs);
-        form.put("packType", "PK-58");
-        return form;
     }
 }
