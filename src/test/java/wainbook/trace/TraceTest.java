@@ -246,8 +246,12 @@ class TraceTest {
         assertThat(orders("joints/" + revision)).contains(bus.number());
         assertThat(orders(joint.code() + "/" + (revision + 1))).isEmpty();
         assertThat(orders(releases.joints().get(1).code() + "/" + revision)).doesNotContain(bus.number());
-        assertThat(page(joint.code() + "/" + revision))
-                .contains("#entry-" + entry.number(), joint.code() + "/" + revision);
+        assertThat(found(joint.code() + "/" + revision)
+                        .getString("vehicles.find { it.order == '" + bus.number() + "' }.places[0].code"))
+                .isEqualTo(joint.code() + "/" + revision);
+        assertThat(found(joint.code() + "/" + revision)
+                        .getLong("vehicles.find { it.order == '" + bus.number() + "' }.places[0].entry"))
+                .isEqualTo(entry.number());
         assertThat(Browsing.as(Cast.AUDITOR).page("/trace/vehicle/" + bus.number()))
                 .contains("Joints and their revisions", joint.code() + "/" + revision, "JOINTS/" + revision);
         Query both = new Query(
