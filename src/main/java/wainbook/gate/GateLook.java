@@ -8,9 +8,11 @@ import wainbook.gate.specified.AsSpecified;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
+import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
 import wainbook.order.calibration.CalibrationLook;
 import wainbook.order.calibration.Comparison;
+import wainbook.order.hold.StandingHolds;
 import wainbook.order.specification.SpecificationLook;
 import wainbook.station.StageRecord;
 import wainbook.station.work.Workplace;
@@ -26,18 +28,21 @@ public class GateLook {
     private final WorksDay day;
     private final SpecificationLook specifications;
     private final CalibrationLook calibrations;
+    private final StandingHolds holds;
 
     GateLook(
             Ledger ledger,
             Workplace workplace,
             WorksDay day,
             SpecificationLook specifications,
-            CalibrationLook calibrations) {
+            CalibrationLook calibrations,
+            StandingHolds holds) {
         this.ledger = ledger;
         this.workplace = workplace;
         this.day = day;
         this.specifications = specifications;
         this.calibrations = calibrations;
+        this.holds = holds;
     }
 
     /** The rules of one gate for the person of the moment; refused when there is no such gate. */
@@ -51,7 +56,8 @@ public class GateLook {
                                 Gate.of(history, record),
                                 Person.of(ledger.history(Subject.person(moment.who()))),
                                 day.of(moment.at()),
-                                specified(history, order, record))))
+                                specified(history, order, record),
+                                holds.against(order, Stops.SIGN))))
                 .map(Outcome::done)
                 .orElseGet(() -> Outcome.refused(Reason.of(
                         "gate.notFound",

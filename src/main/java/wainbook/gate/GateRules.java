@@ -16,9 +16,23 @@ import wainbook.station.ItemState;
 import wainbook.works.CompetenceRule;
 import wainbook.works.Person;
 
-/** All rules that a signature at a gate stands under. Evaluated all, shown all. */
+/**
+ * All rules that a signature at a gate stands under. Evaluated all, shown all.
+ *
+ * @param heldByRule what holds that stand by rule give against signing
+ */
 public record GateRules(
-        History history, WorkOrder order, Gate gate, Person signer, LocalDate today, AsSpecified specified) {
+        History history,
+        WorkOrder order,
+        Gate gate,
+        Person signer,
+        LocalDate today,
+        AsSpecified specified,
+        List<Reason> heldByRule) {
+
+    public GateRules {
+        heldByRule = List.copyOf(heldByRule);
+    }
 
     /** The competence to sign gates; items that ask for it are the inspector's own and do not bar signing. */
     public static final String COMPETENCE = "gate-inspection";
@@ -64,6 +78,7 @@ public record GateRules(
         order.holdsThatStop(Stops.SIGN)
                 .forEach(hold -> against.add(Reason.of("gate.held", Reason.WORKS_RULE, hold.hold(), hold.reason())
                         .liftedAt(vehicle + "#holds")));
+        against.addAll(heldByRule);
         against.addAll(specified.against());
         return against;
     }

@@ -3,6 +3,7 @@ package wainbook.gate;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
@@ -75,9 +76,9 @@ public class SignOff {
     }
 
     public Outcome<Entry> sign(ToSign asked, Actor actor) {
-        if (!passwords.areOf(actor.who(), asked.password())) {
-            return Outcome.refused(
-                    Reason.of("gate.passwordWrong", Reason.WORKS_RULE).liftedAt("#password"));
+        Optional<Reason> unsigned = passwords.against(actor.who(), asked.password());
+        if (unsigned.isPresent()) {
+            return Outcome.refused(unsigned.get());
         }
         Subject order = Subject.workOrder(asked.order());
         return ledger.write(

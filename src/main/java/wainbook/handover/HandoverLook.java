@@ -16,7 +16,10 @@ import wainbook.handover.requirement.RuleSets;
 import wainbook.ledger.History;
 import wainbook.line.appointment.Appointments;
 import wainbook.order.OrderSaying.HandedOver;
+import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
+import wainbook.order.calibration.CalibrationLook;
+import wainbook.order.hold.StandingHolds;
 import wainbook.process.Releases;
 import wainbook.process.Stage;
 import wainbook.station.work.Workplace;
@@ -35,13 +38,24 @@ public class HandoverLook {
     private final Releases releases;
     private final AppointmentKinds appointments;
     private final WorksDay day;
+    private final StandingHolds holds;
+    private final CalibrationLook calibrations;
 
-    HandoverLook(RuleSets sets, Workplace workplace, Releases releases, AppointmentKinds appointments, WorksDay day) {
+    HandoverLook(
+            RuleSets sets,
+            Workplace workplace,
+            Releases releases,
+            AppointmentKinds appointments,
+            WorksDay day,
+            StandingHolds holds,
+            CalibrationLook calibrations) {
         this.sets = sets;
         this.workplace = workplace;
         this.releases = releases;
         this.appointments = appointments;
         this.day = day;
+        this.holds = holds;
+        this.calibrations = calibrations;
     }
 
     /** The set as it stands for the day of handover, or for today before; empty where its market has no rules here. */
@@ -77,7 +91,9 @@ public class HandoverLook {
                 workplace.deferred(history, order),
                 Appointments.of(history, appointments.all()),
                 documents(history, order, moment.at()),
-                moment.who());
+                moment.who(),
+                holds.against(order, Stops.MOVE, Stops.SIGN),
+                calibrations.compared(history));
     }
 
     /** Why a vehicle cannot be looked at by this set. */

@@ -21,6 +21,7 @@ import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
+import wainbook.order.calibration.Comparison;
 import wainbook.quality.containment.vehicle.VehicleDoubts;
 import wainbook.station.DeferredWork;
 
@@ -30,6 +31,8 @@ import wainbook.station.DeferredWork;
  * @param appointments that the works asks for after the line
  * @param documents empty where the vehicle's market has no rules here
  * @param who hands it over
+ * @param heldByRule what holds that stand by rule give against it
+ * @param calibration as it was asked and read, by what is released now
  */
 public record HandoverRules(
         History history,
@@ -38,7 +41,9 @@ public record HandoverRules(
         List<DeferredWork> deferred,
         Appointments appointments,
         Optional<DocumentSet> documents,
-        String who) {
+        String who,
+        List<Reason> heldByRule,
+        Comparison calibration) {
 
     /** The gate of a stage; without one where the vehicle has not been. */
     public record GateAt(String stage, String title, Optional<Gate> gate) {
@@ -54,6 +59,7 @@ public record HandoverRules(
     public HandoverRules {
         gates = List.copyOf(gates);
         deferred = List.copyOf(deferred);
+        heldByRule = List.copyOf(heldByRule);
     }
 
     public List<Reason> against() {
@@ -126,6 +132,8 @@ public record HandoverRules(
                 .distinct()
                 .forEach(hold -> against.add(Reason.of("handover.held", Reason.WORKS_RULE, hold.hold(), hold.reason())
                         .liftedAt(vehicle() + "#holds")));
+        against.addAll(heldByRule);
+        sinceLastGate(against);
         Nonconformities.of(history)
                 .awaitingDisposition()
                 .forEach(open -> against.add(Reason.of(
@@ -160,6 +168,13 @@ public record HandoverRules(
                                 Reason.WORKS_RULE,
                                 appointment.kind().title())
                         .liftedAt(vehicle() + "/appointments")));
+    }
+
+    /** The last gate compared the calibration; what was withdrawn since would leave with the vehicle unnoticed. */
+    private void sinceLastGate(List<Reason> against) {
+        if (!gates.isEmpty() && gates.get(gates.size() - 1).isSignedAsItStands()) {
+            against.addAll(calibration.against());
+        }
     }
 
     /** Everything promised to the operator, with its evidence. */

@@ -16,7 +16,9 @@ import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.FactStated;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Stops;
+import wainbook.order.hold.HoldByRule;
 import wainbook.order.hold.Holding;
+import wainbook.order.hold.StandingHolds;
 import wainbook.page.SignedIn;
 import wainbook.page.api.Receipt;
 import wainbook.works.Role;
@@ -25,8 +27,13 @@ import wainbook.works.Role;
 @Path("/api/v1/orders")
 public class OrderApi {
 
-    /** A work order as a script reads it; {@code seen} is what an act that judges the whole must carry. */
-    public record Known(long seen, WorkOrder order) {}
+    /**
+     * A work order as a script reads it.
+     *
+     * @param seen what an act that judges the whole must carry
+     * @param heldByRule holds that stand though its own record does not say so, by a former record or an open campaign
+     */
+    public record Known(long seen, WorkOrder order, List<HoldByRule> heldByRule) {}
 
     /** A new order. */
     public record ToOrder(
@@ -54,13 +61,15 @@ public class OrderApi {
     private final Ordering ordering;
     private final Intake intake;
     private final Holding holding;
+    private final StandingHolds holds;
     private final SignedIn signedIn;
 
-    OrderApi(Ledger ledger, Ordering ordering, Intake intake, Holding holding, SignedIn signedIn) {
+    OrderApi(Ledger ledger, Ordering ordering, Intake intake, Holding holding, StandingHolds holds, SignedIn signedIn) {
         this.ledger = ledger;
         this.ordering = ordering;
         this.intake = intake;
         this.holding = holding;
+        this.holds = holds;
         this.signedIn = signedIn;
     }
 
@@ -75,7 +84,8 @@ public class OrderApi {
     @Authenticated
     public Known order(String order) {
         var history = ledger.history(subject(order));
-        return new Known(history.number(), WorkOrder.of(history).orElseThrow(NotFoundException::new));
+        WorkOrder known = WorkOrder.of(history).orElseThrow(NotFoundException::new);
+        return new Known(history.number(), known, holds.on(known));
     }
 
     @POST

@@ -22,6 +22,12 @@ class OrderTables implements Projection {
         this.ledger = ledger;
     }
 
+    /** 1: with the order that a vehicle’s order carries on. */
+    @Override
+    public Optional<Version> version() {
+        return Optional.of(new Version("work_order", 1));
+    }
+
     @Override
     public void take(Entry entry) {
         if (!(entry.saying() instanceof OrderSaying saying)) {
@@ -62,6 +68,7 @@ class OrderTables implements Projection {
             place(row, Phase.HANDED_OVER, Optional.empty(), entry);
         } else if (saying instanceof OrderSaying.Returned returned) {
             row.vin = returned.vin();
+            row.earlier = returned.earlier();
             row.registration = returned.registration();
         } else if (saying instanceof OrderSaying.ReturnedUnder) {
             row.vehicleNow = null;

@@ -10,8 +10,10 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wainbook.page.Formats;
 
 /** A work order as lists read it. */
@@ -49,6 +51,10 @@ public class WorkOrderRow extends PanacheEntityBase {
     public String vehicleNow;
 
     public String registration;
+
+    /** The order under which the vehicle was handed over before; null for a donor that is converted. */
+    public String earlier;
+
     public int holds;
 
     public static List<WorkOrderRow> all() {
@@ -98,6 +104,16 @@ public class WorkOrderRow extends PanacheEntityBase {
                 phases,
                 WorkOrder.Phase.FINISHED,
                 promisedBy);
+    }
+
+    public boolean cameBack() {
+        return earlier != null;
+    }
+
+    /** The orders of vehicles that came back, each with the order under which it was handed over before. */
+    public static Map<String, String> back() {
+        return WorkOrderRow.<WorkOrderRow>list("earlier is not null").stream()
+                .collect(Collectors.toMap(row -> row.number, row -> row.earlier));
     }
 
     public static List<WorkOrderRow> withHolds() {

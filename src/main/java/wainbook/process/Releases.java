@@ -90,6 +90,11 @@ public class Releases {
         return newest(works(RouteReleased.class).map(RouteReleased::route), Route::code);
     }
 
+    /** Where a vehicle with its packs aboard would stand on a route, by the sheets in force. */
+    public Optional<Route.Step> bare(Route route) {
+        return route.bare(sheet -> sheetInForce(sheet).map(Released::sheet));
+    }
+
     public List<Joint> joints() {
         return works(JointsReleased.class)
                 .reduce((former, latter) -> latter)

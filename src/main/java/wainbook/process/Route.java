@@ -3,6 +3,11 @@ package wainbook.process;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import wainbook.process.sheet.CheckItem;
+import wainbook.process.sheet.CheckSheet;
+import wainbook.process.sheet.Condition;
 
 /**
  * The way of one kind of vehicle through the works.
@@ -36,6 +41,24 @@ public record Route(String code, String title, List<Leg> legs, String vehicleKin
             Code.checked("a stage", stage);
             Code.checked("a check sheet", checkSheet);
         }
+    }
+
+    /** An item of one of its sheets. */
+    public record Step(String sheet, CheckItem item) {}
+
+    /**
+     * Its first item that wants no source of dangerous voltage aboard. A route that has one begins with a donor: a vehicle that
+     * comes back has its packs aboard and would stand there. A route without one takes a vehicle that is brought back.
+     *
+     * @param sheets in force, by their code
+     */
+    public Optional<Step> bare(Function<String, Optional<CheckSheet>> sheets) {
+        return Stream.concat(Stream.of(intakeSheet), legs.stream().map(Leg::checkSheet))
+                .flatMap(code -> sheets.apply(code).stream())
+                .flatMap(sheet -> sheet.items().stream()
+                        .filter(item -> item.condition() == Condition.NO_SOURCE_ABOARD)
+                        .map(item -> new Step(sheet.code(), item)))
+                .findFirst();
     }
 
     public Leg first() {

@@ -168,10 +168,9 @@ final class CampaignScene {
                         as(Role.WORKS_ENGINEER))));
     }
 
-    /** The shortest route of its kind: vehicles come back by that. */
+    /** The shortest of the routes by which its kind comes back. */
     private Optional<Route> back(WorkOrder vehicle) {
-        return playing.acts.releases.routes().stream()
-                .filter(route -> route.vehicleKind().equals(vehicle.ordered().vehicleKind()))
+        return playing.acts.comingBack.routes(vehicle).stream()
                 .min(Comparator.comparingInt(route -> route.legs().size()));
     }
 

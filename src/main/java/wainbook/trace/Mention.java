@@ -25,12 +25,16 @@ public record Mention(Sort sort, String shown, String code) {
         PARTS_REVISION,
         INSTRUMENT,
         JOINT,
+        /** A joint with the revision of the works’ joints: found by when its entry was made, and never kept in a row. */
+        JOINT_REVISION,
         PERSON,
         NONCONFORMITY,
         PERMIT,
         LOCK,
         CONTAINER,
-        NOTE;
+        NOTE,
+        DOCUMENT,
+        DOCUMENT_REVISION;
 
         public String word() {
             return Words.of("trace.sort." + name());

@@ -47,6 +47,7 @@ final class Mentions {
         vehicle(entry, named);
         AtStations.add(entry.saying(), named);
         AtIsolations.add(entry.saying(), named);
+        AtHandovers.add(entry.subject().code(), entry.saying(), named);
         matters(entry, named);
         return named;
     }

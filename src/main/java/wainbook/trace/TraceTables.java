@@ -10,10 +10,10 @@ import wainbook.ledger.Projection;
 @ApplicationScoped
 class TraceTables implements Projection {
 
-    /** 2: software, revisions, nonconformities, permits, locks, containers and notes too. */
+    /** 2: software, revisions, nonconformities, permits, locks, containers and notes too. 3: documents and their texts. */
     @Override
     public Optional<Version> version() {
-        return Optional.of(new Version("traced", 2));
+        return Optional.of(new Version("traced", 3));
     }
 
     @Override

@@ -6,8 +6,10 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import jakarta.persistence.TypedQuery;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import wainbook.ledger.Entry;
 import wainbook.ledger.Subject;
 
@@ -17,6 +19,8 @@ import wainbook.ledger.Subject;
 public class TracedRow extends PanacheEntityBase {
 
     private static final String LIKE = "code like ?1 escape '!'";
+
+    private static final String FITS = "code like :pattern escape '!'";
 
     /** Entries of several streams may have the same number. */
     private static final String ENTRY = "concat(coalesce(saidIn, ''), '/', cast(entryNumber as String))";
@@ -77,13 +81,40 @@ public class TracedRow extends PanacheEntityBase {
         return code.replaceAll("([!%_])", "!$1");
     }
 
-    static List<Hit> orders(String pattern, int from, int most) {
-        return getEntityManager()
-                .createQuery(
-                        "select workOrder, count(distinct " + ENTRY + ") from TracedRow where " + LIKE
-                                + " group by workOrder order by max(at) desc, workOrder",
+    /**
+     * What a search looks for.
+     *
+     * @param pattern of a code
+     * @param joints entries on joints that it means besides
+     */
+    record Search(String pattern, Optional<JointRevisions.Sought> joints) {
+
+        private String where() {
+            return joints.map(sought -> "(" + FITS + " or (traceSort = :joints and at >= :from"
+                            + (sought.until().isPresent() ? " and at < :until" : "")
+                            + (sought.joint().isPresent() ? " and code = :joint" : "") + "))")
+                    .orElse(FITS);
+        }
+    }
+
+    private static <T> TypedQuery<T> asked(Search search, String select, String rest, Class<T> answer) {
+        TypedQuery<T> query = getEntityManager()
+                .createQuery(select + " from TracedRow t where " + search.where() + rest, answer)
+                .setParameter("pattern", search.pattern());
+        search.joints().ifPresent(sought -> {
+            query.setParameter("joints", Mention.Sort.JOINT).setParameter("from", sought.from());
+            sought.until().ifPresent(until -> query.setParameter("until", until));
+            sought.joint().ifPresent(joint -> query.setParameter("joint", joint));
+        });
+        return query;
+    }
+
+    static List<Hit> orders(Search search, int from, int most) {
+        return asked(
+                        search,
+                        "select workOrder, count(distinct " + ENTRY + ")",
+                        " group by workOrder order by max(at) desc, workOrder",
                         Object[].class)
-                .setParameter(1, pattern)
                 .setFirstResult(from)
                 .setMaxResults(most)
                 .getResultStream()
@@ -91,26 +122,39 @@ public class TracedRow extends PanacheEntityBase {
                 .toList();
     }
 
-    static long orders(String pattern) {
-        return getEntityManager()
-                .createQuery("select count(distinct workOrder) from TracedRow where " + LIKE, Long.class)
-                .setParameter(1, pattern)
-                .getSingleResult();
+    static long orders(Search search) {
+        return asked(search, "select count(distinct workOrder)", "", Long.class).getSingleResult();
     }
 
     /** The newest first. */
-    static List<TracedRow> places(String pattern, String workOrder, int most) {
-        return find(
-                        LIKE + " and workOrder = ?2 order by at desc, entryNumber desc, traceSort, code",
-                        pattern,
-                        workOrder)
-                .page(0, most)
-                .list();
+    static List<TracedRow> places(Search search, String workOrder, int most) {
+        return asked(
+                        search,
+                        "select t",
+                        " and workOrder = :order order by at desc, entryNumber desc, traceSort, code",
+                        TracedRow.class)
+                .setParameter("order", workOrder)
+                .setMaxResults(most)
+                .getResultList();
+    }
+
+    /** Every entry on a joint that a work order's record has. */
+    static List<TracedRow> joints(String workOrder) {
+        return list("workOrder = ?1 and traceSort = ?2 order by code, at, entryNumber", workOrder, Mention.Sort.JOINT);
     }
 
     /** Everything of a sort whose code begins so, the oldest first. */
     public static List<TracedRow> beginning(Mention.Sort sort, String code) {
         return list(LIKE + " and traceSort = ?2 order by workOrder, at, entryNumber, code", beginning(code), sort);
+    }
+
+    /** The same of some work orders. */
+    public static List<TracedRow> beginning(Mention.Sort sort, String code, List<String> workOrders) {
+        return list(
+                LIKE + " and traceSort = ?2 and workOrder in ?3 order by workOrder, at, entryNumber, code",
+                beginning(code),
+                sort,
+                workOrders);
     }
 
     static List<Thing> named(String workOrder) {

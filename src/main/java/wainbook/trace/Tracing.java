@@ -58,23 +58,26 @@ class Tracing {
             return Trace.nothingAsked();
         }
         boolean exact = code.length() < BEGINNING;
-        String pattern = exact ? TracedRow.exactly(code) : TracedRow.beginning(code);
         return ledger.drawing(() -> {
-            List<Trace.Vehicle> hits = TracedRow.orders(pattern, (leaf - 1) * vehicles, vehicles).stream()
-                    .map(hit -> vehicle(hit, TracedRow.places(pattern, hit.workOrder(), places)))
+            JointRevisions joints = JointRevisions.of(ledger.history(Subject.works()));
+            var search = new TracedRow.Search(
+                    exact ? TracedRow.exactly(code) : TracedRow.beginning(code), joints.sought(code));
+            List<Trace.Vehicle> hits = TracedRow.orders(search, (leaf - 1) * vehicles, vehicles).stream()
+                    .map(hit -> vehicle(hit, TracedRow.places(search, hit.workOrder(), places), joints))
                     .toList();
             var found = new Trace(query, exact, List.of(), new Leaf(1, vehicles, 0, ""));
             return new Trace(
                     query,
                     exact,
                     hits,
-                    new Leaf(leaf, vehicles, TracedRow.orders(pattern), "/trace?q=" + found.encoded()));
+                    new Leaf(leaf, vehicles, TracedRow.orders(search), "/trace?q=" + found.encoded()));
         });
     }
 
-    private Trace.Vehicle vehicle(TracedRow.Hit hit, List<TracedRow> rows) {
+    private Trace.Vehicle vehicle(TracedRow.Hit hit, List<TracedRow> rows, JointRevisions joints) {
         History history = ledger.history(Subject.workOrder(hit.workOrder()));
-        List<Trace.Place> places = rows.stream().map(row -> place(row, history)).toList();
+        List<Trace.Place> places =
+                rows.stream().map(row -> place(row, history, joints)).toList();
         long shown = rows.stream().map(TracedRow::entry).distinct().count();
         WorkOrderRow order = WorkOrderRow.findById(hit.workOrder());
         return new Trace.Vehicle(
@@ -88,12 +91,12 @@ class Tracing {
                 hit.places() - shown);
     }
 
-    private Trace.Place place(TracedRow row, History vehicle) {
+    private Trace.Place place(TracedRow row, History vehicle, JointRevisions joints) {
         History history = row.saidIn == null ? vehicle : ledger.history(row.stream());
         Entry entry = history.entries().get(Math.toIntExact(row.entryNumber) - 1);
         return new Trace.Place(
                 row.traceSort.word(),
-                row.shown,
+                shown(row, joints),
                 row.entryNumber,
                 path(row),
                 row.at,
@@ -102,6 +105,13 @@ class Tracing {
                 entry.saying() instanceof Result said ? Optional.of(said.verdict() == Verdict.PASS) : Optional.empty(),
                 Undone.is(entry, history),
                 VehicleDoubts.of(history).about(entry.number()).map(VehicleDoubt::containment));
+    }
+
+    /** A joint with the revision that was in force when it was recorded. */
+    private static String shown(TracedRow row, JointRevisions joints) {
+        return row.traceSort == Mention.Sort.JOINT
+                ? joints.at(row.at).map(revision -> row.shown + "/" + revision).orElse(row.shown)
+                : row.shown;
     }
 
     /** Where the entry can be read: on the vehicle's page, or at the container that a note emptied. */

@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Everything that a vehicle's record names, sort by sort: the way back from the vehicle. */
 public record VehicleNames(
@@ -56,6 +58,29 @@ public record VehicleNames(
         public boolean once() {
             return places == 1;
         }
+    }
+
+    /** Joints with the revision that each entry was made by. */
+    static List<TracedRow.Thing> joints(List<TracedRow> rows, JointRevisions revisions) {
+        Map<String, List<TracedRow>> by = new TreeMap<>();
+        rows.forEach(row -> revisions
+                .of(row)
+                .forEach(mention -> by.computeIfAbsent(mention.shown(), key -> new ArrayList<>())
+                        .add(row)));
+        return by.entrySet().stream()
+                .map(one -> new TracedRow.Thing(
+                        Mention.Sort.JOINT_REVISION,
+                        one.getKey(),
+                        one.getValue().stream().map(TracedRow::entry).distinct().count(),
+                        one.getValue().stream()
+                                .map(row -> row.at)
+                                .min(Instant::compareTo)
+                                .orElseThrow(),
+                        one.getValue().stream()
+                                .map(row -> row.at)
+                                .max(Instant::compareTo)
+                                .orElseThrow()))
+                .toList();
     }
 
     static List<Group> grouped(List<TracedRow.Thing> named) {

@@ -10,6 +10,9 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Stream;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
 import wainbook.order.Numbers;
 import wainbook.order.OrderList;
 import wainbook.order.WorkOrderRow;
@@ -22,6 +25,12 @@ import wainbook.page.Words;
 public class VehicleNamesPage {
 
     private static final String ORDER = "{order: " + Numbers.FORM + "}";
+
+    private final Ledger ledger;
+
+    VehicleNamesPage(Ledger ledger) {
+        this.ledger = ledger;
+    }
 
     @GET
     @Path("trace/vehicle/" + ORDER)
@@ -47,7 +56,7 @@ public class VehicleNamesPage {
         return names(order);
     }
 
-    private static VehicleNames names(String order) {
+    private VehicleNames names(String order) {
         WorkOrderRow row = WorkOrderRow.<WorkOrderRow>findByIdOptional(order).orElseThrow(NotFoundException::new);
         return new VehicleNames(
                 row.number,
@@ -56,6 +65,11 @@ public class VehicleNamesPage {
                 row.operator,
                 OrderList.word(row.phase),
                 Trace.Dates.of(row),
-                VehicleNames.grouped(TracedRow.named(order)));
+                VehicleNames.grouped(Stream.concat(
+                                TracedRow.named(order).stream(),
+                                VehicleNames.joints(
+                                        TracedRow.joints(order), JointRevisions.of(ledger.history(Subject.works())))
+                                        .stream())
+                        .toList()));
     }
 }

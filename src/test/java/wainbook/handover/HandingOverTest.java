@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import jakarta.inject.Inject;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,8 +18,21 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import wainbook.act.Moment;
+import wainbook.act.Reason;
 import wainbook.handover.record.SignedReceipt;
 import wainbook.house.Cast;
+import wainbook.ledger.History;
+import wainbook.ledger.Ledger;
+import wainbook.ledger.Subject;
+import wainbook.order.WorkOrder;
+import wainbook.order.calibration.Comparison;
+import wainbook.order.calibration.ControllersRead;
+import wainbook.order.calibration.Wish;
+import wainbook.process.CalibrationLibrary;
+import wainbook.process.calibration.Calibration;
+import wainbook.process.calibration.Calibration.Standing;
+import wainbook.process.calibration.Setting;
 import wainbook.quality.QualitySaying.About;
 import wainbook.quality.QualitySaying.Doubted;
 import wainbook.quality.QualitySaying.Gravity;
@@ -34,6 +49,12 @@ class HandingOverTest {
     /** What a plain 12 m bus needs, by rules that may bar, before it is handed over. */
     private static final List<String> BARRING =
             List.of("GB-01", "GB-03", "GB-10", "GB-11", "GB-15", "GB-27", "GB-28", "GB-29", "GB-30", "GB-31");
+
+    @Inject
+    HandoverLook look;
+
+    @Inject
+    Ledger ledger;
 
     private String number;
 
@@ -167,6 +188,58 @@ class HandingOverTest {
                 .statusCode(201);
         assertThat(handOver().jsonPath().getList("reasons.key", String.class))
                 .contains("handover.held", "handover.nonconformityOpen", "handover.documentMissing");
+    }
+
+    @Test
+    void a_calibration_that_was_withdrawn_after_the_last_gate_stands_in_the_way() {
+        assertThat(against(Standing.RELEASED)).doesNotContain("order.calibrationWithdrawn");
+        assertThat(against(Standing.WITHDRAWN)).contains("order.calibrationWithdrawn");
+    }
+
+    private List<String> against(Standing standing) {
+        History history = ledger.history(Subject.workOrder(number));
+        HandoverRules rules = look.rules(
+                history, WorkOrder.of(history).orElseThrow(), Moment.of(Cast.HANDOVER_CLERK.number(), Instant.now()));
+        var calibration = new Calibration(
+                "CITY",
+                3,
+                "bus-12m",
+                "City",
+                "a".repeat(64),
+                standing,
+                Optional.of(new BigDecimal("80")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        var wish = new Wish(
+                Setting.ROAD_SPEED_LIMIT,
+                new BigDecimal("80"),
+                BigDecimal.ONE,
+                Wish.By.OPERATOR,
+                Optional.empty(),
+                "for a test");
+        var read = new ControllersRead.Read(
+                Optional.of("CITY/3"),
+                Optional.of("a".repeat(8)),
+                Map.of(Setting.ROAD_SPEED_LIMIT, new BigDecimal("80")));
+        return new HandoverRules(
+                        history,
+                        rules.order(),
+                        rules.gates(),
+                        rules.deferred(),
+                        rules.appointments(),
+                        rules.documents(),
+                        rules.who(),
+                        rules.heldByRule(),
+                        Comparison.of(
+                                number,
+                                "bus-12m",
+                                List.of(wish),
+                                read,
+                                new CalibrationLibrary(List.of(calibration), 1)))
+                .against().stream().map(Reason::key).toList();
     }
 
     @Test

@@ -8,6 +8,7 @@ import io.restassured.path.json.JsonPath;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -17,6 +18,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Actor;
+import wainbook.handover.HandoverSaying.DocumentNoted;
+import wainbook.handover.HandoverSaying.Issued;
+import wainbook.handover.HandoverSaying.State;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
@@ -27,12 +31,16 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.NewerTables;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.ledger.evidence.EvidenceFile;
+import wainbook.ledger.evidence.EvidenceFiles;
+import wainbook.process.ProcessSaying.JointsReleased;
 import wainbook.process.Releases;
 import wainbook.process.joint.Joint;
 import wainbook.process.joint.JointClass;
 import wainbook.process.sheet.Condition;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
+import wainbook.station.StationSaying.Held;
 import wainbook.station.StationSaying.LotUsed;
 import wainbook.station.StationSaying.SerialRead;
 import wainbook.station.StationSaying.SoftwareRead;
@@ -40,6 +48,10 @@ import wainbook.station.StationSaying.Tightened;
 import wainbook.station.StationSaying.Used;
 import wainbook.station.StationSaying.Verdict;
 import wainbook.station.StationSaying.Voided;
+import wainbook.trace.campaign.CampaignSaying.Match;
+import wainbook.trace.campaign.CampaignSaying.Query;
+import wainbook.trace.campaign.CampaignSaying.Term;
+import wainbook.trace.campaign.scope.Scope;
 import wainbook.waste.Labels;
 import wainbook.waste.WasteSaying;
 import wainbook.waste.WasteSaying.Collected;
@@ -63,6 +75,12 @@ class TraceTest {
 
     @Inject
     EntityManager entities;
+
+    @Inject
+    EvidenceFiles files;
+
+    @Inject
+    Scope scope;
 
     private OnRecord bus;
     private String unique;
@@ -178,6 +196,76 @@ class TraceTest {
         assertThat(found("7." + unique).getString("vehicles[0].places[0].code")).isEqualTo("BMS 7." + unique);
         assertThat(orders(about().sheet() + "/1")).contains(bus.number());
         assertThat(orders(about().sheet() + "/99")).isEmpty();
+    }
+
+    @Test
+    void a_document_by_its_number_and_its_text_by_its_revision_lead_to_the_vehicle_and_back() {
+        EvidenceFile file = files.keep(unique.getBytes(StandardCharsets.UTF_8), "application/pdf");
+        Entry issued = bus.say(new Issued(
+                "weight-record", "Weight record", 1, 7, file, new Held("SIGNATORY", 1, LocalDate.of(2030, 1, 1))));
+        bus.say(new DocumentNoted(
+                "GB-03",
+                "Certificate",
+                "GB",
+                2,
+                State.IN_HAND,
+                "IVA-" + unique,
+                Optional.empty(),
+                Optional.empty(),
+                ""));
+        assertThat(orders(bus.number() + "/weight-record/1")).containsExactly(bus.number());
+        assertThat(found(bus.number() + "/weight-record/1").getLong("vehicles[0].places[0].entry"))
+                .isEqualTo(issued.number());
+        assertThat(orders("weight-record/7")).contains(bus.number());
+        assertThat(orders("weight-record/8")).doesNotContain(bus.number());
+        assertThat(orders("iva-" + unique)).containsExactly(bus.number());
+        assertThat(Browsing.as(Cast.AUDITOR).page("/trace/vehicle/" + bus.number()))
+                .contains("Texts of documents and their revisions", "weight-record/7", "IVA-" + unique);
+    }
+
+    @Test
+    void a_joint_in_a_revision_leads_to_the_vehicles_it_was_tightened_on_and_back() {
+        Joint joint = releases.joints().get(0);
+        int revision = ledger.history(Subject.works())
+                .last(JointsReleased.class)
+                .orElseThrow()
+                .revision();
+        Entry entry = bus.say(new Tightened(
+                about(),
+                basis(),
+                joint.code(),
+                JointClass.B,
+                joint.torque(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(new BigDecimal("1")),
+                List.of(),
+                List.of(1),
+                Verdict.FAIL));
+        assertThat(orders(joint.code() + "/" + revision)).contains(bus.number());
+        assertThat(orders("joints/" + revision)).contains(bus.number());
+        assertThat(orders(joint.code() + "/" + (revision + 1))).isEmpty();
+        assertThat(orders(releases.joints().get(1).code() + "/" + revision)).doesNotContain(bus.number());
+        assertThat(found(joint.code() + "/" + revision)
+                        .getString("vehicles.find { it.order == '" + bus.number() + "' }.places[0].code"))
+                .isEqualTo(joint.code() + "/" + revision);
+        assertThat(found(joint.code() + "/" + revision)
+                        .getLong("vehicles.find { it.order == '" + bus.number() + "' }.places[0].entry"))
+                .isEqualTo(entry.number());
+        assertThat(Browsing.as(Cast.AUDITOR).page("/trace/vehicle/" + bus.number()))
+                .contains("Joints and their revisions", joint.code() + "/" + revision, "JOINTS/" + revision);
+        Query both = new Query(
+                Match.ANY,
+                List.of(new Term(
+                        Mention.Sort.JOINT_REVISION,
+                        joint.code() + "/" + revision,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty())));
+        assertThat(QuarkusTransaction.requiringNew().call(() -> scope.fits(both, List.of(bus.number()))))
+                .isTrue();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> scope.fits(both, List.of("NONE"))))
+                .isFalse();
     }
 
     @Test

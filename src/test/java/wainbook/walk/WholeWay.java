@@ -98,7 +98,7 @@ final class WholeWay {
         done(hands.entry("hana", "hazards", Map.of("words", "none")));
         refused(hands.sign("hana", "intake", PASSWORD), "gate.ownWork");
         refused(hands.sign("owen", "intake", PASSWORD), "works.competenceExpired");
-        refused(hands.sign("mateo", "intake", "not the password"), "gate.passwordWrong");
+        refused(hands.sign("mateo", "intake", "not the password"), "works.passwordWrong");
         done(hands.refuse("mateo", "intake", List.of("frame"), "look behind the fuel tank too"));
         refused(hands.sign("mateo", "intake", PASSWORD), "gate.itemRefused");
         done(hands.voidLast("amara", "frame", "looked at again"));
@@ -443,7 +443,7 @@ final class WholeWay {
         String tomorrow = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC).toString();
         refused(hands.issue("leilani", "weight-record", PASSWORD), "handover.needsWeights");
         refused(hands.issue("mateo", "rescue-sheet", PASSWORD), "works.competenceMissing");
-        refused(hands.issue("kofi", "rescue-sheet", "wrong"), "gate.passwordWrong");
+        refused(hands.issue("kofi", "rescue-sheet", "wrong"), "works.passwordWrong");
         done(hands.issue("kofi", "rescue-sheet", PASSWORD));
         DOCUMENTS.forEach(
                 id -> done(hands.document("leilani", id, "no. 17/" + id, id.equals("GB-28") ? tomorrow : "")));
@@ -486,7 +486,7 @@ final class WholeWay {
         refused(hands.roadDrive("amara", 612_000, 612_030, ""), "handover.roadNotReleased", "handover.roadNotYet");
         refused(hands.handOver("leilani", "depot foreman"), "handover.roadNotProved");
         refused(hands.roadRelease("mateo", "W-1006", PASSWORD), "handover.roadOwnWork");
-        refused(hands.roadRelease("hana", "W-1006", "wrong"), "gate.passwordWrong");
+        refused(hands.roadRelease("hana", "W-1006", "wrong"), "works.passwordWrong");
         done(hands.roadRelease("hana", "W-1006", PASSWORD));
         done(hands.hold("mateo", "SAFETY", List.of("MOVE"), "a wheel nut is to be looked at"));
         refused(hands.roadDrive("amara", 612_000, 612_030, ""), "handover.roadHeld");

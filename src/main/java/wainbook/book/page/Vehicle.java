@@ -17,6 +17,7 @@ import wainbook.matter.nonconformity.Nonconformity;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderList;
 import wainbook.order.WorkOrder;
+import wainbook.order.hold.HoldByRule;
 import wainbook.order.hold.HoldInWords;
 import wainbook.page.Formats;
 import wainbook.page.RouteBar;
@@ -53,7 +54,12 @@ public record Vehicle(
         List<PermitLine> permits,
         Doors doors) {
 
-    /** What is open, oldest first. */
+    /**
+     * What is open, oldest first.
+     *
+     * @param byRule holds that no entry of its own record puts on
+     * @param former what is open still under its former orders
+     */
     public record Matters(
             List<Nonconformity> nonconformities,
             List<HoldInWords> holds,
@@ -62,7 +68,9 @@ public record Vehicle(
             List<HelpCall> calls,
             List<VehicleDoubt> doubts,
             List<SnagLine> snags,
-            List<Campaign> campaigns) {
+            List<Campaign> campaigns,
+            List<HoldByRule> byRule,
+            List<FromFormer> former) {
         public boolean none() {
             return nonconformities.isEmpty()
                     && holds.isEmpty()
@@ -71,7 +79,14 @@ public record Vehicle(
                     && calls.isEmpty()
                     && doubts.isEmpty()
                     && snags.isEmpty()
-                    && campaigns.isEmpty();
+                    && campaigns.isEmpty()
+                    && byRule.isEmpty()
+                    && former.isEmpty();
+        }
+
+        /** Those that are not shown with what is open from a former record. */
+        public List<HoldByRule> byRuleHere() {
+            return byRule.stream().filter(hold -> hold.former().isEmpty()).toList();
         }
     }
 

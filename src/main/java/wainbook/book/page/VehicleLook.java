@@ -33,7 +33,9 @@ import wainbook.matter.nonconformity.Nonconformities;
 import wainbook.order.FactQuestion;
 import wainbook.order.OrderSaying.HandedOver;
 import wainbook.order.WorkOrder;
+import wainbook.order.hold.HoldByRule;
 import wainbook.order.hold.HoldInWords;
+import wainbook.order.hold.StandingHolds;
 import wainbook.page.Formats;
 import wainbook.page.Words;
 import wainbook.permit.page.PermitLook;
@@ -59,6 +61,8 @@ public class VehicleLook {
     private final HandoverLook handover;
     private final Campaigns campaigns;
     private final WorksDay day;
+    private final StandingHolds holds;
+    private final FormerMatters former;
 
     VehicleLook(
             Releases releases,
@@ -66,13 +70,17 @@ public class VehicleLook {
             LineLook line,
             HandoverLook handover,
             Campaigns campaigns,
-            WorksDay day) {
+            WorksDay day,
+            StandingHolds holds,
+            FormerMatters former) {
         this.releases = releases;
         this.workplace = workplace;
         this.line = line;
         this.handover = handover;
         this.campaigns = campaigns;
         this.day = day;
+        this.holds = holds;
+        this.former = former;
     }
 
     Vehicle of(History history, WorkOrder order, Moment moment, String kind, Vehicle.Doors doors) {
@@ -82,6 +90,7 @@ public class VehicleLook {
     /** The same with people, items and places called as the reader needs them. */
     public Vehicle of(History history, WorkOrder order, Moment moment, String kind, Vehicle.Doors doors, Names names) {
         Instant now = moment.at();
+        List<HoldByRule> byRule = holds.on(order);
         return new Vehicle(
                 order,
                 line.bar(history, order, now),
@@ -97,7 +106,9 @@ public class VehicleLook {
                         HandoverRecord.of(history).openSnags().stream()
                                 .map(snag -> SnagLine.of(snag, day.of(now)))
                                 .toList(),
-                        campaigns.about(order.number())),
+                        campaigns.about(order.number()),
+                        byRule,
+                        former.of(order, byRule, now)),
                 order.facts().entrySet().stream()
                         .map(fact -> FactQuestion.of(fact.getKey(), fact.getValue()))
                         .sorted(Comparator.comparing(FactQuestion::label))

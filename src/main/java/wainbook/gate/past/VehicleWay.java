@@ -15,6 +15,7 @@ import wainbook.station.help.HelpCall;
  * One vehicle's way through the works, read from its record in one go.
  *
  * @param ordered kind, route and promised day
+ * @param cameBack whether it was made before, and came back
  * @param stays one after another, on the line and off it, from its receipt on
  * @param answers of all gates, in the order of the record
  * @param holds in the order in which they were put on
@@ -23,6 +24,7 @@ import wainbook.station.help.HelpCall;
 public record VehicleWay(
         String order,
         Ordered ordered,
+        boolean cameBack,
         List<Stay> stays,
         List<Answer> answers,
         List<HoldSpell> holds,

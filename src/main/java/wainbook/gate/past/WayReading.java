@@ -24,6 +24,7 @@ import wainbook.order.OrderSaying.HoldReleased;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Place;
+import wainbook.order.OrderSaying.Returned;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.station.StationSaying.CarriedOver;
 import wainbook.station.StationSaying.HandedOn;
@@ -48,6 +49,7 @@ final class WayReading {
     private final Map<Integer, String> stageOfItems = new HashMap<>();
 
     private Optional<Ordered> ordered = Optional.empty();
+    private boolean cameBack;
     private Optional<Instant> decided = Optional.empty();
     private Optional<Instant> gone = Optional.empty();
 
@@ -59,13 +61,21 @@ final class WayReading {
         history.entries().forEach(this::take);
         List<HelpCall> calls = HelpCall.of(history);
         return ordered.map(said -> new VehicleWay(
-                history.subject().code(), said, stays(said, calls), answers, List.copyOf(holds.values()), calls));
+                history.subject().code(),
+                said,
+                cameBack,
+                stays(said, calls),
+                answers,
+                List.copyOf(holds.values()),
+                calls));
     }
 
     private void take(Entry entry) {
         Instant at = entry.moment().at();
         if (entry.saying() instanceof Ordered said) {
             ordered = Optional.of(said);
+        } else if (entry.saying() instanceof Returned) {
+            cameBack = true;
         } else if (entry.saying() instanceof Result said) {
             stageOfResult.put(entry.id(), said.about().stage());
             evidence.put(said.about().stage(), at);

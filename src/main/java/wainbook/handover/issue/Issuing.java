@@ -70,9 +70,9 @@ public class Issuing {
     }
 
     public Outcome<Entry> issue(ToIssue asked, Actor actor) {
-        if (!passwords.areOf(actor.who(), asked.password())) {
-            return Outcome.refused(
-                    Reason.of("gate.passwordWrong", Reason.WORKS_RULE).liftedAt("#password"));
+        Optional<Reason> unsigned = passwords.against(actor.who(), asked.password());
+        if (unsigned.isPresent()) {
+            return Outcome.refused(unsigned.get());
         }
         return ledger.write(asked, actor, reading -> decide(asked, reading));
     }

@@ -12,7 +12,9 @@ import wainbook.handover.road.RoadEvidence.Sort;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
+import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
+import wainbook.order.hold.StandingHolds;
 import wainbook.process.Releases;
 import wainbook.process.joint.JointClass;
 import wainbook.process.sheet.Ask;
@@ -33,13 +35,21 @@ public class RoadLook {
     private final Releases releases;
     private final BarredUntilDone barred;
     private final HandoverLook handover;
+    private final StandingHolds holds;
 
-    RoadLook(Ledger ledger, Workplace workplace, Releases releases, BarredUntilDone barred, HandoverLook handover) {
+    RoadLook(
+            Ledger ledger,
+            Workplace workplace,
+            Releases releases,
+            BarredUntilDone barred,
+            HandoverLook handover,
+            StandingHolds holds) {
         this.ledger = ledger;
         this.workplace = workplace;
         this.releases = releases;
         this.barred = barred;
         this.handover = handover;
+        this.holds = holds;
     }
 
     /** The rules for the person of the moment; empty where there is no such order. */
@@ -63,7 +73,8 @@ public class RoadLook {
                 handover.documents(history, order, moment.at()),
                 person(moment.who()),
                 moment.at(),
-                handover.today(moment.at()));
+                handover.today(moment.at()),
+                holds.against(order, Stops.MOVE, Stops.WORK));
     }
 
     private RoadEvidence evidence(History history, WorkOrder order) {

@@ -76,9 +76,9 @@ public class RoadRelease {
     }
 
     public Outcome<Entry> release(ToRelease asked, Actor actor) {
-        if (!passwords.areOf(actor.who(), asked.password())) {
-            return Outcome.refused(
-                    Reason.of("gate.passwordWrong", Reason.WORKS_RULE).liftedAt("#password"));
+        Optional<Reason> unsigned = passwords.against(actor.who(), asked.password());
+        if (unsigned.isPresent()) {
+            return Outcome.refused(unsigned.get());
         }
         Subject subject = Subject.workOrder(asked.order());
         return ledger.write(

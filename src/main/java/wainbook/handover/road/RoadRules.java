@@ -34,6 +34,7 @@ import wainbook.works.Person;
  * @param atLast whether the vehicle has come to its last stage, where brakes and steering are tried as built
  * @param barsDriving items given to a later stage that bar driving until they are done
  * @param documents empty where the vehicle's market has no rules here
+ * @param heldByRule what holds that stand by rule give against it
  */
 public record RoadRules(
         History history,
@@ -45,7 +46,8 @@ public record RoadRules(
         Optional<DocumentSet> documents,
         Person signer,
         Instant now,
-        LocalDate today) {
+        LocalDate today,
+        List<Reason> heldByRule) {
 
     /** Held by whoever may drive a vehicle that is not handed over yet; the licence was seen. */
     public static final String DRIVER = "ROAD-DRIVE";
@@ -56,6 +58,7 @@ public record RoadRules(
     public RoadRules {
         before = List.copyOf(before);
         barsDriving = List.copyOf(barsDriving);
+        heldByRule = List.copyOf(heldByRule);
     }
 
     public RoadUse use() {
@@ -165,6 +168,7 @@ public record RoadRules(
                 .forEach(hold ->
                         against.add(Reason.of("handover.roadHeld", Reason.WORKS_RULE, hold.hold(), hold.reason())
                                 .liftedAt(page() + "#holds")));
+        against.addAll(heldByRule);
         Nonconformities.of(history)
                 .awaitingDisposition()
                 .forEach(open -> against.add(Reason.of(

@@ -30,6 +30,7 @@ import wainbook.order.OrderSaying.Place;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
+import wainbook.order.hold.StandingHolds;
 import wainbook.process.Releases;
 import wainbook.process.plan.Plan;
 import wainbook.process.plan.Source;
@@ -51,12 +52,14 @@ public class FactsNow {
     private final Releases releases;
     private final WorksDay day;
     private final WorkUnderPermit work;
+    private final StandingHolds holds;
 
-    FactsNow(Ledger ledger, Releases releases, WorksDay day, WorkUnderPermit work) {
+    FactsNow(Ledger ledger, Releases releases, WorksDay day, WorkUnderPermit work, StandingHolds holds) {
         this.ledger = ledger;
         this.releases = releases;
         this.day = day;
         this.work = work;
+        this.holds = holds;
     }
 
     /** For judging a step or a person's work: whom the isolation rests on, and whom {@code also} names. */
@@ -104,7 +107,8 @@ public class FactsNow {
         Mentioned all = Mentioned.in(Isolation.of(vehicle)).and(also).and(Mentioned.people(moment.who()));
         Predicate<String> isCode = text -> text.matches(CODE);
         return new Facts(
-                mayBeWorkedOn(order),
+                mayBeWorkedOn(order)
+                        && holds.against(order, moment.at(), Stops.WORK).isEmpty(),
                 order.at().map(Place::place),
                 plan,
                 Limits.usual(),

@@ -3,6 +3,7 @@ package wainbook.isolation.step;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import wainbook.act.Actor;
 import wainbook.act.Moment;
@@ -54,10 +55,11 @@ public class TakeStep {
 
     public Outcome<Entry> take(ToTake asked, Actor actor) {
         Step step = Wanted.step(asked.wanted().getClass());
-        if (SIGNED.contains(step)
-                && !passwords.areOf(actor.who(), asked.password().orElse(""))) {
-            return Outcome.refused(
-                    Reason.of("isolating.passwordWrong", Reason.WORKS_RULE).liftedAt("#password"));
+        Optional<Reason> unsigned = SIGNED.contains(step)
+                ? passwords.against(actor.who(), asked.password().orElse(""))
+                : Optional.empty();
+        if (unsigned.isPresent()) {
+            return Outcome.refused(unsigned.get());
         }
         Subject order = Subject.workOrder(asked.order());
         return ledger.write(asked, actor, reading -> decide(reading.of(order), reading.moment(), asked.wanted()));

@@ -1,6 +1,7 @@
 package wainbook.line.balance;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,11 +26,13 @@ record Resheeting(List<Route> routes, Map<String, CheckSheet> sheets, Map<String
     /** The sheets that change; empty if an item does not stand any more where the proposal found it. */
     Optional<List<CheckSheet>> changed(List<Moved> moves) {
         Map<String, CheckSheet> changed = new LinkedHashMap<>();
+        Set<Moved> made = new HashSet<>();
         for (Route route : routes) {
             for (Moved move : moves) {
-                if (!move.minutes().containsKey(route.vehicleKind())) {
+                if (!move.minutes().containsKey(route.vehicleKind()) || !passes(route, move)) {
                     continue;
                 }
+                made.add(move);
                 Optional<CheckSheet> from = at(route, move.from(), changed);
                 Optional<CheckSheet> to = at(route, move.to(), changed);
                 boolean there = from.flatMap(sheet -> sheet.item(move.key())).isPresent();
@@ -42,7 +45,14 @@ record Resheeting(List<Route> routes, Map<String, CheckSheet> sheets, Map<String
                 }
             }
         }
-        return Optional.of(changed.values().stream().map(Resheeting::within).toList());
+        return made.containsAll(moves)
+                ? Optional.of(changed.values().stream().map(Resheeting::within).toList())
+                : Optional.empty();
+    }
+
+    /** A kind may have a route besides that passes some stages only, such as that of vehicles that come back. */
+    private static boolean passes(Route route, Moved move) {
+        return route.leg(move.from()).isPresent() && route.leg(move.to()).isPresent();
     }
 
     private Optional<CheckSheet> at(Route route, String stage, Map<String, CheckSheet> changed) {

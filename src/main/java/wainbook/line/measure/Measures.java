@@ -188,6 +188,7 @@ public record Measures(
     /** Whether anything was on the line. */
     public boolean any() {
         return !throughput.finished().isEmpty()
+                || !throughput.reworked().isEmpty()
                 || !throughput.wip().isEmpty()
                 || stations.stream().anyMatch(one -> one.productionMinutes() + one.delayMinutes() > 0);
     }

@@ -2,8 +2,10 @@ package wainbook.line.measure;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import wainbook.engineering.flow.score.Quantile;
 import wainbook.engineering.flow.status.Little;
 import wainbook.engineering.flow.status.StationPast.Span;
@@ -13,7 +15,8 @@ import wainbook.gate.past.VehicleWay;
  * What left the line in a period, how long it had been on it, and what is on it at the end. All times are working minutes of the line.
  *
  * @param workingMinutes of the period
- * @param finished the vehicles that left as finished, the first to leave first
+ * @param finished the vehicles that left as finished, the first to leave first: made, and none that came back
+ * @param reworked those that left it again after they had come back; they pass a part of the line only, and are in no figure of the made
  * @param leadMinutes how long each of them had been on the line, bays included; rising
  * @param cycleMinutes mean interval between one leaving and the next; empty below two
  * @param wip what is on the line or off it to come back when the period ends, the longest there first
@@ -21,6 +24,7 @@ import wainbook.gate.past.VehicleWay;
 public record Throughput(
         double workingMinutes,
         List<String> finished,
+        List<String> reworked,
         List<Double> leadMinutes,
         OptionalDouble cycleMinutes,
         List<Aged> wip,
@@ -32,7 +36,7 @@ public record Throughput(
     /** A vehicle and its working minutes on the line so far. */
     public record Aged(String order, double minutes) {}
 
-    private record Through(String order, Instant began, Optional<Instant> finished) {
+    private record Through(String order, boolean cameBack, Instant began, Optional<Instant> finished) {
 
         boolean left(Period period) {
             return finished.filter(period::holds).isPresent();
@@ -45,6 +49,7 @@ public record Throughput(
 
     public Throughput {
         finished = List.copyOf(finished);
+        reworked = List.copyOf(reworked);
         leadMinutes = List.copyOf(leadMinutes);
         wip = List.copyOf(wip);
     }
@@ -54,14 +59,16 @@ public record Throughput(
                 .map(Gathered::way)
                 .flatMap(way -> through(way).stream())
                 .toList();
-        List<Through> left = all.stream()
+        Map<Boolean, List<Through>> gone = all.stream()
                 .filter(one -> one.left(period))
                 .sorted((one, other) ->
                         one.finished().orElseThrow().compareTo(other.finished().orElseThrow()))
-                .toList();
+                .collect(Collectors.partitioningBy(Through::cameBack));
+        List<Through> left = gone.get(false);
         return new Throughput(
                 works.between(period.begin(), period.end()) / MILLIS_A_MINUTE,
                 left.stream().map(Through::order).toList(),
+                gone.get(true).stream().map(Through::order).toList(),
                 left.stream()
                         .map(one -> works.between(one.began(), one.finished().orElseThrow()) / MILLIS_A_MINUTE)
                         .sorted()
@@ -76,7 +83,7 @@ public record Throughput(
     }
 
     private static Optional<Through> through(VehicleWay way) {
-        return way.began().map(began -> new Through(way.order(), began, way.finished()));
+        return way.began().map(began -> new Through(way.order(), way.cameBack(), began, way.finished()));
     }
 
     private static OptionalDouble cycle(List<Through> left, Hours works) {

@@ -22,6 +22,12 @@ class MilestoneTables implements Projection {
         this.toTell = toTell;
     }
 
+    /** 1: a works that is older than its milestones has them from its first start on. */
+    @Override
+    public Optional<Version> version() {
+        return Optional.of(new Version("milestone", 1));
+    }
+
     @Override
     public void take(Entry entry) {
         if (!Milestone.maySay(entry.saying()) || entry.subject().sort() != Subject.Sort.WORK_ORDER) {

@@ -19,12 +19,14 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Saying;
 import wainbook.ledger.Subject;
+import wainbook.order.OrderSaying;
 import wainbook.order.OrderSaying.Binding;
 import wainbook.order.OrderSaying.Direction;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrderRow;
+import wainbook.order.hold.StandingHolds;
 import wainbook.process.ProcessSaying.Released;
 import wainbook.process.Releases;
 import wainbook.process.Route;
@@ -70,12 +72,14 @@ public class Move {
     private final Releases releases;
     private final Workplace workplace;
     private final BarredUntilDone bars;
+    private final StandingHolds holds;
 
-    Move(Ledger ledger, Releases releases, Workplace workplace, BarredUntilDone bars) {
+    Move(Ledger ledger, Releases releases, Workplace workplace, BarredUntilDone bars, StandingHolds holds) {
         this.ledger = ledger;
         this.releases = releases;
         this.workplace = workplace;
         this.bars = bars;
+        this.holds = holds;
     }
 
     public Outcome<Entry> move(ToMove asked, Actor actor) {
@@ -116,7 +120,8 @@ public class Move {
                         .filter(number -> !number.equals(order.number())),
                 order.stage().flatMap(current -> workplace.record(history, order, current)),
                 bars.barring(Bar.DRIVING, history),
-                Stops.of(ledger.history(Subject.works())).at(asked.destination()));
+                Stops.of(ledger.history(Subject.works())).at(asked.destination()),
+                holds.against(order, OrderSaying.Stops.MOVE));
     }
 
     /** An isolation, a live-work permit or a declaration that stands hears of the move, and judges what it leaves of them. */

@@ -29,6 +29,7 @@ import wainbook.station.StageRecord;
  * @param record how the present stage stands
  * @param barsDriving work given to a later stage that bars driving until it is done
  * @param stopped safety stops at the place it would come to
+ * @param heldByRule what holds that stand by rule give against moving
  */
 public record MoveRules(
         History history,
@@ -40,7 +41,8 @@ public record MoveRules(
         Optional<String> occupant,
         Optional<StageRecord> record,
         List<String> barsDriving,
-        List<Stop> stopped) {
+        List<Stop> stopped,
+        List<Reason> heldByRule) {
 
     /** What the mover looks at and confirms before any wheel turns. */
     public static final List<String> CONFIRMED = List.of("people-and-tools-clear", "steering-and-brakes-or-tow-plan");
@@ -54,6 +56,7 @@ public record MoveRules(
         order.holdsThatStop(Stops.MOVE)
                 .forEach(hold -> against.add(Reason.of("line.held", Reason.WORKS_RULE, hold.hold(), hold.reason())
                         .liftedAt("/orders/" + order.number() + "#holds")));
+        against.addAll(heldByRule);
         CONFIRMED.stream()
                 .filter(key -> !asked.confirmed().contains(key))
                 .forEach(key -> against.add(Reason.of("line.notConfirmed", Reason.PRACTICE, key)));

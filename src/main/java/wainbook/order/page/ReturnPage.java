@@ -20,7 +20,6 @@ import wainbook.page.Filled;
 import wainbook.page.Option;
 import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
-import wainbook.process.Releases;
 import wainbook.works.Role;
 
 /** The form by which a vehicle that was handed over comes back. */
@@ -30,13 +29,11 @@ import wainbook.works.Role;
 public class ReturnPage {
 
     private final Ledger ledger;
-    private final Releases releases;
     private final Returning returning;
     private final SignedIn signedIn;
 
-    ReturnPage(Ledger ledger, Releases releases, Returning returning, SignedIn signedIn) {
+    ReturnPage(Ledger ledger, Returning returning, SignedIn signedIn) {
         this.ledger = ledger;
-        this.releases = releases;
         this.returning = returning;
         this.signedIn = signedIn;
     }
@@ -78,8 +75,7 @@ public class ReturnPage {
     }
 
     private TemplateInstance draw(Filled filled, WorkOrder earlier) {
-        List<Option> routes = releases.routes().stream()
-                .filter(route -> route.vehicleKind().equals(earlier.ordered().vehicleKind()))
+        List<Option> routes = returning.routes(earlier).stream()
                 .map(route -> new Option(route.code(), route.title()))
                 .toList();
         return OrderPages.comesBack(filled, earlier, routes);

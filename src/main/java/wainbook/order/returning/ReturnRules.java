@@ -28,7 +28,13 @@ final class ReturnRules {
                         .liftedAt("/orders/" + earlier.number()));
     }
 
-    static List<Reason> against(Returning.ToReturn asked, WorkOrder earlier, Optional<Route> route, boolean taken) {
+    /** @param bare the item at which a vehicle with sources aboard would stand on this route; absent where there is none */
+    static List<Reason> against(
+            Returning.ToReturn asked,
+            WorkOrder earlier,
+            Optional<Route> route,
+            Optional<Route.Step> bare,
+            boolean taken) {
         var against = new ArrayList<>(against(earlier));
         if (taken) {
             against.add(Reason.of("order.numberTaken", Reason.WORKS_RULE, asked.number())
@@ -44,6 +50,14 @@ final class ReturnRules {
                             asked.route(),
                             earlier.ordered().vehicleKind())
                     .liftedAt("#route"));
+        } else {
+            bare.ifPresent(step -> against.add(Reason.of(
+                            "order.routeForDonors",
+                            Reason.WORKS_RULE,
+                            asked.route(),
+                            step.item().title(),
+                            step.sheet())
+                    .liftedAt("#route")));
         }
         if (asked.operator().isBlank()) {
             against.add(Reason.of("order.operatorMissing", Reason.WORKS_RULE).liftedAt("#operator"));

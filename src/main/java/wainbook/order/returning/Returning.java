@@ -68,6 +68,14 @@ public class Returning {
         return ReturnRules.against(earlier);
     }
 
+    /** The routes by which a vehicle of this kind can come back. */
+    public List<Route> routes(WorkOrder earlier) {
+        return releases.routes().stream()
+                .filter(route -> route.vehicleKind().equals(earlier.ordered().vehicleKind()))
+                .filter(route -> releases.bare(route).isEmpty())
+                .toList();
+    }
+
     public Outcome<Entry> order(ToReturn asked, Actor actor) {
         return ledger.write(
                 asked,
@@ -81,7 +89,7 @@ public class Returning {
     private Decision decide(ToReturn asked, WorkOrder earlier, Reading reading) {
         Optional<Route> route = releases.route(asked.route());
         boolean taken = !reading.of(Subject.workOrder(asked.number())).isEmpty();
-        List<Reason> against = ReturnRules.against(asked, earlier, route, taken);
+        List<Reason> against = ReturnRules.against(asked, earlier, route, route.flatMap(releases::bare), taken);
         return against.isEmpty()
                 ? say(asked, earlier, route.orElseThrow(), reading.of(Subject.workOrder(asked.earlier())))
                 : Decision.refuse(against);

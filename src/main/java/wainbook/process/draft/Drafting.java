@@ -2,6 +2,7 @@ package wainbook.process.draft;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import wainbook.act.Actor;
@@ -107,9 +108,9 @@ public class Drafting {
     }
 
     public Outcome<Entry> release(ToRelease asked, Actor actor) {
-        if (!passwords.areOf(actor.who(), asked.password())) {
-            return Outcome.refused(
-                    Reason.of("process.passwordWrong", Reason.WORKS_RULE).liftedAt("#password"));
+        Optional<Reason> unsigned = passwords.against(actor.who(), asked.password());
+        if (unsigned.isPresent()) {
+            return Outcome.refused(unsigned.get());
         }
         return write(
                 asked,

@@ -94,6 +94,16 @@ public record ProcessView(List<Revisions> papers, String search, boolean mayDraf
                 route -> List.of(route.code(), route.title(), route.vehicleKind()));
     }
 
+    /** Whether it begins with a donor, or takes a vehicle that is brought back. */
+    public String begins(Route route) {
+        boolean donor = route.bare(code -> inForce(SheetDraft.class)
+                        .map(row -> row.what().sheet())
+                        .filter(sheet -> sheet.code().equals(code))
+                        .findFirst())
+                .isPresent();
+        return Words.of(donor ? "process.beginsWithDonor" : "process.beginsBroughtBack");
+    }
+
     public List<Row<PlanDraft>> plans() {
         return rows(PlanDraft.class, plan -> plan, plan -> List.of(plan.code(), plan.variant()));
     }

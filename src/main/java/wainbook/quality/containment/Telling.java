@@ -142,15 +142,20 @@ public class Telling {
         if (!grave) {
             Optional<String> stage = order.flatMap(WorkOrder::stage);
             return open.stream().anyMatch(reading -> stage.equals(Optional.of(reading.stage())))
-                    ? List.of(Stops.SIGN)
+                    ? stops(false)
                     : List.of();
         }
         var stops = new ArrayList<Stops>();
         if (proofInDoubt(vehicle, open, containment.about().code())) {
             stops.add(Stops.WORK);
         }
-        stops.addAll(List.of(Stops.SIGN, Stops.MOVE));
+        stops.addAll(stops(true));
         return stops;
+    }
+
+    /** What readings in doubt stop at least: where nobody is in danger, a gate. */
+    static List<Stops> stops(boolean grave) {
+        return grave ? List.of(Stops.SIGN, Stops.MOVE) : List.of(Stops.SIGN);
     }
 
     private static boolean inWorks(WorkOrder.Phase phase) {

@@ -98,6 +98,7 @@ public final class Legs {
                                         kind.odometerKm().get(1))),
                         at.inOffice(at.crew.anyone(Role.TECHNICIAN, at.dice))),
                 "donor");
+        new OnArrival(at).lookedAt();
     }
 
     /** Onto a station of the line, the first one or the next. */

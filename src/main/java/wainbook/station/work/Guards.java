@@ -23,6 +23,7 @@ import wainbook.works.instruments.InstrumentRule;
  * it an observation that can pass nothing.
  *
  * @param electrical the reasons that the vehicle's electrical condition gives against this item
+ * @param heldByRule what holds that stand by rule give against work
  */
 public record Guards(
         WorkOrder order,
@@ -32,6 +33,7 @@ public record Guards(
         Optional<Instrument> instrument,
         Optional<Joint> joint,
         List<Reason> electrical,
+        List<Reason> heldByRule,
         Instant at,
         LocalDate today) {
 
@@ -44,6 +46,7 @@ public record Guards(
                 .forEach(hold -> against.add(
                         Reason.of("station.held", Reason.WORKS_RULE, order.number(), hold.hold(), hold.reason())
                                 .liftedAt("/orders/" + order.number() + "#holds")));
+        against.addAll(heldByRule);
         switch (state.status()) {
             case NOT_APPLICABLE -> against.add(Reason.of("station.notApplicable", Reason.WORKS_RULE, state.key()));
             case FACTS_MISSING ->

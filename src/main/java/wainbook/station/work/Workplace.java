@@ -13,7 +13,9 @@ import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.ledger.evidence.EvidenceFiles;
+import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
+import wainbook.order.hold.StandingHolds;
 import wainbook.pack.Fitting;
 import wainbook.process.Releases;
 import wainbook.process.joint.Joint;
@@ -38,15 +40,23 @@ public class Workplace {
     private final Electrical electrical;
     private final EvidenceFiles files;
     private final Fitting packs;
+    private final StandingHolds holds;
 
     Workplace(
-            Ledger ledger, Releases releases, WorksDay day, Electrical electrical, EvidenceFiles files, Fitting packs) {
+            Ledger ledger,
+            Releases releases,
+            WorksDay day,
+            Electrical electrical,
+            EvidenceFiles files,
+            Fitting packs,
+            StandingHolds holds) {
         this.ledger = ledger;
         this.releases = releases;
         this.day = day;
         this.electrical = electrical;
         this.files = files;
         this.packs = packs;
+        this.holds = holds;
     }
 
     /** The item in hand, or why there is none: no such order, vehicle at no stage, no such item. */
@@ -120,6 +130,7 @@ public class Workplace {
                 instrument,
                 joint,
                 power,
+                holds.against(known.order(), Stops.WORK),
                 now,
                 day.of(moment.at()));
         return new Work(

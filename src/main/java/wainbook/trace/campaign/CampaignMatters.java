@@ -24,10 +24,7 @@ class CampaignMatters implements Matters {
 
     @Override
     public List<OpenMatter> open(Instant now) {
-        return CampaignRow.open().stream()
-                .flatMap(row -> campaigns.named(row.number).stream())
-                .map(this::matter)
-                .toList();
+        return campaigns.open().stream().map(this::matter).toList();
     }
 
     private OpenMatter matter(Campaign campaign) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import wainbook.ledger.Kind;
 import wainbook.ledger.Saying;
 import wainbook.ledger.evidence.EvidenceFile;
+import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.station.StationSaying.Held;
 import wainbook.trace.Mention;
@@ -17,7 +18,18 @@ public sealed interface CampaignSaying extends Saying {
     enum Hazard {
         STOP_USE,
         BEFORE_NEXT_CHARGE,
-        AT_NEXT_SERVICE
+        AT_NEXT_SERVICE;
+
+        /**
+         * What is stopped of a vehicle in the works. Work goes on, since putting it right is work. The gate waits always, so that
+         * no vehicle is handed over with it; where a vehicle must not be used, it stays where it stands too.
+         */
+        public List<Stops> stops() {
+            return switch (this) {
+                case STOP_USE -> List.of(Stops.SIGN, Stops.MOVE);
+                case BEFORE_NEXT_CHARGE, AT_NEXT_SERVICE -> List.of(Stops.SIGN);
+            };
+        }
     }
 
     /** How many of the terms must fit. */

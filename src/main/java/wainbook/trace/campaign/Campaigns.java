@@ -33,6 +33,13 @@ public class Campaigns {
                 .toList();
     }
 
+    /** All that are open, the oldest first. */
+    public List<Campaign> open() {
+        return CampaignRow.open().stream()
+                .flatMap(row -> named(row.number).stream())
+                .toList();
+    }
+
     /** The number that the next one may have. */
     public String next() {
         return String.format(

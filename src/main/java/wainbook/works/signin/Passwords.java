@@ -14,6 +14,7 @@ import java.util.HexFormat;
 import java.util.Optional;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import wainbook.act.Reason;
 
 /**
  * Whether a password is somebody's. One that passed is remembered for a minute by a keyed fingerprint together with the
@@ -41,7 +42,19 @@ public class Passwords {
         return right(row, password) ? row.map(known -> known.person) : Optional.empty();
     }
 
-    /** Asked again at a signature: whether this is the password of the person who is signed in. */
+    /**
+     * What stands against a signature: whoever signs types their own password again. The one rule of every act that is signed.
+     *
+     * @param who signs: the number of the person who is signed in
+     */
+    public Optional<Reason> against(String who, String password) {
+        return areOf(who, password)
+                ? Optional.empty()
+                : Optional.of(
+                        Reason.of("works.passwordWrong", Reason.WORKS_RULE).liftedAt("#password"));
+    }
+
+    /** Whether this is the password of a person. */
     public boolean areOf(String person, String password) {
         return right(QuarkusTransaction.joiningExisting().call(() -> SignInRow.ofPerson(person)), password);
     }

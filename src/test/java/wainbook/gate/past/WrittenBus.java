@@ -30,6 +30,7 @@ import wainbook.order.OrderSaying.HoldReleased;
 import wainbook.order.OrderSaying.Moved;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Place;
+import wainbook.order.OrderSaying.Returned;
 import wainbook.order.OrderSaying.Stops;
 import wainbook.process.sheet.Condition;
 import wainbook.station.StationSaying.About;
@@ -56,6 +57,11 @@ public final class WrittenBus {
 
     public static Instant at(long minute) {
         return BEGIN.plus(Duration.ofMinutes(minute));
+    }
+
+    /** It was handed over before, under another order. */
+    public WrittenBus cameBack(long minute) {
+        return say(minute, new Returned("WB-0", 7, "f".repeat(64), "VIN", "REG", "leak"));
     }
 
     public WrittenBus received(long minute) {

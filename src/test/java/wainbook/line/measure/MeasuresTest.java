@@ -123,6 +123,28 @@ class MeasuresTest {
     }
 
     @Test
+    void a_vehicle_that_came_back_is_reworked_and_not_made() {
+        Measures found = Measures.of(
+                TwoStations.past(
+                        0,
+                        500,
+                        ALWAYS,
+                        LAYOUT,
+                        bus(1).onto(0, "fit").out(100),
+                        bus(2).cameBack(0).onto(100, "fit").out(220),
+                        bus(3).onto(220, "fit").out(400)),
+                "");
+
+        assertThat(found.throughput().finished()).containsExactly("WB-1", "WB-3");
+        assertThat(found.throughput().reworked()).containsExactly("WB-2");
+        assertThat(found.throughput().cycleMinutes().orElseThrow()).isEqualTo(300);
+        assertThat(found.throughput().leadMinutes()).containsExactly(100.0, 180.0);
+        assertThat(found.throughput().little().vehicles())
+                .as("it was there, and the law of Little counts it")
+                .isEqualTo(3);
+    }
+
+    @Test
     void first_pass_and_rolled_yield_are_those_of_the_gates_signed_in_the_period() {
         Measures found = Measures.of(TwoStations.past(0, 300, ALWAYS, LAYOUT, first(), second()), "");
 

@@ -237,10 +237,19 @@ class ReturningTest {
         handedOver();
         Browsing engineer = Browsing.as(Cast.QUALITY_ENGINEER);
         String path = "/orders/" + bus.number() + "/return";
-        assertThat(engineer.page(path)).contains("Vale and Fen Community Buses", bus.vin(), "BUS-12M");
+        assertThat(engineer.page(path)).contains("Vale and Fen Community Buses", bus.vin(), "BUS-12M-BACK");
         Map<String, Object> form = engineer.form(path);
         form.putAll(Map.of(
-                "number", "no number", "route", "BUS-12M", "operator", "Vale", "promisedOn", "", "reason", "renew"));
+                "number",
+                "no number",
+                "route",
+                "BUS-12M-BACK",
+                "operator",
+                "Vale",
+                "promisedOn",
+                "",
+                "reason",
+                "renew"));
         Response faulty = engineer.send(path, form);
         assertThat(faulty.statusCode()).isEqualTo(422);
         assertThat(faulty.asString()).contains("number-fault", "promisedOn-fault", "renew");
@@ -285,7 +294,7 @@ class ReturningTest {
                 "number",
                 next,
                 "route",
-                "BUS-12M",
+                "BUS-12M-BACK",
                 "operator",
                 "Vale",
                 "promisedOn",

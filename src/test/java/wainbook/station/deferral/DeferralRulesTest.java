@@ -191,6 +191,7 @@ class DeferralRulesTest {
                 Optional.empty(),
                 joint,
                 List.of(),
+                List.of(),
                 NOW,
                 LocalDate.of(2026, 3, 2));
         return new DeferralRules(new Work(

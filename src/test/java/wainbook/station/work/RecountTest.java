@@ -119,6 +119,7 @@ class RecountTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
+                List.of(),
                 NOW,
                 LocalDate.of(2026, 3, 2));
         return new Work(

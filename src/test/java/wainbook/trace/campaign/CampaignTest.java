@@ -35,6 +35,7 @@ import wainbook.process.sheet.Condition;
 import wainbook.station.StationSaying.About;
 import wainbook.station.StationSaying.Basis;
 import wainbook.station.StationSaying.LotUsed;
+import wainbook.station.StationSaying.Voided;
 import wainbook.works.shift.WorksDay;
 
 /** From a bad lot to the last vehicle that was put right. */
@@ -241,7 +242,7 @@ class CampaignTest {
         Response noRoute = reworked(gone, next, "NO-SUCH-ROUTE");
         assertThat(noRoute.statusCode()).isIn(409, 422);
         assertThat(standing(gone)).isEqualTo("IN_SCOPE");
-        reworked(gone, next, "BUS-12M").then().statusCode(201);
+        reworked(gone, next, "BUS-12M-BACK").then().statusCode(201);
         assertThat(standing(gone)).isEqualTo("REWORK_ORDERED");
         assertThat(one().getList("matchesSince")).isEmpty();
         assertThat(post("/vehicles", Map.of("id", id(), "orders", List.of(next), "reason", "Twice"))
@@ -252,7 +253,7 @@ class CampaignTest {
                         .earlierOrder())
                 .contains(gone.number());
         assertThat(Browsing.as(Cast.AUDITOR).page("/orders/" + next)).contains("Campaign " + number);
-        assertThat(reworked(gone, next + "X", "BUS-12M").asString()).contains("campaign.reworkOrderedAlready");
+        assertThat(reworked(gone, next + "X", "BUS-12M-BACK").asString()).contains("campaign.reworkOrderedAlready");
         new OnRecord(next, gone.vin()).say(new HandedOver("The yard master", List.of()));
         assertThat(standing(gone)).isEqualTo("DONE");
     }
@@ -260,25 +261,7 @@ class CampaignTest {
     @Test
     void a_vehicle_that_came_back_for_another_reason_is_one_vehicle_under_its_newest_order() {
         String next = gone.number() + "-2";
-        Cast.WORKS_ENGINEER
-                .asks()
-                .contentType(ContentType.JSON)
-                .body(Map.of(
-                        "id",
-                        id(),
-                        "number",
-                        next,
-                        "route",
-                        "BUS-12M",
-                        "operator",
-                        OPERATOR,
-                        "promisedOn",
-                        "2027-03-01",
-                        "reason",
-                        "Wipers"))
-                .post("/api/v1/orders/" + gone.number() + "/return")
-                .then()
-                .statusCode(201);
+        returned(next);
         open();
         assertThat(one().getList("opened.vehicles.order")).containsExactlyInAnyOrder(next, here.number());
         assertThat(one().getBoolean("opened.vehicles.find { it.order == '" + next + "' }.withOperator"))
@@ -293,6 +276,109 @@ class CampaignTest {
     }
 
     @Test
+    void a_vehicle_that_arrives_or_fits_later_is_held_by_rule_until_it_is_decided_about() {
+        open();
+        OnRecord later = OnRecord.accepted();
+        assertThat(heldByRule(later.number())).isEmpty();
+        later.say(lotUsed());
+        assertThat(heldByRule(later.number())).containsExactly("/campaigns/" + number + "#since");
+        assertThat(signing(later.number(), "intake")).contains("order.heldByRule");
+        post("/vehicles", Map.of("id", id(), "orders", List.of(later.number()), "reason", "Found since"))
+                .then()
+                .statusCode(201);
+        assertThat(heldByRule(later.number())).as("its own record holds it now").isEmpty();
+        assertThat(WorkOrder.of(later.history()).orElseThrow().holds()).hasSize(1);
+        settled(later, "NOT_NEEDED", Optional.empty()).then().statusCode(201);
+        assertThat(heldByRule(later.number())).isEmpty();
+    }
+
+    @Test
+    void a_vehicle_of_the_scope_that_comes_back_is_held_from_its_reception_but_not_under_its_rework_order() {
+        open();
+        String next = gone.number() + "-2";
+        returned(next);
+        assertThat(heldByRule(next)).as("its operator has it").isEmpty();
+        received(next);
+        assertThat(heldByRule(next)).containsExactly("/campaigns/" + number + "/vehicles/" + gone.number());
+        assertThat(signing(next, "intake")).contains("order.heldByRule");
+        assertThat(Browsing.as(Cast.AUDITOR).page("/orders/" + next))
+                .contains("Campaign " + number + ": stops signing", "Sealant that may not cure");
+        Map<String, Object> taken =
+                Map.of("id", id(), "rework", next, "route", "", "operator", OPERATOR, "promisedOn", "2027-03-01");
+        post("/vehicles/" + gone.number() + "/rework", taken).then().statusCode(201);
+        assertThat(heldByRule(next)).as("it is here to be put right").isEmpty();
+    }
+
+    @Test
+    void the_preview_marks_what_was_voided_since() {
+        Entry used = here.say(lotUsed());
+        here.say(new Voided(used.id(), "sealant", "Read from the wrong tube"));
+        OnRecord only = OnRecord.accepted();
+        Entry wrong = only.say(lotUsed());
+        only.say(new Voided(wrong.id(), "sealant", "Another lot"));
+        JsonPath found = Cast.QUALITY_ENGINEER
+                .asks()
+                .contentType(ContentType.JSON)
+                .body(query())
+                .post("/api/v1/campaigns/preview")
+                .jsonPath();
+        String mine = "find { it.order == '" + here.number() + "' }";
+        assertThat(found.getList(mine + ".because")).hasSize(2);
+        assertThat(found.getList(mine + ".voided.entry", Long.class)).containsExactly(used.number());
+        assertThat(found.getBoolean(mine + ".onlyVoided")).isFalse();
+        assertThat(found.getBoolean("find { it.order == '" + only.number() + "' }.onlyVoided"))
+                .isTrue();
+        assertThat(found.getList("find { it.order == '" + gone.number() + "' }.voided"))
+                .isEmpty();
+        assertThat(Browsing.as(Cast.QUALITY_ENGINEER).page("/campaigns/new?sort1=LOT&code1=" + lot))
+                .contains("2 vehicles are found by an entry that was voided since", "by voided entries alone");
+    }
+
+    private List<String> heldByRule(String order) {
+        return Cast.AUDITOR.asks().get("/api/v1/orders/" + order).jsonPath().getList("heldByRule.path", String.class);
+    }
+
+    private static List<String> signing(String order, String stage) {
+        return Cast.INSPECTOR
+                .asks()
+                .get("/api/v1/orders/" + order + "/gates/" + stage)
+                .jsonPath()
+                .getList("against.key", String.class);
+    }
+
+    private void returned(String next) {
+        Cast.WORKS_ENGINEER
+                .asks()
+                .contentType(ContentType.JSON)
+                .body(Map.of(
+                        "id",
+                        id(),
+                        "number",
+                        next,
+                        "route",
+                        "BUS-12M-BACK",
+                        "operator",
+                        OPERATOR,
+                        "promisedOn",
+                        "2027-03-01",
+                        "reason",
+                        "Wipers"))
+                .post("/api/v1/orders/" + gone.number() + "/return")
+                .then()
+                .statusCode(201);
+    }
+
+    private void received(String next) {
+        Cast.TECHNICIAN
+                .asks()
+                .contentType(ContentType.JSON)
+                .body(Map.of("id", id(), "vin", gone.vin(), "registration", "LT51 AAA", "odometerKm", 412_000))
+                .post("/api/v1/orders/" + next + "/donor")
+                .then()
+                .statusCode(201);
+    }
+
+    @Test
     void it_is_closed_by_a_second_signatory_over_vehicles_that_are_all_over_and_opened_again_with_a_reason() {
         open();
         Response early = closed(Cast.HANDOVER_CLERK, Cast.PASSWORD);
@@ -302,7 +388,7 @@ class CampaignTest {
         settled(here, "PUT_RIGHT_HERE", Optional.of(again.number())).then().statusCode(201);
         settled(gone, "NOT_NEEDED", Optional.empty()).then().statusCode(201);
         assertThat(closed(Cast.QUALITY_ENGINEER, Cast.PASSWORD).asString()).contains("campaign.ownCampaign");
-        assertThat(closed(Cast.HANDOVER_CLERK, "wrong").asString()).contains("gate.passwordWrong");
+        assertThat(closed(Cast.HANDOVER_CLERK, "wrong").asString()).contains("works.passwordWrong");
         assertThat(closed(Cast.LINE_MANAGER, Cast.PASSWORD).asString()).contains("works.competenceMissing");
         closed(Cast.HANDOVER_CLERK, Cast.PASSWORD).then().statusCode(201);
         assertThat(one().getBoolean("closed")).isTrue();

@@ -19,6 +19,7 @@ import wainbook.line.forecast.Forecasts;
 import wainbook.line.forecast.LineForecast;
 import wainbook.line.forecast.state.Calendar;
 import wainbook.line.forecast.state.OnHand;
+import wainbook.order.WorkOrderRow;
 import wainbook.page.SignedIn;
 
 /** The forecast for scripts. Times are rounded outwards to quarters of an hour and absent beyond {@code calendarEnds}. */
@@ -46,6 +47,7 @@ public class ForecastApi {
      * @param odds of being finished by the end of the day it is promised for, never 0 or 1
      * @param into mean share of its time that goes into each cause
      * @param awaited parts that are missing for it
+     * @param earlier the order under which the vehicle was handed over before, where it came back
      */
     public record Row(
             String order,
@@ -62,7 +64,8 @@ public class ForecastApi {
             Map<Cause, Double> into,
             List<AwaitedPart> awaited,
             List<AtStage> stages,
-            List<Basis> basis) {}
+            List<Basis> basis,
+            Optional<String> earlier) {}
 
     /** When it leaves a stage: 10 %, 50 % and 90 % of the draws. */
     public record AtStage(
@@ -80,6 +83,7 @@ public class ForecastApi {
     @Authenticated
     public Answer forecast() {
         LineForecast found = forecasts.at(signedIn.now().at());
+        Map<String, String> back = WorkOrderRow.back();
         Calendar calendar = found.line().calendar();
         return new Answer(
                 calendar.now(),
@@ -88,10 +92,10 @@ public class ForecastApi {
                 found.forecast().replications(),
                 found.forecast().precise(),
                 found.line().past().vehicles(),
-                found.vehicles().stream().map(one -> row(found, one)).toList());
+                found.vehicles().stream().map(one -> row(found, one, back)).toList());
     }
 
-    private static Row row(LineForecast found, LineForecast.Of one) {
+    private static Row row(LineForecast found, LineForecast.Of one, Map<String, String> back) {
         Calendar calendar = found.line().calendar();
         OnHand vehicle = one.vehicle();
         Finish finish = one.outlook().finish();
@@ -112,7 +116,8 @@ public class ForecastApi {
                 one.outlook().stages().stream()
                         .map(stage -> stage(found, stage))
                         .toList(),
-                found.line().basis(vehicle));
+                found.line().basis(vehicle),
+                Optional.ofNullable(back.get(vehicle.order())));
     }
 
     private static AtStage stage(LineForecast found, StageTimes times) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
 import wainbook.line.forecast.Forecasts;
 import wainbook.line.forecast.score.Scoring;
+import wainbook.order.WorkOrderRow;
 import wainbook.page.Csv;
 import wainbook.page.Formats;
 import wainbook.page.SignedIn;
@@ -58,6 +59,7 @@ public class ForecastPage {
                 forecasts.at(signedIn.now().at()),
                 new Formats(day.zone()),
                 by.filter(BY_LINE::equals).isPresent(),
-                new Widened(scoring.kept(signedIn.now().at())));
+                new Widened(scoring.kept(signedIn.now().at())),
+                WorkOrderRow.back());
     }
 }

@@ -3,6 +3,7 @@ package wainbook.line.forecast.page;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wainbook.engineering.flow.forecast.outcome.Finish;
@@ -25,8 +26,10 @@ import wainbook.works.PersonInWords;
  * The forecast as its page shows it.
  *
  * @param inLineOrder otherwise the lowest odds come first
+ * @param back orders of vehicles that came back, by the order under which each was handed over before
  */
-public record ForecastView(LineForecast found, Formats formats, boolean inLineOrder, Widened widened) {
+public record ForecastView(
+        LineForecast found, Formats formats, boolean inLineOrder, Widened widened, Map<String, String> back) {
 
     private static final double MIDDLE = 0.8;
     private static final double LATEST = 0.95;
@@ -46,6 +49,14 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
             boolean missesProbably,
             String drivers,
             String basis) {}
+
+    public ForecastView {
+        back = Map.copyOf(back);
+    }
+
+    public boolean cameBack(Row row) {
+        return back.containsKey(row.vehicle().order());
+    }
 
     public List<Row> rows() {
         return ordered().stream().map(this::row).toList();
@@ -235,7 +246,8 @@ public record ForecastView(LineForecast found, Formats formats, boolean inLineOr
                 row.vehicle().promisedOn().toString(),
                 String.format(Locale.ROOT, "%.4f", one.odds()),
                 row.drivers().replace(NO_BREAK, ' '),
-                row.basis());
+                row.basis(),
+                back.getOrDefault(row.vehicle().order(), ""));
     }
 
     private static String iso(Optional<Instant> at) {

@@ -73,6 +73,14 @@ final class Figures {
                         : Words.of("line.measuresMade", made),
                 Words.of("line.measure.made.inputs", worked, takt.isEmpty() ? "–" : takt));
         add(
+                "reworked",
+                String.valueOf(line.reworked().size()),
+                "",
+                line.reworked().isEmpty()
+                        ? Words.of("line.measuresNoneReworked")
+                        : Words.of("line.measuresReworked", line.reworked().size(), String.join(", ", line.reworked())),
+                Words.of("line.measure.reworked.inputs"));
+        add(
                 "cycle",
                 plain(line.cycleMinutes(), 1),
                 "min",

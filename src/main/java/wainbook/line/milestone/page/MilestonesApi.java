@@ -25,12 +25,17 @@ public class MilestonesApi {
     /** @param orders how many fit in all; {@code page} counts from 1 */
     public record Answer(int page, long orders, List<OfOrder> milestones) {}
 
-    /** One order with its milestones. */
-    public record OfOrder(String order, String kind, List<One> passed) {
+    /**
+     * One order with its milestones.
+     *
+     * @param earlier the order under which the vehicle was handed over before, where it came back
+     */
+    public record OfOrder(String order, String kind, Optional<String> earlier, List<One> passed) {
         static OfOrder of(Way way) {
             return new OfOrder(
                     way.order().number,
                     way.order().vehicleKind,
+                    Optional.ofNullable(way.order().earlier),
                     way.passings().stream().map(One::of).toList());
         }
     }

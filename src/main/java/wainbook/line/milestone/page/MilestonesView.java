@@ -2,6 +2,7 @@ package wainbook.line.milestone.page;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import wainbook.line.milestone.Milestone;
 import wainbook.line.milestone.MilestoneLook.Passing;
 import wainbook.line.milestone.MilestoneLook.Way;
@@ -55,6 +56,7 @@ public record MilestonesView(Form form, boolean filtered, String csv, List<Way> 
                 passing.promisedOn().map(Object::toString).orElse(""),
                 passing.expected().map(Object::toString).orElse(""),
                 passing.reached().map(row -> row.reachedAt.toString()).orElse(""),
-                passing.reached().map(row -> String.valueOf(row.entryNumber)).orElse(""));
+                passing.reached().map(row -> String.valueOf(row.entryNumber)).orElse(""),
+                Objects.toString(way.order().earlier, ""));
     }
 }

@@ -75,9 +75,9 @@ public class Closing {
     }
 
     public Outcome<Entry> close(ToClose asked, Actor actor) {
-        if (!passwords.areOf(actor.who(), asked.password())) {
-            return Outcome.refused(
-                    Reason.of("gate.passwordWrong", Reason.WORKS_RULE).liftedAt("#password"));
+        Optional<Reason> unsigned = passwords.against(actor.who(), asked.password());
+        if (unsigned.isPresent()) {
+            return Outcome.refused(unsigned.get());
         }
         return ledger.write(
                 asked,

@@ -10,11 +10,9 @@ import wainbook.ledger.Entry;
 import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.HoldReleased;
-import wainbook.order.OrderSaying.Stops;
 import wainbook.order.hold.Holding;
 import wainbook.page.Words;
 import wainbook.trace.campaign.Campaign;
-import wainbook.trace.campaign.CampaignSaying.Hazard;
 import wainbook.trace.campaign.Campaigns;
 import wainbook.trace.campaign.InCampaign;
 
@@ -44,23 +42,12 @@ public class Holds {
                         Campaigns.holdId(one),
                         one.order(),
                         HoldKind.QUALITY,
-                        stops(campaign.said().hazard()),
+                        campaign.said().hazard().stops(),
                         Words.of(
                                 "campaign.holdReason",
                                 campaign.number(),
                                 campaign.said().title())),
                 actor);
-    }
-
-    /**
-     * Work goes on, since putting it right is work. The gate waits always, so that no vehicle is handed over with it; where a
-     * vehicle must not be used, it stays where it stands too.
-     */
-    static List<Stops> stops(Hazard hazard) {
-        return switch (hazard) {
-            case STOP_USE -> List.of(Stops.SIGN, Stops.MOVE);
-            case BEFORE_NEXT_CHARGE, AT_NEXT_SERVICE -> List.of(Stops.SIGN);
-        };
     }
 
     /** The decision, and with it the end of the vehicle's hold: by the rule of the campaign, whoever decides. */

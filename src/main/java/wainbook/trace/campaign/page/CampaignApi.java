@@ -1,5 +1,6 @@
 package wainbook.trace.campaign.page;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import io.quarkus.security.Authenticated;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
@@ -9,6 +10,7 @@ import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import wainbook.ledger.Ledger;
 import wainbook.order.Numbers;
@@ -17,6 +19,7 @@ import wainbook.page.api.Problem;
 import wainbook.page.api.Receipt;
 import wainbook.trace.campaign.Campaign;
 import wainbook.trace.campaign.CampaignSaying.Answered;
+import wainbook.trace.campaign.CampaignSaying.Because;
 import wainbook.trace.campaign.CampaignSaying.End;
 import wainbook.trace.campaign.CampaignSaying.Hazard;
 import wainbook.trace.campaign.CampaignSaying.InScope;
@@ -62,6 +65,14 @@ public class CampaignApi {
             Optional<String> rework,
             Optional<End> end,
             Optional<Integer> hold) {}
+
+    /**
+     * A vehicle that a query finds.
+     *
+     * @param voided those of its places that were taken back since
+     * @param onlyVoided whether nothing that still stands brings it in
+     */
+    public record Previewed(@JsonUnwrapped InScope vehicle, List<Because> voided, boolean onlyVoided) {}
 
     /** A campaign to be. */
     public record New(UUID id, String number, String title, String wrong, String remedy, Hazard hazard, Query query) {}
@@ -153,8 +164,18 @@ public class CampaignApi {
     public Response preview(Query query) {
         var against = QueryRule.against(query);
         return against.isEmpty()
-                ? Response.ok(scope.find(query)).build()
+                ? Response.ok(previewed(scope.find(query))).build()
                 : Problem.of(against).response();
+    }
+
+    private List<Previewed> previewed(List<InScope> found) {
+        Set<Because> voided = scope.voided(found);
+        return found.stream()
+                .map(vehicle -> new Previewed(
+                        vehicle,
+                        vehicle.because().stream().filter(voided::contains).toList(),
+                        !vehicle.because().isEmpty() && voided.containsAll(vehicle.because())))
+                .toList();
     }
 
     @POST

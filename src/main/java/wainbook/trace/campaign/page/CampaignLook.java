@@ -9,9 +9,9 @@ import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
 import wainbook.order.OrderSaying.Held;
 import wainbook.order.WorkOrder;
+import wainbook.order.returning.Returning;
 import wainbook.page.Filled;
 import wainbook.page.Option;
-import wainbook.process.Releases;
 import wainbook.trace.campaign.About;
 import wainbook.trace.campaign.Campaign;
 import wainbook.trace.campaign.CampaignRow;
@@ -37,7 +37,7 @@ class CampaignLook {
     private final OneVehicle vehicles;
     private final Letters letters;
     private final ReworkOrdering reworking;
-    private final Releases releases;
+    private final Returning returning;
     private final WorksDay day;
 
     CampaignLook(
@@ -48,7 +48,7 @@ class CampaignLook {
             OneVehicle vehicles,
             Letters letters,
             ReworkOrdering reworking,
-            Releases releases,
+            Returning returning,
             WorksDay day) {
         this.ledger = ledger;
         this.campaigns = campaigns;
@@ -57,7 +57,7 @@ class CampaignLook {
         this.vehicles = vehicles;
         this.letters = letters;
         this.reworking = reworking;
-        this.releases = releases;
+        this.returning = returning;
         this.day = day;
     }
 
@@ -150,9 +150,7 @@ class CampaignLook {
 
     private List<Option> routes(InCampaign one) {
         return campaigns.order(one.order()).stream()
-                .flatMap(order -> releases.routes().stream()
-                        .filter(route ->
-                                route.vehicleKind().equals(order.ordered().vehicleKind())))
+                .flatMap(order -> returning.routes(order).stream())
                 .map(route -> new Option(route.code(), route.title()))
                 .toList();
     }

@@ -12,12 +12,14 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
 import java.util.Optional;
 import wainbook.page.Filled;
 import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 import wainbook.trace.campaign.Campaign;
 import wainbook.trace.campaign.CampaignSaying.Hazard;
+import wainbook.trace.campaign.CampaignSaying.InScope;
 import wainbook.trace.campaign.Campaigns;
 import wainbook.trace.campaign.act.Opening;
 import wainbook.trace.campaign.scope.QueryRule;
@@ -64,8 +66,8 @@ public class NewCampaignPage {
         TypedQuery typed = TypedQuery.of(filled);
         boolean asks =
                 typed.filled().right() && QueryRule.against(typed.query()).isEmpty();
-        return CampaignPages.open(
-                new NewView(filled, asks ? Optional.of(scope.find(typed.query())) : Optional.empty()));
+        Optional<List<InScope>> found = asks ? Optional.of(scope.find(typed.query())) : Optional.empty();
+        return CampaignPages.open(new NewView(filled, found, scope.voided(found.orElse(List.of()))));
     }
 
     @POST

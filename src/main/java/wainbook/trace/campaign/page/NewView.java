@@ -3,6 +3,7 @@ package wainbook.trace.campaign.page;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wainbook.order.OrderList;
@@ -20,8 +21,9 @@ import wainbook.trace.campaign.scope.QueryRule;
  * The form that opens a campaign.
  *
  * @param found what the query finds; absent until it can be asked
+ * @param voided those of its places that were taken back since
  */
-public record NewView(Filled filled, Optional<List<InScope>> found) {
+public record NewView(Filled filled, Optional<List<InScope>> found, Set<Because> voided) {
 
     private static final List<String> HEAD = List.of("number", "title", "wrong", "remedy", "hazard", "match");
     private static final List<String> TERM = List.of("sort", "code", "to", "from", "until");
@@ -66,6 +68,30 @@ public record NewView(Filled filled, Optional<List<InScope>> found) {
 
     public List<InScope> vehicles() {
         return found.orElse(List.of());
+    }
+
+    /** As many as any of whose places was taken back. */
+    public long doubtful() {
+        return vehicles().stream()
+                .filter(vehicle -> vehicle.because().stream().anyMatch(voided::contains))
+                .count();
+    }
+
+    /** Those that were taken back come first: only a few are shown. */
+    public List<Because> places(InScope vehicle) {
+        return Stream.concat(
+                        vehicle.because().stream().filter(voided::contains),
+                        vehicle.because().stream().filter(place -> !voided.contains(place)))
+                .toList();
+    }
+
+    public boolean voided(Because place) {
+        return voided.contains(place);
+    }
+
+    /** Whether nothing that still stands brings it in. */
+    public boolean onlyVoided(InScope vehicle) {
+        return !vehicle.because().isEmpty() && voided.containsAll(vehicle.because());
     }
 
     public long here() {

@@ -7,7 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wainbook.ledger.Entry;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
@@ -16,7 +19,10 @@ import wainbook.order.OrderSaying.DonorReceived;
 import wainbook.order.OrderSaying.Returned;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
+import wainbook.trace.JointRevisions;
+import wainbook.trace.Mention;
 import wainbook.trace.TracedRow;
+import wainbook.trace.Undone;
 import wainbook.trace.campaign.CampaignSaying.Because;
 import wainbook.trace.campaign.CampaignSaying.InScope;
 import wainbook.trace.campaign.CampaignSaying.Query;
@@ -44,12 +50,40 @@ public class Scope {
 
     /** Vehicles by number, as they stand now. A donor that was rejected has left the works and is none of it. */
     public List<InScope> find(Query query) {
-        List<Map<String, List<Because>>> found =
-                query.terms().stream().map(this::found).map(this::underNewest).toList();
+        List<Map<String, List<Because>>> found = query.terms().stream()
+                .map(term -> found(term, sort -> TracedRow.beginning(sort, beginning(term))))
+                .map(this::underNewest)
+                .toList();
         return Combined.of(query.match(), found).entrySet().stream()
                 .flatMap(vehicle -> vehicle(vehicle.getKey(), vehicle.getValue()).stream())
                 .filter(vehicle -> vehicle.phase() != Phase.DONOR_REJECTED)
                 .toList();
+    }
+
+    /** Whether a query means this vehicle, found under any of its orders. */
+    public boolean fits(Query query, List<String> orders) {
+        List<Map<String, List<Because>>> found = query.terms().stream()
+                .map(term -> found(term, sort -> TracedRow.beginning(sort, beginning(term), orders)))
+                .map(places -> places.isEmpty()
+                        ? Map.<String, List<Because>>of()
+                        : Map.of(
+                                orders.get(0),
+                                places.values().stream().flatMap(List::stream).toList()))
+                .toList();
+        return !Combined.of(query.match(), found).isEmpty();
+    }
+
+    /** The places that were taken back since: a person looks at those before anything is done about the vehicle. */
+    public Set<Because> voided(List<InScope> found) {
+        return found.stream()
+                .flatMap(vehicle -> vehicle.because().stream())
+                .filter(this::isVoided)
+                .collect(Collectors.toSet());
+    }
+
+    private boolean isVoided(Because place) {
+        History history = ledger.history(Subject.parse(place.stream()));
+        return Undone.is(history.entries().get(Math.toIntExact(place.entry()) - 1), history);
     }
 
     /** A vehicle as it stands now; empty where there is no such order. */
@@ -94,18 +128,41 @@ public class Scope {
         return WorkOrder.of(ledger.history(Subject.workOrder(order))).flatMap(Whose::onward);
     }
 
-    private Map<String, List<Because>> found(Term term) {
-        return TracedRow.beginning(term.sort(), Codes.beginning(term)).stream()
-                .filter(row -> Codes.fits(term, row.code))
-                .filter(row -> within(term, day.of(row.at)))
+    /** What the code of a row that may fit begins with. */
+    private static String beginning(Term term) {
+        return term.sort() == Mention.Sort.JOINT_REVISION
+                ? JointRevisions.joint(Codes.beginning(term))
+                : Codes.beginning(term);
+    }
+
+    /** @param rows of a sort, whose code begins as the term does */
+    private Map<String, List<Because>> found(Term term, Function<Mention.Sort, List<TracedRow>> rows) {
+        return named(term, rows)
+                .filter(place -> Codes.fits(term, place.mention().code()))
+                .filter(place -> within(term, day.of(place.row().at)))
                 .collect(Collectors.groupingBy(
-                        row -> row.workOrder,
+                        place -> place.row().workOrder,
                         LinkedHashMap::new,
                         Collectors.mapping(
-                                row -> new Because(
-                                        row.traceSort, row.shown, row.stream().toString(), row.entryNumber),
+                                place -> new Because(
+                                        place.mention().sort(),
+                                        place.mention().shown(),
+                                        place.row().stream().toString(),
+                                        place.row().entryNumber),
                                 Collectors.toList())));
     }
+
+    private Stream<Place> named(Term term, Function<Mention.Sort, List<TracedRow>> rows) {
+        if (term.sort() == Mention.Sort.JOINT_REVISION) {
+            JointRevisions revisions = JointRevisions.of(ledger.history(Subject.works()));
+            return rows.apply(Mention.Sort.JOINT).stream()
+                    .flatMap(row -> revisions.of(row).stream().map(mention -> new Place(row, mention)));
+        }
+        return rows.apply(term.sort()).stream()
+                .map(row -> new Place(row, new Mention(row.traceSort, row.shown, row.code)));
+    }
+
+    private record Place(TracedRow row, Mention mention) {}
 
     private static boolean within(Term term, LocalDate on) {
         return term.from().map(from -> !on.isBefore(from)).orElse(true)

@@ -6,6 +6,7 @@ import com.sun.net.httpserver.HttpServer;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -25,6 +26,7 @@ import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.house.OnRecord;
 import wainbook.ledger.Ledger;
+import wainbook.ledger.NewerTables;
 import wainbook.ledger.Rebuild;
 import wainbook.ledger.Subject;
 import wainbook.line.milestone.Milestone;
@@ -52,6 +54,12 @@ class MilestonesTest {
 
     @Inject
     Rebuild rebuild;
+
+    @Inject
+    NewerTables newer;
+
+    @Inject
+    EntityManager entities;
 
     private final List<Received> received = Collections.synchronizedList(new ArrayList<>());
     private HttpServer receiver;
@@ -98,6 +106,26 @@ class MilestonesTest {
         Map<String, Object> form = engineer.form(PAGE);
         engineer.send(PAGE + "/" + webhook + "/end", form);
         round.at(Instant.now().plus(Duration.ofDays(30)));
+    }
+
+    @Test
+    void a_works_that_is_older_than_its_milestones_has_them_at_its_first_start_and_tells_nobody_twice() {
+        OnRecord bus = OnRecord.accepted();
+        long told = QuarkusTransaction.requiringNew().call(() -> Delivery.count("workOrder = ?1", bus.number()));
+        QuarkusTransaction.requiringNew().run(() -> {
+            MilestoneRow.delete("workOrder = ?1", bus.number());
+            entities.createNativeQuery("delete from made_by where tables = 'milestone'")
+                    .executeUpdate();
+        });
+
+        assertThat(newer.make()).containsExactly("milestone");
+
+        assertThat(QuarkusTransaction.requiringNew().call(() -> MilestoneRow.of(List.of(bus.number()))))
+                .extracting(row -> row.milestone)
+                .containsExactly(Milestone.INTAKE);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Delivery.count("workOrder = ?1", bus.number())))
+                .isEqualTo(told);
+        assertThat(newer.make()).isEmpty();
     }
 
     @Test
