@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import wainbook.handover.HandoverSaying.State;
 import wainbook.ledger.History;
 import wainbook.page.Formats;
@@ -16,7 +17,11 @@ import wainbook.waste.VehicleWaste;
 public class FromWaste {
 
     /** The documents that it knows of, and whether each is about hazardous waste. */
-    private static final Map<String, Boolean> WASTE_NOTES = Map.of("GB-34", true, "GB-35", false);
+    private static final Map<String, Boolean> WASTE_NOTES =
+            Map.of("GB-34", true, "GB-35", false, "EU-13", true, "DE-20", true);
+
+    /** Notes that count only with a qualified electronic signature: made outside, so never in hand by this record alone. */
+    private static final Set<String> SIGNED_OUTSIDE = Set.of("DE-20");
 
     private static final String ENGINE_FATE = "GB-36";
     private static final int LONGEST_REFERENCE = 80;
@@ -44,20 +49,30 @@ public class FromWaste {
         }
         return Optional.ofNullable(WASTE_NOTES.get(requirement))
                 .flatMap(hazardous -> waste.papers(history, hazardous))
-                .map(FromWaste::answer);
+                .map(papers -> answer(requirement, papers));
     }
 
     /** The sentences by document, for a list. */
     public Map<String, String> sentences(History history) {
         var sentences = new LinkedHashMap<String, String>();
-        WASTE_NOTES.keySet().forEach(id -> of(history, id).ifPresent(answer -> sentences.put(id, answer.sentence())));
+        for (boolean hazardous : new boolean[] {true, false}) {
+            waste.papers(history, hazardous)
+                    .ifPresent(papers -> WASTE_NOTES.forEach((id, about) -> {
+                        if (about == hazardous) {
+                            sentences.put(id, answer(id, papers).sentence());
+                        }
+                    }));
+        }
         of(history, ENGINE_FATE).ifPresent(answer -> sentences.put(ENGINE_FATE, answer.sentence()));
         return sentences;
     }
 
-    private static Answer answer(Papers papers) {
+    private static Answer answer(String requirement, Papers papers) {
+        boolean outside = SIGNED_OUTSIDE.contains(requirement);
         return new Answer(
-                papers.left() ? State.IN_HAND : State.APPLIED_FOR, shortened(papers.reference()), papers.sentence());
+                papers.left() && !outside ? State.IN_HAND : State.APPLIED_FOR,
+                shortened(papers.reference()),
+                outside ? Words.of("handover.wasteSignedOutside", papers.sentence()) : papers.sentence());
     }
 
     private static String shortened(String reference) {

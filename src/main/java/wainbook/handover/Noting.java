@@ -24,6 +24,7 @@ import wainbook.ledger.Subject;
 import wainbook.ledger.evidence.EvidenceFile;
 import wainbook.ledger.evidence.EvidenceFiles;
 import wainbook.order.WorkOrder;
+import wainbook.page.Formats;
 import wainbook.works.Person;
 import wainbook.works.Role;
 
@@ -88,7 +89,8 @@ public class Noting {
         Person person = Person.of(ledger.history(Subject.person(reading.moment().who())));
         Optional<EvidenceFile> file = asked.sha256().flatMap(files::file);
         List<Reason> against = new ArrayList<>(against(asked, document.get(), person));
-        against.addAll(written(asked, look.today(reading.moment().at())));
+        against.addAll(
+                written(asked, document.get(), look.today(reading.moment().at())));
         if (asked.sha256().isPresent() && file.isEmpty()) {
             against.add(Reason.of("handover.fileUnknown", Reason.WORKS_RULE).liftedAt("#file"));
         }
@@ -118,7 +120,7 @@ public class Noting {
     }
 
     /** What is wrong at the fields. */
-    private static List<Reason> written(ToNote asked, LocalDate today) {
+    private static List<Reason> written(ToNote asked, Document document, LocalDate today) {
         var wrong = new ArrayList<Reason>();
         boolean hasToSayWhy = asked.state() == State.WAIVED || asked.state() == State.REFUSED;
         if (asked.state() == State.IN_HAND && asked.reference().isBlank()) {
@@ -132,6 +134,15 @@ public class Noting {
                 && asked.validUntil().filter(today::isAfter).isPresent()) {
             wrong.add(Reason.of("handover.endedAlready", Reason.WORKS_RULE).liftedAt("#validUntil"));
         }
+        document.rule()
+                .validUntil(today)
+                .filter(last -> validAfter(asked, last))
+                .ifPresent(last -> wrong.add(Reason.of(
+                                "handover.validTooLong",
+                                Reason.WORKS_RULE,
+                                document.rule().validMonths().orElseThrow(),
+                                Formats.date(last))
+                        .liftedAt("#validUntil")));
         if (hasToSayWhy && asked.note().isBlank()) {
             wrong.add(Reason.of("handover.whyMissing", Reason.WORKS_RULE).liftedAt("#note"));
         }
@@ -140,6 +151,12 @@ public class Noting {
                     .liftedAt("#note"));
         }
         return wrong;
+    }
+
+    /** No document dated today or before is valid for so long. */
+    private static boolean validAfter(ToNote asked, LocalDate last) {
+        return asked.state() == State.IN_HAND
+                && asked.validUntil().filter(last::isBefore).isPresent();
     }
 
     private static DocumentNoted noted(ToNote asked, DocumentSet set, Document document, Optional<EvidenceFile> file) {

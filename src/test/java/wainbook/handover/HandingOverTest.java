@@ -74,7 +74,7 @@ class HandingOverTest {
                 .jsonPath()
                 .getList("lines", String.class);
         assertThat(lines.get(lines.size() - 2)).contains("order.handedOver/1", "\"GB-31\"", "receipt 4711");
-        assertThat(lines.get(lines.size() - 1)).contains("handover.setJudged/1", "\"NOT_NEEDED\"", "\"revision\":2");
+        assertThat(lines.get(lines.size() - 1)).contains("handover.setJudged/1", "\"NOT_NEEDED\"", "\"revision\":3");
         refused(handOver(), 409, "handover.handedOverAlready");
     }
 
@@ -263,6 +263,23 @@ class HandingOverTest {
         }
         refused(note(Cast.HANDOVER_CLERK, "GB-01", body), 422, key);
         assertThat(standing("GB-01")).isEqualTo("NEEDED");
+    }
+
+    @Test
+    void a_document_is_not_valid_for_longer_than_its_rule_says() {
+        refused(
+                note(
+                        Cast.HANDOVER_CLERK,
+                        "GB-09",
+                        Map.of("state", "IN_HAND", "reference", "T-1", "validUntil", "2099-01-01")),
+                422,
+                "handover.validTooLong");
+        note(Cast.HANDOVER_CLERK, "GB-09", Map.of("state", "APPLIED_FOR", "reference", "T-1"))
+                .then()
+                .statusCode(201);
+        note(Cast.HANDOVER_CLERK, "GB-01", Map.of("state", "IN_HAND", "reference", "N-1", "validUntil", "2099-01-01"))
+                .then()
+                .statusCode(201);
     }
 
     @Test

@@ -54,6 +54,21 @@ public final class Validated {
         }
     }
 
+    /** How many pictures of pixels its pages draw. */
+    public static long pictures(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            long pictures = 0;
+            for (var page : document.getPages()) {
+                for (var name : page.getResources().getXObjectNames()) {
+                    pictures += page.getResources().isImageXObject(name) ? 1 : 0;
+                }
+            }
+            return pictures;
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
     public static int pages(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             return document.getNumberOfPages();

@@ -15,6 +15,7 @@ import wainbook.handover.requirement.Requirement.Answer;
 import wainbook.handover.requirement.Requirements;
 import wainbook.handover.requirement.Rule;
 import wainbook.handover.requirement.RuleSet;
+import wainbook.handover.requirement.RuleSource;
 
 /**
  * The sets of the European Union and of Germany. Read: StVZO § 19(2), 21, 57c, 57d and NachwV § 17, 24, 25 as of March 2022,
@@ -42,6 +43,7 @@ class DocumentsEuropeAndGermanyTest {
         facts.putAll(Map.of("packs_new", true, "packs_reused_or_rebuilt", false, "packs_first_placed_in_state", false));
         facts.putAll(Map.of("charge_ac", true, "charge_dc", true, "engine_fate", "destroyed", "emission_claim", true));
         facts.put("waste_streams", List.of("13 02 05*", "16 01 17"));
+        facts.put("steering_changed", true);
         return facts;
     }
 
@@ -89,7 +91,7 @@ class DocumentsEuropeAndGermanyTest {
 
     @Test
     void a_goods_vehicle_uprated_to_20_t_for_the_union() {
-        assertThat(ids(EUROPE, DAY, uprated(), Answer.NEEDED)).isEqualTo("01 03 04 05 06 11 13 14");
+        assertThat(ids(EUROPE, DAY, uprated(), Answer.NEEDED)).isEqualTo("01 03 04 05 06 11 13 14 21 22 23");
         assertThat(ids(EUROPE, DAY, uprated(), Answer.NOT_NEEDED)).isEqualTo("02 07 09 10 12 15 16");
         assertThat(ids(EUROPE, DAY, uprated(), Answer.ASK)).isEqualTo("08");
     }
@@ -97,7 +99,7 @@ class DocumentsEuropeAndGermanyTest {
     @Test
     void a_bus_with_packs_that_served_before() {
         LocalDate day = LocalDate.of(2027, 3, 1);
-        assertThat(ids(EUROPE, day, bus(), Answer.NEEDED)).isEqualTo("01 03 09 11 12 13 14 16");
+        assertThat(ids(EUROPE, day, bus(), Answer.NEEDED)).isEqualTo("01 03 09 11 12 13 14 16 21 22 23");
         assertThat(ids(EUROPE, day, bus(), Answer.NOT_NEEDED)).isEqualTo("02 04 05 06 07 08 10 15");
         assertThat(ids(EUROPE, day, bus(), Answer.ASK)).isEmpty();
     }
@@ -107,7 +109,7 @@ class DocumentsEuropeAndGermanyTest {
         LocalDate day = LocalDate.of(2027, 2, 18);
         Map<String, Object> facts = withSecondEngine();
         assertThat(ids(GERMANY, day, facts, Answer.NEEDED))
-                .isEqualTo("DE-17 DE-18 DE-19 DE-20 03 05 06 07 10 11 13 14 16");
+                .isEqualTo("DE-17 DE-18 DE-19 DE-20 03 05 06 07 10 11 13 14 16 21 22 23");
         assertThat(ids(GERMANY, day, facts, Answer.NOT_NEEDED)).isEqualTo("02 09 12");
         assertThat(ids(GERMANY, day, facts, Answer.ASK)).isEqualTo("04 08 15");
         assertThat(rule("EU-06", day, facts).documents()).isEqualTo(1);
@@ -210,6 +212,29 @@ class DocumentsEuropeAndGermanyTest {
         assertThat(found.rule().source().document()).isEqualTo(law);
     }
 
+    /** UN R13 and R79 bind new types; that a works proves brakes, steering and tyres after such a change is good practice here. */
+    @ParameterizedTest
+    @CsvSource({
+        "EU-21, , NEEDED",
+        "EU-21, false, NEEDED",
+        "EU-22, true, NEEDED",
+        "EU-22, false, NOT_NEEDED",
+        "EU-22, , ASK",
+        "EU-23, , NEEDED"
+    })
+    void nobody_drives_on_brakes_steering_or_tyres_that_nobody_proved(String id, Boolean steering, Answer expected) {
+        Map<String, Object> facts = uprated();
+        facts.put("steering_changed", steering);
+        for (Requirements set : List.of(EUROPE, GERMANY)) {
+            Requirement found = set.on(DAY, facts).stream()
+                    .filter(requirement -> requirement.rule().id().equals(id))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(found.answer()).isEqualTo(expected);
+            assertThat(found.rule().source().standing()).isEqualTo(RuleSource.Standing.PRACTICE);
+        }
+    }
+
     /** StVZO § 57c: all buses, goods vehicles above 3.5 t. */
     @ParameterizedTest
     @CsvSource({
@@ -250,7 +275,9 @@ class DocumentsEuropeAndGermanyTest {
         assertThat(GERMANY.on(LocalDate.of(2027, 2, 18), withSecondEngine()).stream()
                         .filter(Requirement::bars)
                         .map(requirement -> requirement.rule().id()))
-                .contains("DE-17", "DE-19", "DE-20", "EU-03", "EU-05", "EU-13", "EU-14", "GB-28")
+                .contains(
+                        "DE-17", "DE-19", "DE-20", "EU-03", "EU-05", "EU-13", "EU-14", "EU-21", "EU-22", "EU-23",
+                        "GB-28")
                 .doesNotContain("DE-18", "EU-06", "EU-07", "EU-10", "EU-11", "EU-16");
     }
 }

@@ -45,6 +45,16 @@ class DriveAndChargingTest {
         assertThat(found.limited()).isTrue();
     }
 
+    /** The same to nine digits, where so many are known. */
+    @ParameterizedTest
+    @CsvSource({"26000, 0.15, 0.222210395", "26000, 0, 0.239594955", "18000, 0, 0.361304808", "12000, 0, 0.598544752"})
+    void slopes_exactly(double massKg, double startMps2, double grade) {
+        var inputs = new Gradeability.Inputs(DRIVE.greatestForceN(), massKg, 1.05, 0.007, startMps2);
+
+        assertThat(results(new Gradeability().of(inputs)).grade().orElseThrow())
+                .isCloseTo(grade, withinPercentage(PPM));
+    }
+
     @Test
     void force_and_corner_of_the_drive() {
         assertThat(DRIVE.greatestForceN()).isCloseTo(61_165.385, withinPercentage(PPM));
@@ -67,6 +77,11 @@ class DriveAndChargingTest {
         double grade = Slope.byGrip(friction, 11.5 / 26, 0.007).orElseThrow();
 
         assertThat(100 * grade).isCloseTo(percent, within(5e-5));
+    }
+
+    @Test
+    void grip_on_ice_exactly() {
+        assertThat(Slope.byGrip(0.2, 11.5 / 26, 0.007).orElseThrow()).isCloseTo(0.0817566915, withinPercentage(PPM));
     }
 
     /** Peak and steady power, each on five slopes. */
@@ -203,7 +218,7 @@ class DriveAndChargingTest {
     void precharging_of_a_bus_of_two_millifarads() {
         var found = results(new Precharge().of(new Precharge.Inputs(0.002, 100, 650, 0.95)));
 
-        assertThat(found.timeS()).isCloseTo(0.599146, within(1e-6));
+        assertThat(found.timeS()).isCloseTo(0.599146, withinPercentage(PPM));
         assertThat(found.energyJ()).isCloseTo(422.5, within(1e-9));
     }
 

@@ -174,6 +174,11 @@ class WasteTest {
         var noted = fromWaste.of(history(bus), "GB-34").orElseThrow();
         assertThat(noted.state()).isEqualTo(State.IN_HAND);
         assertThat(noted.reference()).isEqualTo(code);
+        assertThat(fromWaste.of(history(bus), "EU-13")).contains(noted);
+        var german = fromWaste.of(history(bus), "DE-20").orElseThrow();
+        assertThat(german.state()).isEqualTo(State.APPLIED_FOR);
+        assertThat(german.sentence()).startsWith("Under " + code).contains("qualified signature is made outside");
+        assertThat(fromWaste.sentences(history(bus))).containsKeys("GB-34", "EU-13", "DE-20");
         assertThat(Browsing.as(Cast.HANDOVER_CLERK).page("/waste/containers/" + drum + "/note"))
                 .contains(code, "Consignment note", "24.5 kg", "the works counted 24.36 kg", "Keep it until");
         Donor other = stripped();

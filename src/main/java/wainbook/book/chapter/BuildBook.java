@@ -61,6 +61,7 @@ public class BuildBook {
                         MattersChapter.of(material),
                         PeopleChapter.of(material),
                         DocumentsChapter.of(material),
+                        PhotographsChapter.of(material),
                         LinesChapter.record(material),
                         ProofChapter.of(material)));
     }

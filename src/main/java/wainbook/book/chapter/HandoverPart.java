@@ -55,22 +55,6 @@ final class HandoverPart {
         return facts;
     }
 
-    static Grid pictures(Material material) {
-        return new Grid(
-                List.of(
-                        Grid.column(Words.of("printed.handoverPicture"), 8),
-                        Grid.column(Words.of("printed.handoverPictureFile"), 9),
-                        Grid.column(Words.of("printed.entry"), 3)),
-                HandoverRecord.of(material.history()).pictures().stream()
-                        .map(picture -> Row.of(
-                                Cell.of(picture.said().picture() + ". "
-                                                + picture.said().place())
-                                        .and(picture.said().remark(), "quiet small"),
-                                Cell.of(picture.said().photograph().sha256(), "fixed wrap"),
-                                Cell.of(String.valueOf(picture.entry().number()), "fixed")))
-                        .toList());
-    }
-
     static Grid snags(Material material) {
         return new Grid(
                 List.of(

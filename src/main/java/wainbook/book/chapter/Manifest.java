@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import wainbook.book.photograph.Photograph;
 import wainbook.handover.document.DocumentSet;
 import wainbook.ledger.Subject;
 import wainbook.ledger.bytes.CanonicalJson;
@@ -28,7 +29,7 @@ public record Manifest(
         Optional<Rules> rules,
         List<Listed> files) {
 
-    private static final String FORMAT = "wainbook.manifest/1";
+    private static final String FORMAT = "wainbook.manifest/2";
 
     /** The record of the vehicle’s former order, up to its last entry then. */
     public record Earlier(String subject, String entries, String head) {
@@ -41,11 +42,38 @@ public record Manifest(
     /** The rules that documents were judged by. */
     public record Rules(String set, int revision, String on) {}
 
-    /** A file. */
-    public record Listed(String name, String mediaType, String sizeBytes, String sha256) {
+    /**
+     * A file.
+     *
+     * @param photograph what it is a picture of; absent for other files
+     */
+    public record Listed(
+            String name, String mediaType, String sizeBytes, String sha256, Optional<Pictured> photograph) {
+
         public static Listed of(String name, String mediaType, byte[] bytes) {
-            EvidenceFile file = EvidenceFile.of(bytes, mediaType);
-            return new Listed(name, mediaType, String.valueOf(file.sizeBytes()), file.sha256());
+            return of(name, EvidenceFile.of(bytes, mediaType), Optional.empty());
+        }
+
+        public static Listed of(Photograph photograph) {
+            return of(photograph.name(), photograph.file(), Optional.of(Pictured.of(photograph)));
+        }
+
+        private static Listed of(String name, EvidenceFile file, Optional<Pictured> photograph) {
+            return new Listed(name, file.mediaType(), String.valueOf(file.sizeBytes()), file.sha256(), photograph);
+        }
+    }
+
+    /**
+     * What a photograph shows.
+     *
+     * @param entry the number of the entry that points to it
+     * @param at when the works heard of it
+     * @param counts whether that entry was not voided since
+     */
+    public record Pictured(String shows, String entry, Instant at, boolean counts) {
+        static Pictured of(Photograph photograph) {
+            return new Pictured(
+                    photograph.shows(), String.valueOf(photograph.entry()), photograph.at(), photograph.counts());
         }
     }
 

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wainbook.book.page.Vehicle;
+import wainbook.book.photograph.Photographs;
+import wainbook.book.photograph.Small;
 import wainbook.book.telling.Names;
 import wainbook.ledger.History;
 import wainbook.ledger.stream.StoredStream;
@@ -23,6 +25,8 @@ import wainbook.works.Person;
  * @param instruments the records of those that were used, by code
  * @param people as they stood, by number
  * @param works what the works is called
+ * @param photographs that entries point to
+ * @param small photographs of its condition made small, by fingerprint
  * @param calibration asked for against the one in the vehicle
  */
 public record Material(
@@ -39,11 +43,14 @@ public record Material(
         Formats formats,
         String works,
         String kind,
+        Photographs photographs,
+        Map<String, Small> small,
         Comparison calibration) {
 
     public Material {
         stages = List.copyOf(stages);
         joints = List.copyOf(joints);
+        small = Map.copyOf(small);
     }
 
     /** The time of the last entry: the book knows nothing later, and so is the same whenever it is made. */

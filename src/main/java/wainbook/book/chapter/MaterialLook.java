@@ -7,11 +7,15 @@ import java.util.Optional;
 import wainbook.act.Moment;
 import wainbook.book.page.Vehicle;
 import wainbook.book.page.VehicleLook;
+import wainbook.book.photograph.Photographs;
+import wainbook.book.photograph.Small;
 import wainbook.book.telling.Names;
 import wainbook.book.telling.ReleasedNames;
 import wainbook.ledger.History;
 import wainbook.ledger.Ledger;
 import wainbook.ledger.Subject;
+import wainbook.ledger.evidence.EvidenceFile;
+import wainbook.ledger.evidence.EvidenceFiles;
 import wainbook.ledger.stream.StoredStream;
 import wainbook.ledger.stream.StoredStreams;
 import wainbook.order.WorkOrder;
@@ -44,6 +48,7 @@ public class MaterialLook {
     private final Calculations calculations;
     private final WorksDay day;
     private final CalibrationLook calibrations;
+    private final EvidenceFiles files;
 
     MaterialLook(
             Ledger ledger,
@@ -54,7 +59,8 @@ public class MaterialLook {
             VehicleKinds kinds,
             Calculations calculations,
             WorksDay day,
-            CalibrationLook calibrations) {
+            CalibrationLook calibrations,
+            EvidenceFiles files) {
         this.ledger = ledger;
         this.streams = streams;
         this.look = look;
@@ -64,6 +70,7 @@ public class MaterialLook {
         this.calculations = calculations;
         this.day = day;
         this.calibrations = calibrations;
+        this.files = files;
     }
 
     /** Empty when nothing was ordered under this number. */
@@ -85,11 +92,12 @@ public class MaterialLook {
 
     private Material of(StoredStream stored, History history, WorkOrder order) {
         Names names = ReleasedNames.withNumbers(releases, day.zone());
+        Vehicle vehicle = look.of(history, order, Moment.of(NOBODY, stored.at()), "", NO_DOORS, names);
         return new Material(
                 history,
                 order,
                 stored,
-                look.of(history, order, Moment.of(NOBODY, stored.at()), "", NO_DOORS, names),
+                vehicle,
                 order.gates().stream()
                         .flatMap(stage -> workplace.record(history, order, stage).stream())
                         .toList(),
@@ -104,7 +112,19 @@ public class MaterialLook {
                         .map(Named::title)
                         .orElse(""),
                 kinds.title(order.ordered().vehicleKind()),
+                Photographs.of(history, vehicle.record()),
+                small(history),
                 calibrations.compared(history, stored.at()));
+    }
+
+    /** One after the other, so that no more than one whole photograph lies in memory. */
+    private Map<String, Small> small(History history) {
+        Map<String, Small> found = new LinkedHashMap<>();
+        ConditionPart.photographs(history)
+                .map(EvidenceFile::sha256)
+                .distinct()
+                .forEach(sha256 -> files.bytes(sha256).flatMap(Small::of).ifPresent(small -> found.put(sha256, small)));
+        return found;
     }
 
     private Map<String, History> instruments(History history, StoredStream stored) {

@@ -70,6 +70,9 @@ final class Missing {
         if (Weights.of(material).isEmpty()) {
             missing.add(Words.of("printed.missingWeights"));
         }
+        if (material.photographs().left().count() > 0) {
+            missing.add(PhotographsChapter.left(material.photographs()));
+        }
         if (vehicle.fitted().isEmpty()) {
             missing.add(Words.of("printed.missingSerials"));
         }

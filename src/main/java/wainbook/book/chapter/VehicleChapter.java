@@ -44,7 +44,7 @@ final class VehicleChapter {
                 .facts(HandoverPart.facts(material))
                 .grid(HandoverPart.instructions(material), Words.of("printed.noInstruction"))
                 .grid(HandoverPart.snags(material), Words.of("printed.noSnags"))
-                .grid(HandoverPart.pictures(material), Words.of("printed.noPictures"))
+                .grid(ConditionPart.grid(material), Words.of("printed.noPictures"))
                 .part("fitted", Words.of("printed.fitted"))
                 .grid(fitted(material), Words.of("printed.noneFitted"))
                 .part("software", Words.of("printed.software"))

@@ -9,11 +9,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import wainbook.book.chapter.Attachments;
 import wainbook.book.chapter.BuildBook;
 import wainbook.book.chapter.BuildBook.Made;
 import wainbook.book.chapter.Manifest;
 import wainbook.book.chapter.Manifest.Listed;
+import wainbook.book.photograph.Photograph;
 import wainbook.book.print.Block.Fact;
 import wainbook.book.print.Book;
 import wainbook.book.print.Chapter;
@@ -45,10 +48,10 @@ public class HandoverSet {
 
     /** Empty when nothing was ordered under this number. */
     public Optional<Packed> of(String order) {
-        return buildBook.of(order).map(made -> packed(made, Papers.of(made.material(), files)));
+        return buildBook.of(order).map(made -> packed(made, Papers.of(made.material(), files), files));
     }
 
-    static Packed packed(Made made, List<Papers> papers) {
+    static Packed packed(Made made, List<Papers> papers, EvidenceFiles evidence) {
         byte[] merged = merged(made, papers);
         Map<String, byte[]> within = new LinkedHashMap<>();
         within.put(BOOK, made.pdf());
@@ -60,16 +63,24 @@ public class HandoverSet {
         Map<String, byte[]> all = new LinkedHashMap<>(Drawn.site(withFiles(made, papers)));
         all.put("book.css", style());
         all.putAll(within);
+        List<Photograph> photographs = made.material().photographs().carried();
         all.put(
                 Attachments.MANIFEST,
-                Manifest.listing(made.material(), listed(all)).bytes());
+                Manifest.listing(made.material(), listed(all, photographs)).bytes());
+        Map<String, Supplier<byte[]>> files = new LinkedHashMap<>();
+        all.forEach((name, bytes) -> files.put(name, () -> bytes));
+        photographs.forEach(one ->
+                files.put(one.name(), () -> evidence.bytes(one.file().sha256()).orElseThrow()));
         var stored = made.material().stored();
-        return new Packed(Zipped.of(all), merged, stored.number(), stored.hash());
+        return new Packed(Zipped.of(files), merged, stored.number(), stored.hash());
     }
 
-    private static List<Listed> listed(Map<String, byte[]> files) {
-        return files.entrySet().stream()
-                .map(file -> Listed.of(file.getKey(), MediaTypes.of(file.getKey()), file.getValue()))
+    /** Photographs are kept by their fingerprints, so none is read to be listed. */
+    private static List<Listed> listed(Map<String, byte[]> files, List<Photograph> photographs) {
+        return Stream.concat(
+                        files.entrySet().stream()
+                                .map(file -> Listed.of(file.getKey(), MediaTypes.of(file.getKey()), file.getValue())),
+                        photographs.stream().map(Listed::of))
                 .toList();
     }
 

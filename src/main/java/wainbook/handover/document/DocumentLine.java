@@ -21,6 +21,9 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
 
     private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
+    /** A calculation by its name and title. */
+    public record Calculated(String name, String title) {}
+
     public String path() {
         return "/handover/" + order + "/documents/" + document.id();
     }
@@ -69,6 +72,23 @@ public record DocumentLine(String order, Document document, LocalDate today, boo
                 .replaces()
                 .map(other -> Words.of("handover.inPlaceOf", told, other))
                 .orElse(told);
+    }
+
+    /** How long it is valid, where the rule names a time. */
+    public Optional<String> validity() {
+        return document.rule().validMonths().map(months -> Words.of("handover.validMonths", months));
+    }
+
+    public String validUntilHint() {
+        return document.rule()
+                .validMonths()
+                .map(months -> Words.of("handover.validMonthsHint", months))
+                .orElseGet(() -> Words.of("handover.validUntilHint"));
+    }
+
+    /** The calculation behind what the document says. */
+    public Optional<Calculated> working() {
+        return document.rule().working().map(name -> new Calculated(name, Words.of("engineering." + name + ".title")));
     }
 
     public boolean fromMemory() {

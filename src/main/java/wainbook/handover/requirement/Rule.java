@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param note the key of the note
  * @param per absent: one document a vehicle
  * @param followDays for a document that may follow, the days after handover on which it is asked for
+ * @param validMonths how long its document is valid at most; absent: the law names no time
+ * @param working the calculation that decides what the document says; absent: none
  * @param from first day in force; absent: longer than any vehicle is of interest
  * @param to last day in force; absent: open
  * @param doubtDays the first day in force is in doubt: so many days on both sides of it nobody can tell; absent: it is sure
@@ -33,6 +35,8 @@ public record Rule(
         Duty duty,
         Optional<Per> per,
         Optional<Integer> followDays,
+        Optional<Integer> validMonths,
+        Optional<String> working,
         String evidence,
         Optional<LocalDate> from,
         Optional<LocalDate> to,
@@ -78,6 +82,9 @@ public record Rule(
         if (askWhen.isPresent() != ask.isPresent() || noteWhen.isPresent() != note.isPresent()) {
             throw new IllegalArgumentException(id + ": a question or a note has a condition and a text");
         }
+        if (validMonths.filter(months -> months < 1).isPresent()) {
+            throw new IllegalArgumentException(id + ": a document is valid for a month at least");
+        }
         if (doubtDays.isPresent() && from.isEmpty()) {
             throw new IllegalArgumentException(id + ": only a first day can be in doubt");
         }
@@ -96,6 +103,11 @@ public record Rule(
         return doubtDays
                 .filter(days -> Math.abs(ChronoUnit.DAYS.between(from.orElseThrow(), day)) <= days)
                 .isPresent();
+    }
+
+    /** The last day on which a document of that day is still valid: it counts whole, by choice. */
+    public Optional<LocalDate> validUntil(LocalDate issued) {
+        return validMonths.map(issued::plusMonths);
     }
 
     /** Whether there is a day on which both are in force. */

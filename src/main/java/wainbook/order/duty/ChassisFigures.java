@@ -147,4 +147,9 @@ public record ChassisFigures(
     public int axles() {
         return axlePlaces().size();
     }
+
+    /** One, or two where two are steered. */
+    public int frontAxles() {
+        return secondFrontM.isPresent() ? 2 : 1;
+    }
 }

@@ -53,7 +53,12 @@ public class SpecificationLook {
                         .flatMap(way -> trace(way).stream())
                         .toList(),
                 weighings.received(history),
-                weighings.asBuilt(history),
+                weighings.asBuilt(
+                        history,
+                        specification
+                                .chassis()
+                                .map(said -> said.what().frontAxles())
+                                .orElse(1)),
                 fitted(history));
     }
 

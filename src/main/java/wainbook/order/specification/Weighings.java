@@ -22,6 +22,10 @@ public interface Weighings {
     /** The donor's axles, each group as one. */
     Optional<Received> received(History history);
 
-    /** Every axle that was weighed after the conversion. */
-    List<AxleWeighed> asBuilt(History history);
+    /**
+     * Every axle that was weighed after the conversion, from the front.
+     *
+     * @param frontAxles how many axles stand in front: two where two are steered
+     */
+    List<AxleWeighed> asBuilt(History history, int frontAxles);
 }

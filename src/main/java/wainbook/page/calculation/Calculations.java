@@ -71,6 +71,7 @@ import wainbook.engineering.tightening.TighteningOrder;
 import wainbook.engineering.tightening.TorqueUnit;
 import wainbook.engineering.weights.AxleLoads;
 import wainbook.engineering.weights.RecoveryRate;
+import wainbook.engineering.weights.UnladenWeight;
 
 /** Every calculation there is, by name: the pure ones, and those that other rooms offer as beans. */
 @Singleton
@@ -137,6 +138,7 @@ public class Calculations {
             new Gradeability(),
             new ChargingTime(),
             new RecoveryRate(),
+            new UnladenWeight(),
             new Carbon());
 
     private final Map<String, Sheet<?, ?>> sheets = new TreeMap<>();

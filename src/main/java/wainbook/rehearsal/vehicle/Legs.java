@@ -275,7 +275,7 @@ public final class Legs {
                                     document.id(),
                                     HandoverSaying.State.IN_HAND,
                                     document.id() + "/" + at.dice.digits(5),
-                                    Optional.empty(),
+                                    document.rule().validUntil(at.acts.handoverRecords.today(at.now())),
                                     Optional.empty(),
                                     ""),
                             at.inOffice(clerk)),

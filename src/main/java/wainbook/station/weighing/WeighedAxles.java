@@ -1,6 +1,7 @@
 package wainbook.station.weighing;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -15,14 +16,13 @@ import wainbook.station.StationSaying.Measured;
 import wainbook.station.StationSaying.Tabled;
 
 /**
- * Weighings by the items of the sheets that the works names so: {@code received} of the survey, a table with front and rear, and
- * {@code weigh-front}, {@code weigh-rear}, {@code weigh-tag} of the final sheet.
+ * Weighings by the items of the sheets that the works names so: {@code received} of the survey, a table with front and rear, and those
+ * of {@link AxleOfItem} in the final sheet.
  */
 @ApplicationScoped
 class WeighedAxles implements Weighings {
 
     private static final String RECEIVED = "received";
-    private static final List<String> AS_BUILT = List.of("weigh-front", "weigh-rear", "weigh-tag");
 
     private final Releases releases;
 
@@ -32,7 +32,8 @@ class WeighedAxles implements Weighings {
 
     @Override
     public Optional<Received> received(History history) {
-        return items(history, List.of(RECEIVED))
+        return items(history)
+                .filter(item -> item.key().equals(RECEIVED))
                 .flatMap(item -> item.passing().stream())
                 .map(Entry::saying)
                 .filter(Tabled.class::isInstance)
@@ -46,24 +47,23 @@ class WeighedAxles implements Weighings {
     }
 
     @Override
-    public List<AxleWeighed> asBuilt(History history) {
-        return items(history, AS_BUILT)
-                .flatMap(item -> item.passing().stream())
-                .map(Entry::saying)
-                .filter(Measured.class::isInstance)
-                .map(Measured.class::cast)
-                .map(said -> new AxleWeighed(
-                        AS_BUILT.indexOf(said.about().item()) + 1,
-                        said.reading(),
-                        said.about().item()))
+    public List<AxleWeighed> asBuilt(History history, int frontAxles) {
+        return items(history)
+                .flatMap(item -> AxleOfItem.axle(item.key(), frontAxles)
+                        .flatMap(axle -> item.passing()
+                                .map(Entry::saying)
+                                .filter(Measured.class::isInstance)
+                                .map(Measured.class::cast)
+                                .map(said -> new AxleWeighed(axle, said.reading(), item.key())))
+                        .stream())
+                .sorted(Comparator.comparingInt(AxleWeighed::axle))
                 .toList();
     }
 
-    private Stream<ItemState> items(History history, List<String> keys) {
+    private Stream<ItemState> items(History history) {
         return WorkOrder.of(history).stream()
                 .flatMap(order -> order.gates().stream()
                         .flatMap(stage -> StageRecord.of(history, order, stage, releases::sheet).stream()))
-                .flatMap(record -> record.items().stream())
-                .filter(item -> keys.contains(item.key()));
+                .flatMap(record -> record.items().stream());
     }
 }

@@ -26,6 +26,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wainbook.book.chapter.BuildBook;
+import wainbook.book.photograph.Photograph;
+import wainbook.handover.record.RecordSaying.ConditionPictured;
 import wainbook.house.Browsing;
 import wainbook.house.Cast;
 import wainbook.ledger.History;
@@ -167,6 +169,45 @@ class BookTest {
         });
         assertThat(Validated.pages(files.get("handover-set.pdf")))
                 .isGreaterThanOrEqualTo(Validated.pages(files.get("build-book.pdf")));
+    }
+
+    @Test
+    void the_set_carries_every_photograph_and_says_what_each_shows() throws IOException {
+        Map<String, byte[]> files = unzipped(packed.zip());
+        List<Photograph> photographs = made.material().photographs().all();
+        assertThat(photographs).as("of sheets and of its condition").hasSizeGreaterThan(3);
+        var listed = new LinkedHashMap<String, JsonNode>();
+        new ObjectMapper()
+                .readTree(files.get("manifest.json"))
+                .get("files")
+                .forEach(file -> listed.put(file.get("name").asText(), file));
+        for (Photograph one : photographs) {
+            assertThat(sha256(files.get(one.name()))).isEqualTo(one.file().sha256());
+            assertThat(one.name()).contains(one.file().sha256().substring(0, 8));
+            JsonNode said = listed.get(one.name()).get("photograph");
+            assertThat(said.get("shows").asText()).isEqualTo(one.shows()).isNotBlank();
+            assertThat(said.get("entry").asText()).isEqualTo(String.valueOf(one.entry()));
+            assertThat(Instant.parse(said.get("at").asText())).isEqualTo(one.at());
+            assertThat(new String(files.get("photographs.html"), UTF_8)).contains("href=\"" + one.name() + "\"");
+        }
+        assertThat(listed.get("build-book.pdf").has("photograph")).isFalse();
+        assertThat(Validated.text(made.pdf())).contains(photographs.get(0).name());
+    }
+
+    @Test
+    void condition_photographs_stand_small_in_the_book_with_what_they_show() throws IOException {
+        List<ConditionPictured> pictured = ledger.history(Subject.workOrder(handedOver))
+                .saying(ConditionPictured.class)
+                .map(entry -> (ConditionPictured) entry.saying())
+                .toList();
+        assertThat(pictured).isNotEmpty();
+        String page = new String(unzipped(packed.zip()).get("vehicle.html"), UTF_8);
+        for (ConditionPictured said : pictured) {
+            assertThat(page).contains("alt=\"Photograph: " + said.picture() + ". " + said.place());
+        }
+        assertThat(page).contains("src=\"data:image/jpeg;base64,", "<a href=\"photographs/");
+        assertThat(Validated.pictures(made.pdf())).isGreaterThanOrEqualTo(pictured.size());
+        Validated.passes(packed.merged());
     }
 
     @Test

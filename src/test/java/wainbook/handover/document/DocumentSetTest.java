@@ -242,6 +242,8 @@ class DocumentSetTest {
                 Rule.Duty.WORKS,
                 Optional.empty(),
                 followDays,
+                Optional.empty(),
+                Optional.empty(),
                 "Report",
                 Optional.empty(),
                 Optional.empty(),

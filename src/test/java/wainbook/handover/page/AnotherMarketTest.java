@@ -44,7 +44,7 @@ class AnotherMarketTest {
     @Test
     void the_page_says_that_it_is_a_question_and_what_would_be_different() {
         assertThat(Browsing.as(Cast.AUDITOR).page(page + "?set=DE"))
-                .contains(number + ", if it were for Germany", "Judged by the rules DE, revision 2")
+                .contains(number + ", if it were for Germany", "Judged by the rules DE, revision 3")
                 .contains("This is only a question, and nothing is written.")
                 .contains(number + " is for Great Britain, and is handed over by the rules GB.")
                 .contains("This is no legal advice", "from memory, look it up")
@@ -93,7 +93,7 @@ class AnotherMarketTest {
         assertThat(compared.getString("set")).isEqualTo("DE");
         assertThat(compared.getString("difference.ownSet")).isEqualTo("GB");
         assertThat(compared.getList("difference.inAddition", String.class))
-                .contains("DE-17", "DE-18", "DE-19", "EU-03", "EU-14")
+                .contains("DE-17", "DE-18", "DE-19", "EU-03", "EU-14", "EU-21", "EU-23")
                 .doesNotContain("DE-20", "EU-15");
         assertThat(compared.getList("difference.becomesQuestion", String.class)).contains("EU-02", "EU-06", "EU-11");
         assertThat(compared.getList("difference.fallsAway", String.class))
@@ -165,7 +165,7 @@ class AnotherMarketTest {
         facts.put("market", "DE");
         FinishedVehicle.build(other, facts);
         assertThat(Browsing.as(Cast.HANDOVER_CLERK).page("/handover/" + other))
-                .contains("Judged by the rules DE, revision 2", "/documents/DE-17", "/documents/GB-28")
+                .contains("Judged by the rules DE, revision 3", "/documents/DE-17", "/documents/GB-28")
                 .contains("/orders/" + other + "/facts?fact=new_base_vehicle")
                 .doesNotContain("/documents/GB-01", "/documents/EU-01");
     }

@@ -29,6 +29,8 @@ class RequirementsTest {
                 Rule.Duty.KEEPER,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 "Copy",
                 from,
                 Optional.empty(),

@@ -32,6 +32,8 @@ class RuleFileTest {
                 Rule.Duty.KEEPER,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 "Copy",
                 from,
                 to,

@@ -5,6 +5,8 @@ import java.util.Optional;
 import wainbook.act.Reason;
 import wainbook.book.EarlierVolumes.Earlier;
 import wainbook.book.Volume;
+import wainbook.book.photograph.Photographs;
+import wainbook.book.photograph.Photographs.Sum;
 import wainbook.book.set.FreezeRules;
 import wainbook.book.set.Making.Printed;
 import wainbook.book.set.Making.Standing;
@@ -77,6 +79,18 @@ public record BookView(
 
     public List<Reason> against() {
         return FreezeRules.against(history);
+    }
+
+    /** Photographs that go into a set, in a sentence; empty where there is none. */
+    public Optional<String> photographs() {
+        Sum sum = Photographs.sum(history);
+        return sum.count() == 0
+                ? Optional.empty()
+                : Optional.of(Words.of(
+                        sum.bytes() > Photographs.MOST_BYTES ? "book.photographsTooMuch" : "book.photographsGo",
+                        sum.count(),
+                        Photographs.megabytes(sum.bytes()),
+                        Photographs.megabytes(Photographs.MOST_BYTES)));
     }
 
     /** How it stands, in a sentence. */

@@ -11,11 +11,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import wainbook.handover.record.HandoverRecord.Piece;
-import wainbook.handover.record.Receipt;
 import wainbook.handover.record.RecordLook;
-import wainbook.handover.record.RecordRules;
-import wainbook.handover.record.RecordSaying;
 import wainbook.handover.record.RecordSaying.Absence;
 import wainbook.handover.record.RecordSaying.Manner;
 import wainbook.handover.record.RecordSaying.Sort;
@@ -23,58 +19,18 @@ import wainbook.handover.record.RecordSaying.Thing;
 import wainbook.handover.record.act.Condition;
 import wainbook.handover.record.act.Instructing;
 import wainbook.handover.record.act.Receipting;
-import wainbook.handover.record.act.Snagging;
 import wainbook.handover.record.act.WarrantyStart;
 import wainbook.handover.record.act.Withdrawing;
 import wainbook.ledger.Ledger;
 import wainbook.order.Numbers;
 import wainbook.page.SignedIn;
-import wainbook.page.api.Problem;
+import wainbook.page.api.Receipt;
 import wainbook.works.Role;
 
 /** The handover record for scripts. People of others are tokens in what is read; their names are only ever sent in. */
 @Path("/api/v1/orders/{order: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}/handover-record")
 @RolesAllowed({Role.technician, Role.teamLeader, Role.handoverClerk, Role.lineManager, Role.qualityEngineer})
 public class RecordApi {
-
-    /**
-     * A record as it stands.
-     *
-     * @param content the fingerprint of what a receiver is shown: a receipt names it
-     * @param receipt the receipt that counts
-     * @param against what stands against handing over
-     */
-    public record Known(
-            String content,
-            Optional<RecordSaying> state,
-            Optional<RecordSaying> things,
-            List<RecordSaying> pictures,
-            List<RecordSaying> openSnags,
-            List<RecordSaying> instructions,
-            Optional<RecordSaying> warranty,
-            Optional<Integer> receipt,
-            List<Problem.Ground> against) {
-
-        static Known of(RecordRules rules) {
-            var record = rules.record();
-            return new Known(
-                    rules.shown().fingerprint(),
-                    record.state().map(Piece::said),
-                    record.things().map(Piece::said),
-                    said(record.pictures()),
-                    said(record.openSnags()),
-                    said(record.instructions()),
-                    record.warranty().map(Piece::said),
-                    rules.counting().map(Receipt::number),
-                    rules.handedOver()
-                            ? List.of()
-                            : rules.against().stream().map(Problem.Ground::of).toList());
-        }
-
-        private static List<RecordSaying> said(List<? extends Piece<? extends RecordSaying>> pieces) {
-            return pieces.stream().<RecordSaying>map(Piece::said).toList();
-        }
-    }
 
     public record State(UUID id, int odometerKm, int chargePercent, String bay) {}
 
@@ -83,18 +39,6 @@ public class RecordApi {
 
     /** @param sha256 of a photograph handed in before by {@code files} */
     public record Pictured(UUID id, String place, Optional<String> remark, String sha256) {}
-
-    /** @param withName of the operator's person; kept outside the ledger */
-    public record Snag(
-            UUID id,
-            String defect,
-            String place,
-            String withName,
-            Optional<String> owner,
-            String remedy,
-            LocalDate dueOn) {}
-
-    public record Closing(UUID id, String done, Optional<String> sha256) {}
 
     /** @param by the number of who instructed */
     public record Instruction(
@@ -131,7 +75,6 @@ public class RecordApi {
     private final Ledger ledger;
     private final RecordLook look;
     private final Condition condition;
-    private final Snagging snagging;
     private final Instructing instructing;
     private final WarrantyStart warranty;
     private final Withdrawing withdrawing;
@@ -142,7 +85,6 @@ public class RecordApi {
             Ledger ledger,
             RecordLook look,
             Condition condition,
-            Snagging snagging,
             Instructing instructing,
             WarrantyStart warranty,
             Withdrawing withdrawing,
@@ -151,7 +93,6 @@ public class RecordApi {
         this.ledger = ledger;
         this.look = look;
         this.condition = condition;
-        this.snagging = snagging;
         this.instructing = instructing;
         this.warranty = warranty;
         this.withdrawing = withdrawing;
@@ -161,16 +102,16 @@ public class RecordApi {
 
     @GET
     @Authenticated
-    public Known record(String order) {
+    public RecordKnown record(String order) {
         return look.at(ledger.history(Numbers.subject(order)), signedIn.now().at())
-                .map(Known::of)
+                .map(RecordKnown::of)
                 .orElseThrow(NotFoundException::new);
     }
 
     @POST
     @Path("state")
     public Response read(String order, State asked) {
-        return said(condition.read(
+        return Receipt.of(condition.read(
                 new Condition.ToRead(asked.id(), order, asked.odometerKm(), asked.chargePercent(), asked.bay()),
                 signedIn.actor()));
     }
@@ -178,7 +119,7 @@ public class RecordApi {
     @POST
     @Path("things")
     public Response list(String order, Things asked) {
-        return said(condition.list(
+        return Receipt.of(condition.list(
                 new Condition.ToList(
                         asked.id(), order, asked.things(), asked.nothing().orElse(false)),
                 signedIn.actor()));
@@ -187,39 +128,16 @@ public class RecordApi {
     @POST
     @Path("pictures")
     public Response picture(String order, Pictured asked) {
-        return said(condition.picture(
+        return Receipt.of(condition.picture(
                 new Condition.ToPicture(
                         asked.id(), order, asked.place(), asked.remark().orElse(""), asked.sha256()),
                 signedIn.actor()));
     }
 
     @POST
-    @Path("snags")
-    public Response agree(String order, Snag asked) {
-        return said(snagging.agree(
-                new Snagging.ToAgree(
-                        asked.id(),
-                        order,
-                        asked.defect(),
-                        asked.place(),
-                        asked.withName(),
-                        asked.owner(),
-                        asked.remedy(),
-                        asked.dueOn()),
-                signedIn.actor()));
-    }
-
-    @POST
-    @Path("snags/{snag}/closing")
-    public Response close(String order, int snag, Closing asked) {
-        return said(snagging.close(
-                new Snagging.ToClose(asked.id(), order, snag, asked.done(), asked.sha256()), signedIn.actor()));
-    }
-
-    @POST
     @Path("instructions")
     public Response instruct(String order, Instruction asked) {
-        return said(instructing.instruct(
+        return Receipt.of(instructing.instruct(
                 new Instructing.ToInstruct(
                         asked.id(),
                         order,
@@ -234,13 +152,14 @@ public class RecordApi {
     @POST
     @Path("instructions/none")
     public Response omit(String order, Omitted asked) {
-        return said(instructing.omit(new Instructing.ToOmit(asked.id(), order, asked.reason()), signedIn.actor()));
+        return Receipt.of(
+                instructing.omit(new Instructing.ToOmit(asked.id(), order, asked.reason()), signedIn.actor()));
     }
 
     @POST
     @Path("warranty")
     public Response begin(String order, Warranty asked) {
-        return said(warranty.begin(
+        return Receipt.of(warranty.begin(
                 new WarrantyStart.ToBegin(asked.id(), order, asked.from(), asked.odometerKm(), asked.covers()),
                 signedIn.actor()));
     }
@@ -248,7 +167,7 @@ public class RecordApi {
     @POST
     @Path("withdrawals")
     public Response withdraw(String order, Withdrawal asked) {
-        return said(withdrawing.withdraw(
+        return Receipt.of(withdrawing.withdraw(
                 new Withdrawing.ToWithdraw(asked.id(), order, asked.sort(), asked.piece(), asked.reason()),
                 signedIn.actor()));
     }
@@ -257,7 +176,7 @@ public class RecordApi {
     @Path("receipts")
     @RolesAllowed({Role.handoverClerk, Role.teamLeader, Role.lineManager})
     public Response sign(String order, Signed asked) {
-        return said(receipting.sign(
+        return Receipt.of(receipting.sign(
                 new Receipting.ToSign(
                         asked.id(),
                         order,
@@ -275,7 +194,7 @@ public class RecordApi {
     @Path("receipts/missing")
     @RolesAllowed({Role.handoverClerk, Role.teamLeader, Role.lineManager})
     public Response miss(String order, Missing asked) {
-        return said(receipting.miss(
+        return Receipt.of(receipting.miss(
                 new Receipting.ToMiss(
                         asked.id(),
                         order,
@@ -285,9 +204,5 @@ public class RecordApi {
                         asked.witness(),
                         asked.password()),
                 signedIn.actor()));
-    }
-
-    private static Response said(wainbook.act.Outcome<wainbook.ledger.Entry> outcome) {
-        return wainbook.page.api.Receipt.of(outcome);
     }
 }

@@ -1,9 +1,11 @@
 package wainbook.handover.record.page;
 
+import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.NotFoundException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import wainbook.act.Moment;
 import wainbook.handover.HandoverLook;
 import wainbook.handover.record.RecordLook;
@@ -55,6 +57,15 @@ class RecordDrawing {
                         is(Role.handoverClerk, Role.teamLeader, Role.lineManager),
                         signedIn.is(Role.worksEngineer)),
                 filled);
+    }
+
+    /** How the record’s page is drawn with a form that comes back, or fresh. */
+    Function<Filled, TemplateInstance> again(String order) {
+        return filled -> RecordPages.record(view(order, filled));
+    }
+
+    static String path(String order, String anchor) {
+        return "/handover/" + order + "/record" + (anchor.isEmpty() ? "" : "#" + anchor);
     }
 
     private static List<Option> people() {

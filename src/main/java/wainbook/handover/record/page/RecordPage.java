@@ -3,7 +3,6 @@ package wainbook.handover.record.page;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
 import jakarta.annotation.security.RolesAllowed;
-import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -13,11 +12,8 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
-import org.jboss.resteasy.reactive.RestForm;
-import org.jboss.resteasy.reactive.multipart.FileUpload;
 import wainbook.act.Actor;
 import wainbook.act.Outcome;
 import wainbook.handover.record.RecordSaying.Sort;
@@ -35,7 +31,7 @@ import wainbook.page.SentForm;
 import wainbook.page.SignedIn;
 import wainbook.works.Role;
 
-/** The handover record of one vehicle: what is read, pictured, agreed, given, instructed and warranted. */
+/** The handover record of one vehicle: what is read, agreed, given, instructed and warranted. */
 @Path("/handover/{order: [A-Za-z0-9][A-Za-z0-9._-]{0,39}}/record")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({Role.technician, Role.teamLeader, Role.handoverClerk, Role.lineManager, Role.qualityEngineer})
@@ -49,7 +45,6 @@ public class RecordPage {
     private final Instructing instructing;
     private final WarrantyStart warranty;
     private final Withdrawing withdrawing;
-    private final Picture pictures;
     private final SignedIn signedIn;
 
     RecordPage(
@@ -59,7 +54,6 @@ public class RecordPage {
             Instructing instructing,
             WarrantyStart warranty,
             Withdrawing withdrawing,
-            Picture pictures,
             SignedIn signedIn) {
         this.drawing = drawing;
         this.condition = condition;
@@ -67,14 +61,13 @@ public class RecordPage {
         this.instructing = instructing;
         this.warranty = warranty;
         this.withdrawing = withdrawing;
-        this.pictures = pictures;
         this.signedIn = signedIn;
     }
 
     @GET
     @Authenticated
     public TemplateInstance record(String order) {
-        return draw(order, Filled.fresh());
+        return drawing.again(order).apply(Filled.fresh());
     }
 
     @POST
@@ -116,36 +109,6 @@ public class RecordPage {
     }
 
     @POST
-    @Path("pictures")
-    @Consumes({MediaType.MULTIPART_FORM_DATA, MediaType.APPLICATION_FORM_URLENCODED})
-    public Response picture(
-            String order,
-            @RestForm String id,
-            @RestForm String form,
-            @RestForm String picturePlace,
-            @RestForm String remark,
-            @RestForm String photographKept,
-            @RestForm("photograph") FileUpload photograph) {
-        Filled filled = pictures.kept(
-                Filled.sent(id)
-                        .with("form", form)
-                        .with("picturePlace", picturePlace)
-                        .with("remark", remark)
-                        .with("photographKept", photographKept),
-                "photograph",
-                photograph);
-        var asked = new Condition.ToPicture(
-                filled.id(),
-                order,
-                filled.value("picturePlace"),
-                filled.value("remark"),
-                filled.value("photographKept"));
-        return filled.right()
-                ? filled.answer(condition.picture(asked, signedIn.actor()), path(order, "pictures"), again(order))
-                : filled.again(again(order));
-    }
-
-    @POST
     @Path("snags")
     public Response agree(String order, MultivaluedMap<String, String> sent) {
         SentForm form = SentForm.of(sent);
@@ -159,35 +122,6 @@ public class RecordPage {
                 form.text("remedy"),
                 form.day("dueOn"));
         return answer(form, order, "snags", asked, snagging::agree);
-    }
-
-    @POST
-    @Path("snags/{snag}/closing")
-    @Consumes({MediaType.MULTIPART_FORM_DATA, MediaType.APPLICATION_FORM_URLENCODED})
-    public Response close(
-            String order,
-            int snag,
-            @RestForm String id,
-            @RestForm String form,
-            @RestForm String done,
-            @RestForm String closingPhotographKept,
-            @RestForm("closingPhotograph") FileUpload closingPhotograph) {
-        Filled filled = pictures.kept(
-                Filled.sent(id)
-                        .with("form", form)
-                        .with("done", done)
-                        .with("closingPhotographKept", closingPhotographKept),
-                "closingPhotograph",
-                closingPhotograph);
-        var asked = new Snagging.ToClose(
-                filled.id(),
-                order,
-                snag,
-                filled.value("done"),
-                Optional.of(filled.value("closingPhotographKept")).filter(text -> !text.isEmpty()));
-        return filled.right()
-                ? filled.answer(snagging.close(asked, signedIn.actor()), path(order, "snags"), again(order))
-                : filled.again(again(order));
     }
 
     @POST
@@ -243,19 +177,11 @@ public class RecordPage {
     private <A extends Asked> Response answer(
             SentForm form, String order, String anchor, A asked, BiFunction<A, Actor, Outcome<Entry>> act) {
         return form.right()
-                ? form.filled().answer(act.apply(asked, signedIn.actor()), path(order, anchor), again(order))
-                : form.filled().again(again(order));
-    }
-
-    private java.util.function.Function<Filled, TemplateInstance> again(String order) {
-        return filled -> draw(order, filled);
-    }
-
-    private TemplateInstance draw(String order, Filled filled) {
-        return RecordPages.record(drawing.view(order, filled));
-    }
-
-    private static String path(String order, String anchor) {
-        return "/handover/" + order + "/record" + (anchor.isEmpty() ? "" : "#" + anchor);
+                ? form.filled()
+                        .answer(
+                                act.apply(asked, signedIn.actor()),
+                                RecordDrawing.path(order, anchor),
+                                drawing.again(order))
+                : form.filled().again(drawing.again(order));
     }
 }

@@ -6,20 +6,13 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
-import java.util.stream.IntStream;
 import wainbook.act.Reason;
 import wainbook.handover.Standing;
 import wainbook.handover.document.Document;
 import wainbook.handover.document.DocumentSet;
 import wainbook.handover.record.HandoverRecord;
-import wainbook.handover.record.HandoverRecord.Piece;
 import wainbook.handover.record.Receipt;
 import wainbook.handover.record.RecordRules;
-import wainbook.handover.record.RecordSaying.Absence;
-import wainbook.handover.record.RecordSaying.Manner;
-import wainbook.handover.record.RecordSaying.Sort;
-import wainbook.handover.record.RecordSaying.Thing;
 import wainbook.handover.record.Shown;
 import wainbook.handover.record.Wordlists;
 import wainbook.page.Filled;
@@ -46,39 +39,6 @@ public record RecordView(
     /** Which acts the reader's roles allow. */
     public record Doors(boolean keep, boolean receipt, boolean word) {}
 
-    /** Where it stands. */
-    public enum Stage {
-        GIVEN("recordGiven", "done", "safe"),
-        GIVEN_UNSIGNED("recordGivenUnsigned", "alert", "warn"),
-        OPEN("recordOpen", "clock", "must"),
-        READY("recordReady", "signature", "must"),
-        STALE("recordStale", "alert", "danger"),
-        UNSIGNED("recordUnsigned", "alert", "warn"),
-        RECEIPTED("recordReceipted", "done", "safe");
-
-        private final String key;
-        private final String sign;
-        private final String meaning;
-
-        Stage(String key, String sign, String meaning) {
-            this.key = key;
-            this.sign = sign;
-            this.meaning = meaning;
-        }
-
-        public String sign() {
-            return sign;
-        }
-
-        public String meaning() {
-            return meaning;
-        }
-
-        public String word() {
-            return Words.of("handover." + key);
-        }
-    }
-
     public String number() {
         return rules.order().number();
     }
@@ -91,19 +51,19 @@ public record RecordView(
         return rules.record();
     }
 
-    public Stage state() {
+    public RecordStage state() {
         Optional<Receipt> counting = rules.counting();
         boolean signed = counting.flatMap(Receipt::signed).isPresent();
         if (rules.handedOver()) {
-            return signed ? Stage.GIVEN : Stage.GIVEN_UNSIGNED;
+            return signed ? RecordStage.GIVEN : RecordStage.GIVEN_UNSIGNED;
         }
         if (!rules.missing().isEmpty()) {
-            return Stage.OPEN;
+            return RecordStage.OPEN;
         }
         if (counting.isPresent()) {
-            return signed ? Stage.RECEIPTED : Stage.UNSIGNED;
+            return signed ? RecordStage.RECEIPTED : RecordStage.UNSIGNED;
         }
-        return record().lastReceipt().isPresent() ? Stage.STALE : Stage.READY;
+        return record().lastReceipt().isPresent() ? RecordStage.STALE : RecordStage.READY;
     }
 
     public String title() {
@@ -135,57 +95,6 @@ public record RecordView(
         return rules.shown().fingerprint();
     }
 
-    /** The id of a form of the page: that of the one that came back, a fresh one for all others. */
-    public UUID id(String form) {
-        return filled.value("form").equals(form) ? filled.id() : UUID.randomUUID();
-    }
-
-    /** What is given with the vehicle as the form asks: the works' own list, and what was written besides. */
-    public List<Row> thingRows() {
-        List<Thing> listed =
-                record().things().map(Piece::said).map(said -> said.things()).orElse(List.of());
-        var names = new ArrayList<>(lists.things());
-        listed.stream().map(Thing::thing).filter(name -> !names.contains(name)).forEach(names::add);
-        return IntStream.range(0, names.size())
-                .mapToObj(i -> new Row(
-                        i,
-                        names.get(i),
-                        listed.stream()
-                                .filter(thing -> thing.thing().equals(names.get(i)))
-                                .findFirst()
-                                .map(thing -> String.valueOf(thing.count()))
-                                .orElse("")))
-                .toList();
-    }
-
-    /** Whether a form is drawn open: what it asks for is missing, or it came back. */
-    public boolean opens(String form) {
-        return filled.value("form").equals(form)
-                || switch (form) {
-                    case "state" -> record().state().isEmpty();
-                    case "things" -> record().things().isEmpty();
-                    case "warranty" -> record().warranty().isEmpty();
-                    default -> false;
-                };
-    }
-
-    public List<Integer> freeLines() {
-        return List.of(0, 1, 2);
-    }
-
-    public String free(int line) {
-        return filled.value("free" + line);
-    }
-
-    public String freeCount(int line) {
-        return filled.value("freeCount" + line);
-    }
-
-    /** The field that a fault of closing this snag is shown at. */
-    public String doneField(SnagLine snag) {
-        return opens(snag.form()) ? "done" : "done-" + snag.said().snag();
-    }
-
     public String day(LocalDate day) {
         return Formats.date(day);
     }
@@ -206,30 +115,6 @@ public record RecordView(
         return !record().pictures().isEmpty()
                 || !record().openSnags().isEmpty()
                 || !record().instructions().isEmpty();
-    }
-
-    public List<Option> sorts() {
-        return Arrays.stream(Sort.values())
-                .map(sort -> new Option(sort.name(), Words.of("handover.recordSort." + sort.name())))
-                .toList();
-    }
-
-    /** @param count as it was listed last */
-    public record Row(int index, String name, String count) {}
-
-    public String count(Row row) {
-        return filled.value("form").equals("things") ? filled.value("count" + row.index()) : row.count();
-    }
-
-    public List<Row> topicRows() {
-        List<String> topics = lists.topics();
-        return IntStream.range(0, topics.size())
-                .mapToObj(i -> new Row(i, topics.get(i), ""))
-                .toList();
-    }
-
-    public boolean ticked(Row row) {
-        return filled.value("topic" + row.index()).equals("yes");
     }
 
     public List<SnagLine> snags() {
@@ -259,19 +144,11 @@ public record RecordView(
         return lines;
     }
 
-    public List<Option> manners() {
-        return List.of(
-                new Option(Manner.DRAWN.name(), Words.of("handover.recordManner.DRAWN")),
-                new Option(Manner.TYPED.name(), Words.of("handover.recordManner.TYPED")));
-    }
-
-    public List<Option> absences() {
-        return List.of(
-                new Option(Absence.REFUSED.name(), Words.of("handover.recordAbsence.REFUSED")),
-                new Option(Absence.NOT_PRESENT.name(), Words.of("handover.recordAbsence.NOT_PRESENT")));
-    }
-
     public String operator() {
         return rules.order().ordered().operator();
+    }
+
+    public RecordForms forms() {
+        return new RecordForms(record(), lists, filled);
     }
 }
