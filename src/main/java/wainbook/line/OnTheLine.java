@@ -25,6 +25,7 @@ import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
 import wainbook.order.hold.HoldInWords;
+import wainbook.order.hold.StandingHolds;
 import wainbook.order.page.OrderBar;
 import wainbook.page.Formats;
 import wainbook.process.Releases;
@@ -41,6 +42,7 @@ public final class OnTheLine {
     private final Ledger ledger;
     private final Workplace workplace;
     private final OrderBar bar;
+    private final StandingHolds holds;
     private final Function<String, Shifts> hours;
     private final Instant now;
     private final Map<String, String> occupants;
@@ -54,11 +56,13 @@ public final class OnTheLine {
             Releases releases,
             Workplace workplace,
             OrderBar bar,
+            StandingHolds holds,
             Function<String, Shifts> hours,
             Instant now) {
         this.ledger = ledger;
         this.workplace = workplace;
         this.bar = bar;
+        this.holds = holds;
         this.hours = hours;
         this.now = now;
         this.occupants = WorkOrderRow.inPhase(Phase.ON_LINE).stream()
@@ -93,6 +97,7 @@ public final class OnTheLine {
                         .map(record -> Gate.of(history, record)),
                 Nonconformities.of(history).awaitingDisposition(),
                 HoldInWords.inForce(history),
+                holds.on(order),
                 HelpCall.open(history),
                 bar.elapsedMin(order, now),
                 bar.allowedMin(order));

@@ -44,6 +44,10 @@ public record Causes(
         here.holds()
                 .forEach(hold -> causes.add(Cause.at(
                         vehicle + "#holds", Words.of("line.causeHeld", hold.hold(), hold.stops(), hold.reason()))));
+        here.heldByRule()
+                .forEach(hold -> causes.add(Cause.at(
+                        hold.path(),
+                        Words.of("line.causeHeldByRule", hold.title(), hold.stopsInWords(), hold.reason()))));
         here.nonconformities()
                 .forEach(open -> causes.add(Cause.at(
                         vehicle + "#matters",

@@ -13,6 +13,7 @@ import wainbook.line.awaited.AwaitedPart;
 import wainbook.line.awaited.AwaitedParts;
 import wainbook.line.station.Situation;
 import wainbook.line.station.StationState;
+import wainbook.order.hold.HoldByRule;
 import wainbook.page.Words;
 import wainbook.station.StationSaying.Help;
 import wainbook.station.help.HelpCall;
@@ -99,7 +100,7 @@ public final class FirstThings {
     }
 
     private static First told(Found one, Map<Matter, Gain> gains) {
-        if (one.safety()) {
+        if (one.safety() || one.first().worth().isPresent()) {
             return one.first();
         }
         if (one.matter().isEmpty()) {
@@ -146,6 +147,19 @@ public final class FirstThings {
                                 Words.of("line.firstRelease", hold.hold(), order),
                                 vehicle + "#holds",
                                 Words.of("line.freesHeld", order, hold.stops()))));
+        here.heldByRule().forEach(hold -> add(order, hold));
+    }
+
+    private void add(String order, HoldByRule hold) {
+        found.add(new Found(
+                false,
+                hold.since(),
+                Optional.empty(),
+                new First(
+                                Words.of("line.firstReleaseByRule", hold.title(), order),
+                                hold.path(),
+                                Words.of("line.freesHeld", order, hold.stopsInWords()))
+                        .worth(Words.of("line.firstByRule"))));
     }
 
     /** Of a vehicle that stands where it is missing; elsewhere there is time. */

@@ -18,6 +18,7 @@ import wainbook.line.station.Situation;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
 import wainbook.order.WorkOrderRow;
+import wainbook.order.hold.StandingHolds;
 import wainbook.order.page.OrderBar;
 import wainbook.process.Releases;
 import wainbook.process.Station;
@@ -39,15 +40,17 @@ public class Pasts {
     private final Releases releases;
     private final Workplace workplace;
     private final OrderBar bar;
+    private final StandingHolds holds;
     private final WorksDay day;
     private final Cache<Key, Gathered> handedOver =
             Caffeine.newBuilder().maximumSize(REMEMBERED).build();
 
-    Pasts(Ledger ledger, Releases releases, Workplace workplace, OrderBar bar, WorksDay day) {
+    Pasts(Ledger ledger, Releases releases, Workplace workplace, OrderBar bar, StandingHolds holds, WorksDay day) {
         this.ledger = ledger;
         this.releases = releases;
         this.workplace = workplace;
         this.bar = bar;
+        this.holds = holds;
         this.day = day;
     }
 
@@ -68,7 +71,7 @@ public class Pasts {
     private LinePast past(Period period, Instant now) {
         Shifts shifts = day.shifts();
         Layout layout = Layout.of(releases);
-        var line = new OnTheLine(ledger, releases, workplace, bar, shifts::at, now);
+        var line = new OnTheLine(ledger, releases, workplace, bar, holds, shifts::at, now);
         return new LinePast(
                 period,
                 layout,

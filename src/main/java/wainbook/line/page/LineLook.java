@@ -12,6 +12,7 @@ import wainbook.line.forecast.Gains;
 import wainbook.line.station.Situation;
 import wainbook.order.WorkOrder;
 import wainbook.order.WorkOrder.Phase;
+import wainbook.order.hold.StandingHolds;
 import wainbook.order.page.OrderBar;
 import wainbook.page.Formats;
 import wainbook.page.RouteBar;
@@ -28,14 +29,23 @@ public class LineLook {
     private final Releases releases;
     private final Workplace workplace;
     private final OrderBar bar;
+    private final StandingHolds holds;
     private final WorksDay day;
     private final Gains gains;
 
-    LineLook(Ledger ledger, Releases releases, Workplace workplace, OrderBar bar, WorksDay day, Gains gains) {
+    LineLook(
+            Ledger ledger,
+            Releases releases,
+            Workplace workplace,
+            OrderBar bar,
+            StandingHolds holds,
+            WorksDay day,
+            Gains gains) {
         this.ledger = ledger;
         this.releases = releases;
         this.workplace = workplace;
         this.bar = bar;
+        this.holds = holds;
         this.day = day;
         this.gains = gains;
     }
@@ -63,7 +73,7 @@ public class LineLook {
     }
 
     private OnTheLine onTheLine(Instant now) {
-        return new OnTheLine(ledger, releases, workplace, bar, day.shifts()::at, now);
+        return new OnTheLine(ledger, releases, workplace, bar, holds, day.shifts()::at, now);
     }
 
     private Standing standing(OnTheLine line, Situation here) {

@@ -4,12 +4,14 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wainbook.engineering.flow.status.Signs;
 import wainbook.gate.Gate;
 import wainbook.ledger.History;
 import wainbook.matter.nonconformity.Nonconformity;
 import wainbook.order.OrderSaying.Place;
 import wainbook.order.WorkOrder;
+import wainbook.order.hold.HoldByRule;
 import wainbook.order.hold.HoldInWords;
 import wainbook.station.StageRecord;
 import wainbook.station.help.HelpCall;
@@ -18,7 +20,8 @@ import wainbook.station.help.HelpCall;
  * What is known of a vehicle at a station.
  *
  * @param nonconformities those that await their disposition
- * @param holds in force, oldest first
+ * @param holds in force on its record, oldest first
+ * @param heldByRule holds that stand by what is open elsewhere, oldest first
  * @param calls for help that are not settled, oldest first
  * @param minutes working minutes at the station
  */
@@ -28,6 +31,7 @@ public record Situation(
         Optional<Gate> gate,
         List<Nonconformity> nonconformities,
         List<HoldInWords> holds,
+        List<HoldByRule> heldByRule,
         List<HelpCall> calls,
         long minutes,
         double allowedMin) {
@@ -35,6 +39,7 @@ public record Situation(
     public Situation {
         nonconformities = List.copyOf(nonconformities);
         holds = List.copyOf(holds);
+        heldByRule = List.copyOf(heldByRule);
         calls = List.copyOf(calls);
     }
 
@@ -50,7 +55,7 @@ public record Situation(
                 true,
                 down().isPresent(),
                 true,
-                !holds.isEmpty(),
+                heldSince().isPresent(),
                 settled && nonconformities.isEmpty() && !standing(Gate.Standing.REFUSED),
                 standing(Gate.Standing.SIGNED),
                 minutes > allowedMin);
@@ -66,12 +71,19 @@ public record Situation(
         Instant came = order.since().orElse(Instant.EPOCH);
         return switch (state()) {
             case DOWN -> down().map(HelpCall::since).orElse(came);
-            case HELD -> holds.get(0).since();
+            case HELD -> heldSince().orElse(came);
             case BLOCKED ->
                 gate.flatMap(Gate::signed).map(entry -> entry.moment().at()).orElse(came);
             case AWAITING_SIGN_OFF -> lastEvidence().orElse(came);
             case WORKING, OVER_TAKT, STARVED, OFF_SHIFT -> came;
         };
+    }
+
+    private Optional<Instant> heldSince() {
+        return Stream.concat(
+                        holds.stream().map(HoldInWords::since),
+                        heldByRule.stream().map(HoldByRule::since))
+                .min(Comparator.naturalOrder());
     }
 
     Optional<HelpCall> down() {

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import wainbook.act.Moment;
@@ -20,14 +21,18 @@ import wainbook.ledger.History;
 import wainbook.ledger.Subject;
 import wainbook.line.LineSaying.PartAwaited;
 import wainbook.line.station.Situation;
+import wainbook.line.station.StationState;
 import wainbook.order.OrderSaying.HoldKind;
 import wainbook.order.OrderSaying.Ordered;
 import wainbook.order.OrderSaying.Place;
+import wainbook.order.OrderSaying.Stops;
 import wainbook.order.WorkOrder;
+import wainbook.order.hold.HoldByRule;
 import wainbook.order.hold.HoldInWords;
 import wainbook.station.StationSaying.Help;
 import wainbook.station.StationSaying.HelpCalled;
 import wainbook.station.help.HelpCall;
+import wainbook.works.Role;
 
 /** What stands first among holds of three vehicles, put on one after another, and a call for safety put last. */
 class FirstThingsTest {
@@ -104,6 +109,31 @@ class FirstThingsTest {
         assertThat(first.get(0).worth().orElseThrow()).startsWith("saves the line about 12 late minutes");
     }
 
+    @Test
+    void what_holds_by_rule_is_named_where_it_is_lifted_and_holds_the_station() {
+        var campaign = new HoldByRule(
+                "Campaign FA-0001",
+                "Sealant that may not cure",
+                Set.of(Stops.SIGN),
+                SEVEN.plus(Duration.ofHours(2)),
+                Set.of(Role.QUALITY_ENGINEER),
+                "/campaigns/FA-0001#since",
+                Optional.empty());
+        Situation here = situation("WB-7", 7, List.of(), List.of(), History.empty(Subject.workOrder("WB-7")), campaign);
+
+        assertThat(here.signs().held()).isTrue();
+        assertThat(here.state()).isEqualTo(StationState.HELD);
+        assertThat(here.since()).isEqualTo(SEVEN.plus(Duration.ofHours(2)));
+        List<FirstThings.First> first =
+                FirstThings.of(List.of(here, held("WB-1", 1)), new HashMap<>(), matters -> Map.of(OLD, gain(5, 1)));
+        assertThat(first)
+                .extracting(FirstThings.First::text)
+                .containsExactly("Settle hold 1 of WB-1", "Campaign FA-0001: settle it for WB-7");
+        assertThat(first.get(1).path()).isEqualTo("/campaigns/FA-0001#since");
+        assertThat(first.get(1).worth())
+                .contains("not in the forecast, which counts holds on the vehicle’s own record");
+    }
+
     private static History missing(String order, String stage) {
         return new History(
                 Subject.workOrder(order),
@@ -151,7 +181,12 @@ class FirstThingsTest {
     }
 
     private static Situation situation(
-            String number, int station, List<HoldInWords> holds, List<HelpCall> calls, History history) {
+            String number,
+            int station,
+            List<HoldInWords> holds,
+            List<HelpCall> calls,
+            History history,
+            HoldByRule... byRule) {
         var ordered = new Ordered("operator", "BUS", "bus", "R", List.of("strip"), LocalDate.of(2026, 4, 1));
         var order = new WorkOrder(
                 number,
@@ -164,6 +199,6 @@ class FirstThingsTest {
                 Map.of(),
                 List.of(),
                 WorkOrder.Links.NONE);
-        return new Situation(history, order, Optional.empty(), List.of(), holds, calls, 10, 94);
+        return new Situation(history, order, Optional.empty(), List.of(), holds, List.of(byRule), calls, 10, 94);
     }
 }
