@@ -43,14 +43,20 @@ public class Releases {
 
     /** A sheet in a revision that a vehicle is bound to. */
     public CheckSheet sheet(String code, int revision) {
-        return sheets.get(
+        return known(code, revision)
+                .orElseThrow(
+                        () -> new IllegalArgumentException("check sheet " + code + " has no revision " + revision));
+    }
+
+    /** A sheet in a revision that was released. */
+    public Optional<CheckSheet> known(String code, int revision) {
+        return Optional.ofNullable(sheets.get(
                 new SheetRevision(code, revision),
                 key -> said(ledger.history(Subject.checkSheet(code)), Released.class)
                         .filter(released -> released.revision() == revision)
                         .findFirst()
                         .map(Released::sheet)
-                        .orElseThrow(() ->
-                                new IllegalArgumentException("check sheet " + code + " has no revision " + revision)));
+                        .orElse(null)));
     }
 
     /** Every check sheet that is in force, by code. */

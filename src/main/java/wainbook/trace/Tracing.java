@@ -125,8 +125,8 @@ class Tracing {
     private String what(Entry entry) {
         if (entry.saying() instanceof Result said) {
             About about = said.about();
-            String item = releases.sheet(about.sheet(), about.revision())
-                    .item(about.item())
+            String item = releases.known(about.sheet(), about.revision())
+                    .flatMap(sheet -> sheet.item(about.item()))
                     .map(CheckItem::title)
                     .orElse(about.item());
             return Words.of(
